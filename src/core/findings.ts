@@ -1,0 +1,247 @@
+/**
+ * What the readings prove: the output of `inspect`. Lengths mm, angles degrees, probabilities 0 to 1.
+ * Texts are made from the codes elsewhere; nothing here is worded for a person.
+ */
+import type { Entry, GaugeKind, OvalityRule, Role, TaperRule } from './measured'
+
+export interface Findings {
+  readonly bores: readonly BoreFinding[]
+}
+
+export type Verdict = 'inside' | 'above' | 'below' | 'too-close'
+export type Side = 'inside' | 'above' | 'below'
+
+/** The two cylinders a bore is judged by and drawn between. */
+export interface LimitPair {
+  /** `wear`: only `maxMm` is judged, `minMm` is the smallest new size and only drawn. */
+  readonly kind: 'wear' | 'band' | 'grade'
+  readonly gradeName?: string
+  readonly minMm?: number
+  readonly maxMm?: number
+  /** Largest new size, where a wear limit takes the place of the max: drawn as a third thin ring. */
+  readonly newMaxMm?: number
+}
+
+/** How one diameter stands to the limits it is judged by. */
+export interface Conformity {
+  readonly verdict: Verdict
+  readonly probabilityInside: number
+  readonly probabilityAbove: number
+  readonly probabilityBelow: number
+  /** The likeliest of the three, and its probability. */
+  readonly lean: Side
+  readonly leanProbability: number
+  /** For too close to call: the U (95 %) at which this same value would be proven, if any could. */
+  readonly settledByExpandedMm?: number
+}
+
+/** Diameters at which the verdict of a station changes, mm; infinite where there is no such limit. */
+export interface DoubtEdges {
+  /** Below this, proven below the min. */
+  readonly belowFirmMm: number
+  /** From here to `insideToMm` proven inside; empty when from exceeds to. */
+  readonly insideFromMm: number
+  readonly insideToMm: number
+  /** Above this, proven above the max. */
+  readonly aboveFirmMm: number
+}
+
+export type Scope = 'job' | 'standard' | 'thermometer' | 'set-up' | 'bore' | 'station' | 'repeat'
+
+export const sourceKinds = [
+  'wall-expansion',
+  'standard-expansion',
+  'reference-temperature',
+  'bore-thermometer',
+  'temperature-difference',
+  'standard',
+  'standard-error',
+  'setting',
+  'zero-reading',
+  'drift-preset',
+  'repeatability',
+  'scale',
+  'place',
+  'drift-measured',
+] as const
+export type SourceKind = (typeof sourceKinds)[number]
+
+/** One part of a station's doubt: a source of error times its sensitivity. */
+export interface Contribution {
+  readonly kind: SourceKind
+  /** Two contributions with one id are one and the same error. */
+  readonly id: string
+  readonly scope: Scope
+  /** Sensitivity times standard uncertainty, mm, signed. */
+  readonly signedMm: number
+  readonly degreesOfFreedom: number
+  /** Contributions that rest on one estimate share its degrees of freedom. */
+  readonly estimate?: string
+  /** The input was not recorded; an assumed value stands in for it. */
+  readonly assumed: boolean
+}
+
+export interface StationFinding {
+  readonly boreId: string
+  readonly surveyId: string
+  readonly depthMm: number
+  readonly axisDegrees: number
+  readonly repeats: number
+  /** Largest less smallest of the repeats, mm; absent for one repeat. */
+  readonly spreadMm?: number
+  /** Diameter at 20 °C, mm. */
+  readonly diameterMm: number
+  /** Diameter at 20 °C less the size as read, mm. */
+  readonly correctionMm: number
+  readonly standardUncertaintyMm: number
+  /** Truncated to a whole number; may be infinite. */
+  readonly degreesOfFreedom: number
+  /** U, two-sided 95 %, mm. */
+  readonly expandedMm: number
+  /** The part shared with other stations and the station's own part, mm. */
+  readonly commonMm: number
+  readonly individualMm: number
+  readonly individualDegreesOfFreedom: number
+  readonly contributions: readonly Contribution[]
+  readonly land: boolean
+  /** Names of the ports or belts in the way of a contact. */
+  readonly blockedBy: readonly string[]
+  /** False for a reading at a blocked station that the user has not confirmed: shown, in no verdict. */
+  readonly counted: boolean
+  readonly conformity?: Conformity
+  readonly doubt?: DoubtEdges
+}
+
+/** Where a station is. */
+export interface Place {
+  readonly depthMm: number
+  readonly axisDegrees: number
+}
+
+export type BoreVerdict =
+  | { readonly known: false; readonly why: 'no-readings' | 'no-limits' | 'all-blocked' }
+  | {
+      readonly known: true
+      readonly verdict: Verdict
+      /** Factor on u at which one station among these proves the bore outside. */
+      readonly factor: number
+      readonly stations: number
+      /** Stations outside by their own rule, and those past the limit by `factor`·u. */
+      readonly above: readonly Place[]
+      readonly below: readonly Place[]
+      readonly provenAbove: readonly Place[]
+      readonly provenBelow: readonly Place[]
+      readonly tooClose: readonly Place[]
+      /** The station that decides: the one furthest out, or nearest to the limit. */
+      readonly deciding: Place
+      readonly lean: Side
+      readonly leanProbability: number
+      readonly settledByExpandedMm?: number
+      /** False: provisional, for the reasons given in the bore's `provisional`. */
+      readonly firm: boolean
+    }
+
+export type ProvisionalReason =
+  | 'no-opening-zero'
+  | 'no-closing-zero'
+  | 'no-bore-temperature'
+  | 'no-reference-temperature'
+  | 'no-micrometer-check'
+  | 'no-direction-test'
+  | 'no-wall-kind'
+
+export interface LevelFinding {
+  readonly depthMm: number
+  readonly land: boolean
+  readonly axesDegrees: readonly number[]
+  readonly meanMm: number
+  readonly meanExpandedMm: number
+  /** Largest less smallest at this level, with its interval for this one level; two axes or more. */
+  readonly ovality?: { readonly valueMm: number; readonly lowMm: number; readonly highMm: number }
+}
+
+export type ShapeReason =
+  | 'no-readings'
+  | 'one-axis-at-every-level'
+  | 'one-level-on-every-axis'
+  | 'axes-not-named'
+  | 'named-axis-not-measured'
+  | 'no-common-axis'
+
+/** An ovality or a taper by one rule. */
+export type ShapeFinding<Rule extends OvalityRule | TaperRule> =
+  | { readonly known: false; readonly rule: Rule; readonly why: ShapeReason; readonly limitMm?: number }
+  | {
+      readonly known: true
+      readonly rule: Rule
+      /** Signed where the rule is: positive when larger at the deck, or across. */
+      readonly valueMm: number
+      readonly lowMm: number
+      readonly highMm: number
+      /** `range`: made of a largest and a smallest. `linear`: a plain difference with U from u. */
+      readonly interval: 'range' | 'linear'
+      readonly larger: Place
+      readonly smaller: Place
+      readonly limitMm?: number
+      readonly verdict?: 'inside' | 'above' | 'too-close'
+      readonly lean?: 'inside' | 'above'
+      /** Only for linear figures. */
+      readonly probabilityAbove?: number
+    }
+
+export interface DifferenceStation extends Place {
+  /** This bore less the other, mm. */
+  readonly differenceMm: number
+  readonly standardUncertaintyMm: number
+  readonly degreesOfFreedom: number
+  readonly expandedMm: number
+}
+
+/** A bore less a comparison bore, at the stations both have. */
+export interface Difference {
+  readonly againstBoreId: string
+  readonly againstSurveyId: string
+  readonly stations: readonly DifferenceStation[]
+  readonly largest: DifferenceStation
+  readonly mean: { readonly differenceMm: number; readonly expandedMm: number }
+  /** U (95 %) of how much two new bores of this band or grade may differ as made, where it is known. */
+  readonly asMadeExpandedMm?: number
+}
+
+export type Note =
+  | {
+      readonly code: 'gauge-cannot-prove-band'
+      readonly expandedMm: number
+      readonly neededExpandedMm: number
+    }
+  | { readonly code: 'below-smallest-new'; readonly place: Place }
+  | { readonly code: 'blocked-reading'; readonly place: Place; readonly by: readonly string[] }
+  | { readonly code: 'two-contacts-see-even-lobes-only' }
+  | { readonly code: 'two-axes-can-miss-an-oval'; readonly axesDegrees: readonly number[] }
+  | { readonly code: 'one-axis-sees-no-oval' }
+  | { readonly code: 'no-reading-between'; readonly fromDepthMm: number; readonly toDepthMm: number }
+  | { readonly code: 'stations-not-read'; readonly places: readonly Place[] }
+  | { readonly code: 'length-not-known'; readonly drawnMm: number }
+
+export interface BoreFinding {
+  readonly boreId: string
+  readonly boreName: string
+  readonly role: Role
+  readonly surveyId: string
+  readonly entry: Entry
+  readonly gaugeKind: GaugeKind
+  readonly pair?: LimitPair
+  readonly stations: readonly StationFinding[]
+  readonly verdict: BoreVerdict
+  readonly provisional: readonly ProvisionalReason[]
+  readonly largest?: Place
+  readonly smallest?: Place
+  readonly levels: readonly LevelFinding[]
+  /** By the spec's rule first, then by the others. */
+  readonly ovality: readonly ShapeFinding<OvalityRule>[]
+  readonly taper: readonly ShapeFinding<TaperRule>[]
+  readonly differences: readonly Difference[]
+  readonly notes: readonly Note[]
+  /** Length drawn, mm: the bore's own, or 10 mm past the outermost levels. */
+  readonly drawnLengthMm: number
+}

@@ -1,0 +1,83 @@
+import { newBand } from '../conformity/limit-pair'
+import type { Difference, DifferenceStation, StationFinding } from '../findings'
+import type { Bore, Spec } from '../measured'
+import { combine, expanded } from '../uncertainty/combine'
+
+/** How far two depths may lie apart and still be one level, mm. */
+const sameLevelMm = 1
+
+/**
+ * This bore less another, station by station where both have a counted reading (levels within 1 mm, same
+ * axis), mm, each with its U from the full covariance: a setting, a standard or a temperature that both
+ * share drops out by itself. Undefined where they have no station in common. U is that of each
+ * difference; the largest is chosen among all of them, and is the largest read, not a bound.
+ */
+export function difference(
+  stations: readonly StationFinding[],
+  other: { boreId: string; surveyId: string; stations: readonly StationFinding[] },
+  asMadeExpandedMm: number | undefined,
+): Difference | undefined {
+  const pairs = stations
+    .filter((s) => s.counted)
+    .flatMap((mine) => {
+      const theirs = nearestLevel(mine, other.stations)
+      return theirs ? [{ mine, theirs }] : []
+    })
+  const differences = pairs.map(({ mine, theirs }): DifferenceStation => {
+    const combined = combine([
+      { factor: 1, contributions: mine.contributions },
+      { factor: -1, contributions: theirs.contributions },
+    ])
+    return {
+      depthMm: mine.depthMm,
+      axisDegrees: mine.axisDegrees,
+      differenceMm: mine.diameterMm - theirs.diameterMm,
+      standardUncertaintyMm: combined.standardUncertainty,
+      degreesOfFreedom: combined.degreesOfFreedom,
+      expandedMm: expanded(combined),
+    }
+  })
+  const first = differences[0]
+  if (!first) return undefined
+  const share = 1 / pairs.length
+  const mean = combine(
+    pairs.flatMap(({ mine, theirs }) => [
+      { factor: share, contributions: mine.contributions },
+      { factor: -share, contributions: theirs.contributions },
+    ]),
+  )
+  return {
+    againstBoreId: other.boreId,
+    againstSurveyId: other.surveyId,
+    stations: differences,
+    largest: differences.reduce((a, b) => (Math.abs(b.differenceMm) > Math.abs(a.differenceMm) ? b : a)),
+    mean: {
+      differenceMm: differences.reduce((sum, d) => sum + d.differenceMm * share, 0),
+      expandedMm: expanded(mean),
+    },
+    ...(asMadeExpandedMm === undefined ? {} : { asMadeExpandedMm }),
+  }
+}
+
+function nearestLevel(mine: StationFinding, theirs: readonly StationFinding[]): StationFinding | undefined {
+  let best: StationFinding | undefined
+  for (const station of theirs) {
+    if (!station.counted || station.axisDegrees !== mine.axisDegrees) continue
+    const apart = Math.abs(station.depthMm - mine.depthMm)
+    if (apart > sameLevelMm) continue
+    if (!best || apart < Math.abs(best.depthMm - mine.depthMm)) best = station
+  }
+  return best
+}
+
+/**
+ * U (95 %, 1.96·u) of how much two new bores may differ as made, mm: both anywhere in a band of width T,
+ * rectangular, so that u of their difference is T/√6 (GUM, JCGM 100:2008, 4.3.7, twice). Where both
+ * are of one known grade its width serves, else that of the new band; undefined where there is none.
+ */
+export function asMadeExpanded(spec: Spec, bore: Bore, other: Bore): number | undefined {
+  const grade = bore.grade === other.grade ? spec.grades?.find((g) => g.name === bore.grade) : undefined
+  const { minMm, maxMm } = grade ?? newBand(spec)
+  if (minMm === undefined || maxMm === undefined) return undefined
+  return (1.959963984540054 * (maxMm - minMm)) / Math.sqrt(6)
+}

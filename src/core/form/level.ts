@@ -1,0 +1,62 @@
+import type { LevelFinding, StationFinding } from '../findings'
+import { combine, expanded } from '../uncertainty/combine'
+import { rangeInterval } from './range-interval'
+
+/** The stations of one level, in the order of their axes. */
+export interface Level {
+  readonly depthMm: number
+  readonly land: boolean
+  readonly stations: readonly StationFinding[]
+}
+
+/** Counted stations gathered by level, from the deck down. */
+export function levelsOf(stations: readonly StationFinding[]): Level[] {
+  const byDepth = new Map<number, StationFinding[]>()
+  for (const station of stations) {
+    if (!station.counted) continue
+    const level = byDepth.get(station.depthMm)
+    if (level) level.push(station)
+    else byDepth.set(station.depthMm, [station])
+  }
+  return [...byDepth]
+    .sort(([a], [b]) => a - b)
+    .map(([depthMm, group]) => ({
+      depthMm,
+      land: group.some((s) => s.land),
+      stations: group.sort((a, b) => a.axisDegrees - b.axisDegrees),
+    }))
+}
+
+/** Mean diameter of a level with U, and for two axes or more largest less smallest with its interval. */
+export function levelFinding(level: Level): LevelFinding {
+  const { stations } = level
+  const mean = meanOf(stations)
+  const w = largest(stations).diameterMm - smallest(stations).diameterMm
+  const interval = rangeInterval(w, stations, stations.length, 1, false)
+  return {
+    depthMm: level.depthMm,
+    land: level.land,
+    axesDegrees: stations.map((s) => s.axisDegrees),
+    meanMm: mean.value,
+    meanExpandedMm: mean.expanded,
+    ...(stations.length >= 2 ? { ovality: { valueMm: w, lowMm: interval.low, highMm: interval.high } } : {}),
+  }
+}
+
+function meanOf(stations: readonly StationFinding[]) {
+  const factor = 1 / stations.length
+  let value = 0
+  for (const s of stations) value += s.diameterMm * factor
+  const u = combine(stations.map((s) => ({ factor, contributions: s.contributions })))
+  return { value, expanded: expanded(u) }
+}
+
+/** The station with the largest diameter; the first of equals. */
+export function largest(stations: readonly StationFinding[]): StationFinding {
+  return stations.reduce((a, b) => (b.diameterMm > a.diameterMm ? b : a))
+}
+
+/** The station with the smallest diameter; the first of equals. */
+export function smallest(stations: readonly StationFinding[]): StationFinding {
+  return stations.reduce((a, b) => (b.diameterMm < a.diameterMm ? b : a))
+}

@@ -1,0 +1,131 @@
+import type { ShapeFinding, ShapeReason } from '../findings'
+import { type OvalityRule, ovalityRules, type Spec } from '../measured'
+import { type Level, largest, smallest } from './level'
+import { rangeFinding } from './range-finding'
+
+type Finding = ShapeFinding<OvalityRule>
+
+/**
+ * Ovality (out-of-round), a difference of diameters, by the spec's rule first and then by every other:
+ * - largest less smallest at one level, the worst level named;
+ * - |across − along| at one level, on the two named axes, the worst level named;
+ * - pooled: largest over all levels across less smallest over all levels along, signed as printed.
+ * Levels in a land are left out. ISO roundness (ISO 12181-1:2011) is a difference of radii, half as much
+ * for a plain oval. Only the spec's own rule is set against the limit.
+ */
+export function ovality(levels: readonly Level[], spec: Spec): Finding[] {
+  const chosen = spec.ovalityRule ?? ovalityRules[0]
+  const rules = [chosen, ...ovalityRules.filter((rule) => rule !== chosen)]
+  const running = levels.filter((level) => !level.land)
+  return rules.map((rule) => byRule(rule, running, spec, rule === chosen ? spec.ovalityLimitMm : undefined))
+}
+
+function byRule(
+  rule: OvalityRule,
+  levels: readonly Level[],
+  spec: Spec,
+  limitMm: number | undefined,
+): Finding {
+  if (levels.length === 0) return unknown(rule, 'no-readings', limitMm)
+  switch (rule) {
+    case 'largest-less-smallest-at-a-level':
+      return atALevel(rule, levels, limitMm)
+    case 'across-less-along-at-a-level':
+      return acrossLessAlong(rule, levels, spec, limitMm)
+    case 'pooled':
+      return pooled(rule, levels, spec, limitMm)
+  }
+}
+
+function unknown(rule: OvalityRule, why: ShapeReason, limitMm: number | undefined): Finding {
+  return { known: false, rule, why, ...(limitMm === undefined ? {} : { limitMm }) }
+}
+
+function atALevel(rule: OvalityRule, levels: readonly Level[], limitMm: number | undefined): Finding {
+  const usable = levels.filter((level) => level.stations.length >= 2)
+  const pairs = usable.map((level) => ({ first: largest(level.stations), second: smallest(level.stations) }))
+  const worst = widest(pairs)
+  if (!worst) return unknown(rule, 'one-axis-at-every-level', limitMm)
+  return rangeFinding({
+    rule,
+    ...worst,
+    among: usable.flatMap((level) => level.stations),
+    m: Math.max(...usable.map((level) => level.stations.length)),
+    groups: usable.length,
+    kind: 'size',
+    judged: 'size',
+    limitMm,
+  })
+}
+
+function acrossLessAlong(
+  rule: OvalityRule,
+  levels: readonly Level[],
+  spec: Spec,
+  limitMm: number | undefined,
+): Finding {
+  const axes = namedAxes(levels, spec)
+  if (!axes) return unknown(rule, 'axes-not-named', limitMm)
+  const pairs = levels.flatMap((level) => {
+    const x = level.stations.find((s) => s.axisDegrees === axes.x)
+    const y = level.stations.find((s) => s.axisDegrees === axes.y)
+    if (!x || !y) return []
+    return [x.diameterMm >= y.diameterMm ? { first: x, second: y } : { first: y, second: x }]
+  })
+  const worst = widest(pairs)
+  if (!worst) return unknown(rule, 'named-axis-not-measured', limitMm)
+  return rangeFinding({
+    rule,
+    ...worst,
+    among: pairs.flatMap((pair) => [pair.first, pair.second]),
+    m: 2,
+    groups: pairs.length,
+    kind: 'size',
+    judged: 'size',
+    limitMm,
+  })
+}
+
+function pooled(
+  rule: OvalityRule,
+  levels: readonly Level[],
+  spec: Spec,
+  limitMm: number | undefined,
+): Finding {
+  const axes = namedAxes(levels, spec)
+  if (!axes) return unknown(rule, 'axes-not-named', limitMm)
+  const on = (axis: number) => levels.flatMap((level) => level.stations.filter((s) => s.axisDegrees === axis))
+  const across = on(axes.x)
+  const along = on(axes.y)
+  if (across.length === 0 || along.length === 0) return unknown(rule, 'named-axis-not-measured', limitMm)
+  const among = [...across, ...along]
+  return rangeFinding({
+    rule,
+    first: largest(across),
+    second: smallest(along),
+    among,
+    m: among.length,
+    groups: 1,
+    kind: 'signed',
+    judged: 'signed',
+    limitMm,
+  })
+}
+
+/** The axes a rule calls across and along: as named, else the only two there are. */
+function namedAxes(levels: readonly Level[], spec: Spec): { x: number; y: number } | undefined {
+  if (spec.ovalityAxesDegrees) return spec.ovalityAxesDegrees
+  const axes = [...new Set(levels.flatMap((level) => level.stations.map((s) => s.axisDegrees)))]
+  const [x, y] = axes.sort((a, b) => a - b)
+  return axes.length === 2 && x !== undefined && y !== undefined ? { x, y } : undefined
+}
+
+function widest<P extends { first: { diameterMm: number }; second: { diameterMm: number } }>(
+  pairs: readonly P[],
+): P | undefined {
+  const size = (p: P) => p.first.diameterMm - p.second.diameterMm
+  return pairs.reduce<P | undefined>(
+    (best, pair) => (best && size(best) >= size(pair) ? best : pair),
+    undefined,
+  )
+}

@@ -1,0 +1,165 @@
+import { probabilities } from '../conformity/conformity'
+import type { ShapeFinding, ShapeReason, StationFinding } from '../findings'
+import { type Spec, type TaperRule, taperRules } from '../measured'
+import { combine, expanded } from '../uncertainty/combine'
+import { type Level, largest, smallest } from './level'
+import { place, rangeFinding } from './range-finding'
+
+type Finding = ShapeFinding<TaperRule>
+
+/**
+ * Taper, upper less lower, positive when wider at the deck, by the spec's rule first and then by every
+ * other: between two levels of one axis (the largest, named); top less bottom of an axis (the largest,
+ * named); largest at the top less largest at the bottom; largest at the top less smallest at the bottom;
+ * of the level means. Top and bottom are the outermost levels outside lands; where their axes differ only
+ * those they have in common count. The local cylinder taper of ISO 12180-1:2011 is half of a difference of
+ * diameters. Judged by its size against the limit; only the spec's own rule is.
+ */
+export function taper(levels: readonly Level[], spec: Spec): Finding[] {
+  const chosen = spec.taperRule ?? taperRules[0]
+  const rules = [chosen, ...taperRules.filter((rule) => rule !== chosen)]
+  const running = levels.filter((level) => !level.land)
+  return rules.map((rule) => byRule(rule, running, rule === chosen ? spec.taperLimitMm : undefined))
+}
+
+function unknown(rule: TaperRule, why: ShapeReason, limitMm: number | undefined): Finding {
+  return { known: false, rule, why, ...(limitMm === undefined ? {} : { limitMm }) }
+}
+
+function byRule(rule: TaperRule, levels: readonly Level[], limitMm: number | undefined): Finding {
+  if (levels.length === 0) return unknown(rule, 'no-readings', limitMm)
+  if (rule === 'between-levels-of-an-axis') return betweenLevels(rule, levels, limitMm)
+  const top = levels[0]
+  const bottom = levels[levels.length - 1]
+  if (!top || !bottom || top === bottom) return unknown(rule, 'one-level-on-every-axis', limitMm)
+  const pairs = top.stations.flatMap((upper) => {
+    const lower = bottom.stations.find((s) => s.axisDegrees === upper.axisDegrees)
+    return lower ? [{ upper, lower }] : []
+  })
+  if (pairs.length === 0) return unknown(rule, 'no-common-axis', limitMm)
+  const uppers = pairs.map((pair) => pair.upper)
+  const lowers = pairs.map((pair) => pair.lower)
+  switch (rule) {
+    case 'top-less-bottom-of-an-axis':
+      return topLessBottom(rule, pairs, limitMm)
+    case 'largest-top-less-largest-bottom':
+      return ends(rule, largest(uppers), largest(lowers), [...uppers, ...lowers], limitMm)
+    case 'largest-top-less-smallest-bottom':
+      return ends(rule, largest(uppers), smallest(lowers), [...uppers, ...lowers], limitMm)
+    case 'level-means':
+      return levelMeans(rule, uppers, lowers, limitMm)
+  }
+}
+
+function betweenLevels(rule: TaperRule, levels: readonly Level[], limitMm: number | undefined): Finding {
+  const byAxis = new Map<number, StationFinding[]>()
+  for (const station of levels.flatMap((level) => level.stations)) {
+    const axis = byAxis.get(station.axisDegrees)
+    if (axis) axis.push(station)
+    else byAxis.set(station.axisDegrees, [station])
+  }
+  const axes = [...byAxis.values()].filter((stations) => stations.length >= 2)
+  let worst: { upper: StationFinding; lower: StationFinding } | undefined
+  let size = -1
+  for (const stations of axes) {
+    const a = largest(stations)
+    const b = smallest(stations)
+    if (a.diameterMm - b.diameterMm <= size) continue
+    size = a.diameterMm - b.diameterMm
+    worst = a.depthMm <= b.depthMm ? { upper: a, lower: b } : { upper: b, lower: a }
+  }
+  if (!worst) return unknown(rule, 'one-level-on-every-axis', limitMm)
+  return rangeFinding({
+    rule,
+    first: worst.upper,
+    second: worst.lower,
+    among: axes.flat(),
+    m: Math.max(...axes.map((stations) => stations.length)),
+    groups: axes.length,
+    kind: 'size',
+    judged: 'size',
+    limitMm,
+  })
+}
+
+function topLessBottom(
+  rule: TaperRule,
+  pairs: readonly { upper: StationFinding; lower: StationFinding }[],
+  limitMm: number | undefined,
+): Finding {
+  const size = (p: { upper: StationFinding; lower: StationFinding }) =>
+    Math.abs(p.upper.diameterMm - p.lower.diameterMm)
+  const worst = pairs.reduce((a, b) => (size(b) > size(a) ? b : a))
+  return rangeFinding({
+    rule,
+    first: worst.upper,
+    second: worst.lower,
+    among: pairs.flatMap((pair) => [pair.upper, pair.lower]),
+    m: 2,
+    groups: pairs.length,
+    kind: 'size',
+    judged: 'size',
+    limitMm,
+  })
+}
+
+function ends(
+  rule: TaperRule,
+  first: StationFinding,
+  second: StationFinding,
+  among: readonly StationFinding[],
+  limitMm: number | undefined,
+): Finding {
+  return rangeFinding({
+    rule,
+    first,
+    second,
+    among,
+    m: among.length,
+    groups: 1,
+    kind: 'signed',
+    judged: 'size',
+    limitMm,
+  })
+}
+
+function levelMeans(
+  rule: TaperRule,
+  uppers: readonly StationFinding[],
+  lowers: readonly StationFinding[],
+  limitMm: number | undefined,
+): Finding {
+  const share = 1 / uppers.length
+  const terms = [
+    ...uppers.map((s) => ({ factor: share, contributions: s.contributions })),
+    ...lowers.map((s) => ({ factor: -share, contributions: s.contributions })),
+  ]
+  let value = 0
+  for (const s of uppers) value += s.diameterMm * share
+  for (const s of lowers) value -= s.diameterMm * share
+  const combined = combine(terms)
+  const u = expanded(combined)
+  const [larger, smaller] = value < 0 ? [lowers, uppers] : [uppers, lowers]
+  return {
+    known: true,
+    rule,
+    valueMm: value,
+    lowMm: value - u,
+    highMm: value + u,
+    interval: 'linear',
+    larger: place(largest(larger)),
+    smaller: place(smallest(smaller)),
+    ...(limitMm === undefined ? {} : judgeSize({ value, ...combined }, limitMm)),
+  }
+}
+
+function judgeSize(
+  y: { value: number; standardUncertainty: number; degreesOfFreedom: number },
+  limitMm: number,
+) {
+  const p = probabilities(y, { min: -limitMm, max: limitMm })
+  const outside = 1 - p.inside
+  const verdict = p.inside >= 0.95 ? 'inside' : outside >= 0.95 ? 'above' : 'too-close'
+  const lean = outside > p.inside ? 'above' : 'inside'
+  return { limitMm, verdict, lean, probabilityAbove: outside } as const
+}

@@ -1,0 +1,67 @@
+import type { GaugeKind } from '../measured'
+
+/** Typical figures of a kind of gauge, µm, standard uncertainties; `undefined` where the kind has none. */
+export interface Preset {
+  readonly stepUm: number
+  readonly repeatabilityUm: number
+  readonly repeatabilityDegreesOfFreedom: number
+  /** The set-up's part of the setting, the standard's own doubt taken out in squares. */
+  readonly settingUm?: number
+  readonly scaleUm: number
+  /** Half-width of the drift where no closing zero was read. */
+  readonly driftHalfWidthUm?: number
+}
+
+const presets: Readonly<Record<GaugeKind, Preset>> = {
+  'dial-0.001-ring': set(1, 1.0, 20, 0.75, 0.6, 1),
+  'dial-0.001-micrometer': set(1, 1.5, 20, 2.6, 0.6, 1.5),
+  'dial-0.01': set(2, 3, 20, 2.6, 2.5, 2),
+  'dial-0.01-simple': set(5, 6, 10, 4, 4, 3),
+  telescoping: {
+    stepUm: 1,
+    repeatabilityUm: 12,
+    repeatabilityDegreesOfFreedom: 10,
+    scaleUm: 2.6,
+  },
+  'internal-micrometer-rods': {
+    stepUm: 10,
+    repeatabilityUm: 7,
+    repeatabilityDegreesOfFreedom: 10,
+    settingUm: 3,
+    scaleUm: 3,
+  },
+  'three-contact-micrometer': set(1, 1.5, 20, 1.0, 1.5, 1),
+  'air-plug': set(0.5, 0.3, 20, 0.4, 0.3, 0.5),
+  'radial-probe': {
+    stepUm: 0.5,
+    repeatabilityUm: 0.8,
+    repeatabilityDegreesOfFreedom: 50,
+    scaleUm: 0.5,
+    driftHalfWidthUm: 1,
+  },
+}
+
+function set(
+  stepUm: number,
+  repeatabilityUm: number,
+  repeatabilityDegreesOfFreedom: number,
+  settingUm: number,
+  scaleUm: number,
+  driftHalfWidthUm: number,
+): Preset {
+  return { stepUm, repeatabilityUm, repeatabilityDegreesOfFreedom, settingUm, scaleUm, driftHalfWidthUm }
+}
+
+/**
+ * Typical figures of a kind of gauge in µm, for bores of 50 to 130 mm. From memory of the trade, no
+ * published source; every one can be overridden on the gauge itself.
+ */
+export function presetOf(kind: GaugeKind): Preset {
+  return presets[kind]
+}
+
+/** Half-width of a contact's footprint on the wall where the gauge does not say, mm (typical). */
+export const typicalContactHalfWidthMm = 2.5
+
+/** Standard uncertainty of the depth at which a gauge is held where the gauge does not say, mm (typical). */
+export const typicalDepthDoubtMm = 0.5

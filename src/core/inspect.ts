@@ -1,0 +1,117 @@
+import { boreVerdict } from './conformity/bore-verdict'
+import { limitPair } from './conformity/limit-pair'
+import { asMadeExpanded, difference } from './difference/difference'
+import type { BoreFinding, Difference, Findings, Place, StationFinding } from './findings'
+import { largest, levelFinding, levelsOf, smallest } from './form/level'
+import { ovality } from './form/ovality'
+import { place } from './form/range-finding'
+import { taper } from './form/taper'
+import type { Bore, Measured, Survey } from './measured'
+import { notesOf } from './notes'
+import { blockedBy } from './ports/blocked'
+import { provisionalReasons } from './provisional'
+import { stationFindings } from './station-findings'
+import { standardExpansion, wallExpansion } from './temperature/expansion'
+import { temperaturesOf } from './temperature/temperatures'
+import type { SetUpConditions } from './uncertainty/set-up-contributions'
+
+/** How far the wall is drawn past the outermost levels where the bore's length is not known, mm. */
+const drawnPastLevelsMm = 10
+
+/**
+ * What the readings prove: for each bore, by its latest survey, the diameters at 20 °C with their doubt,
+ * the verdicts, level means, ovality and taper by every rule, and the difference from each comparison
+ * bore. Pure; lengths in mm. A survey that names an unknown set-up, gauge or standard is our own mistake
+ * (the job file is checked before) and throws.
+ */
+export function inspect(measured: Measured): Findings {
+  const bores = measured.bores.flatMap((bore) => {
+    const survey = bore.surveys[bore.surveys.length - 1]
+    return survey ? [inspectBore(measured, bore, survey)] : []
+  })
+  return {
+    bores: bores.map((finding) => ({ ...finding, differences: differences(measured, finding, bores) })),
+  }
+}
+
+function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFinding {
+  const conditions = conditionsOf(measured, bore, survey)
+  const pair = limitPair(measured.spec, bore)
+  const stations = stationFindings(conditions, survey, pair)
+  const counted = stations.filter((s) => s.counted)
+  const provisional = provisionalReasons(conditions.setUp, conditions.standard, bore)
+  const verdict = boreVerdict(stations, pair, provisional.length === 0)
+  const levels = levelsOf(stations)
+  const drawnLengthMm = bore.lengthMm ?? Math.max(0, ...survey.levelsMm) + drawnPastLevelsMm
+  return {
+    boreId: bore.id,
+    boreName: bore.name,
+    role: bore.role,
+    surveyId: survey.id,
+    entry: conditions.setUp.entry,
+    gaugeKind: conditions.gauge.kind,
+    ...(pair ? { pair } : {}),
+    stations,
+    verdict,
+    provisional,
+    ...(counted.length > 0 ? { largest: place(largest(counted)), smallest: place(smallest(counted)) } : {}),
+    levels: levels.map(levelFinding),
+    ovality: ovality(levels, measured.spec),
+    taper: taper(levels, measured.spec),
+    differences: [],
+    notes: notesOf({
+      bore,
+      survey,
+      stations,
+      pair,
+      verdict,
+      notRead: notRead(conditions, survey, stations),
+      drawnLengthMm,
+    }),
+    drawnLengthMm,
+  }
+}
+
+function conditionsOf(measured: Measured, bore: Bore, survey: Survey): SetUpConditions {
+  const setUp = named(measured.setUps, survey.setUpId, 'set-up')
+  const standard = named(measured.standards, setUp.standardId, 'standard')
+  return {
+    setUp,
+    gauge: named(measured.gauges, setUp.gaugeId, 'gauge'),
+    standard,
+    bore,
+    wall: wallExpansion(bore.wall),
+    standardExpansion: standardExpansion(standard),
+    temperatures: temperaturesOf(setUp, measured.thermometers),
+  }
+}
+
+function named<T extends { readonly id: string }>(list: readonly T[], id: string, what: string): T {
+  const found = list.find((item) => item.id === id)
+  if (!found) throw new Error(`inspect: no ${what} with id ${JSON.stringify(id)}`)
+  return found
+}
+
+function notRead(c: SetUpConditions, survey: Survey, stations: readonly StationFinding[]): Place[] {
+  return survey.levelsMm.flatMap((depthMm) =>
+    survey.axesDegrees
+      .map((axisDegrees) => ({ depthMm, axisDegrees }))
+      .filter(
+        (at) =>
+          !stations.some((s) => s.depthMm === at.depthMm && s.axisDegrees === at.axisDegrees) &&
+          blockedBy(c.bore, c.gauge, at, c.setUp.settingSizeMm).length === 0,
+      ),
+  )
+}
+
+function differences(measured: Measured, finding: BoreFinding, all: readonly BoreFinding[]): Difference[] {
+  if (finding.role !== 'of-this-engine') return []
+  const own = named(measured.bores, finding.boreId, 'bore')
+  return all
+    .filter((other) => other.role === 'for-comparison')
+    .flatMap((other) => {
+      const asMade = asMadeExpanded(measured.spec, own, named(measured.bores, other.boreId, 'bore'))
+      const found = difference(finding.stations, other, asMade)
+      return found ? [found] : []
+    })
+}

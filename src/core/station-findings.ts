@@ -1,0 +1,151 @@
+import { conformity, doubtEdges, judgedLimits } from './conformity/conformity'
+import { deviationFromDial, diameterAt20 } from './diameter/diameter-at-20'
+import type { Contribution, LimitPair, StationFinding } from './findings'
+import type { Bore, Reading, Survey } from './measured'
+import { blockedBy } from './ports/blocked'
+import { combine, expanded, isCommon } from './uncertainty/combine'
+import { type SetUpConditions, setUpContributions } from './uncertainty/set-up-contributions'
+import { repeatabilityOf, stationContributions } from './uncertainty/station-contributions'
+
+/** A station's mean on the way to a finding. */
+interface Measured20 {
+  readonly reading: Reading
+  readonly sizesMm: readonly number[]
+  readonly meanMm: number
+  readonly diameterMm: number
+  readonly land: boolean
+  readonly blockedBy: readonly string[]
+  readonly counted: boolean
+}
+
+/**
+ * The stations of a survey: mean of the repeats brought to 20 °C, with every part of its doubt and, where
+ * there are limits, its verdict. Readings without a value are left out.
+ */
+export function stationFindings(
+  conditions: SetUpConditions,
+  survey: Survey,
+  pair: LimitPair | undefined,
+): StationFinding[] {
+  const measured = survey.readings.flatMap((reading) => measured20(conditions, reading))
+  const counted = measured.filter((m) => m.counted)
+  const repeatability = repeatabilityOf(
+    conditions.gauge,
+    survey.id,
+    counted.map((m) => m.sizesMm.map((mm) => mm * 1000)),
+  )
+  return measured.map((m): StationFinding => {
+    const id = `${conditions.bore.id}:${survey.id}:${m.reading.depthMm}:${m.reading.axisDegrees}`
+    const contributions = [
+      ...setUpContributions(conditions, m.diameterMm),
+      ...stationContributions({
+        id,
+        repeats: m.sizesMm.length,
+        setUp: conditions.setUp,
+        gauge: conditions.gauge,
+        repeatability,
+        slope: slopeAt(m, counted),
+      }),
+    ]
+    return finding(conditions.bore.id, survey.id, m, contributions, pair)
+  })
+}
+
+function finding(
+  boreId: string,
+  surveyId: string,
+  m: Measured20,
+  contributions: readonly Contribution[],
+  pair: LimitPair | undefined,
+): StationFinding {
+  const combined = combine([{ factor: 1, contributions }])
+  const individual = combine([{ factor: 1, contributions: contributions.filter((c) => !isCommon(c)) }])
+  const common = combine([{ factor: 1, contributions: contributions.filter(isCommon) }])
+  const doubtful = { value: m.diameterMm, ...combined }
+  return {
+    boreId,
+    surveyId,
+    depthMm: m.reading.depthMm,
+    axisDegrees: m.reading.axisDegrees,
+    repeats: m.sizesMm.length,
+    ...(m.sizesMm.length > 1 ? { spreadMm: Math.max(...m.sizesMm) - Math.min(...m.sizesMm) } : {}),
+    diameterMm: m.diameterMm,
+    correctionMm: m.diameterMm - m.meanMm,
+    standardUncertaintyMm: combined.standardUncertainty,
+    degreesOfFreedom: combined.degreesOfFreedom,
+    expandedMm: expanded(combined),
+    commonMm: common.standardUncertainty,
+    individualMm: individual.standardUncertainty,
+    individualDegreesOfFreedom: individual.degreesOfFreedom,
+    contributions,
+    land: m.land,
+    blockedBy: m.blockedBy,
+    counted: m.counted,
+    ...(pair
+      ? { conformity: conformity(doubtful, judgedLimits(pair)), doubt: doubtEdges(doubtful, pair) }
+      : {}),
+  }
+}
+
+function measured20(c: SetUpConditions, reading: Reading): Measured20[] {
+  const sizesMm = sizesOf(c, reading)
+  if (sizesMm.length === 0) return []
+  const meanMm = sizesMm.reduce((a, b) => a + b, 0) / sizesMm.length
+  const diameterMm = diameterAt20({
+    settingMm: c.setUp.settingSizeMm,
+    standardErrorMm: (c.standard.errorUm ?? 0) / 1000,
+    standardPerK: c.standardExpansion.perK,
+    wallPerK: c.wall.perK,
+    referenceC: c.temperatures.referenceC,
+    boreC: c.temperatures.boreC,
+    deviationMm: meanMm - c.setUp.settingSizeMm,
+  })
+  const inTheWay = blockedBy(c.bore, c.gauge, reading, meanMm)
+  return [
+    {
+      reading,
+      sizesMm,
+      meanMm,
+      diameterMm,
+      land: isLand(c.bore, reading.depthMm),
+      blockedBy: inTheWay,
+      counted: inTheWay.length === 0 || reading.confirmed === true,
+    },
+  ]
+}
+
+/**
+ * Sizes as read, mm. Sizes written down stand as they are. A dial deviation is taken from the mean of
+ * the opening and the closing zero (the opening alone without a closing one, 0 where none was recorded);
+ * where the direction test was not recorded, larger is taken to be clockwise and the verdict is provisional.
+ */
+function sizesOf({ setUp }: SetUpConditions, reading: Reading): readonly number[] {
+  if (setUp.entry === 'size') return reading.sizesMm ?? []
+  const open = setUp.zeroOpenUm ?? 0
+  const zero = setUp.zeroCloseUm === undefined ? open : (open + setUp.zeroCloseUm) / 2
+  const sense = setUp.largerIs ?? 'clockwise'
+  return (reading.dialUm ?? []).map((x) => setUp.settingSizeMm + deviationFromDial(x, zero, sense))
+}
+
+function isLand(bore: Bore, depthMm: number): boolean {
+  const travel = bore.ringTravelMm
+  return travel !== undefined && (depthMm < travel.from || depthMm > travel.to)
+}
+
+/**
+ * Change of diameter with depth at a station, mm per mm: from the station above to the one below on the
+ * same axis, one-sided at the ends, 0 where the axis has one level. A land takes no slope from outside it.
+ */
+function slopeAt(m: Measured20, counted: readonly Measured20[]): number {
+  let above = m
+  let below = m
+  for (const other of counted) {
+    if (other.reading.axisDegrees !== m.reading.axisDegrees) continue
+    if (m.land && !other.land) continue
+    const depth = other.reading.depthMm
+    if (depth < m.reading.depthMm && (above === m || depth > above.reading.depthMm)) above = other
+    if (depth > m.reading.depthMm && (below === m || depth < below.reading.depthMm)) below = other
+  }
+  const span = below.reading.depthMm - above.reading.depthMm
+  return span > 0 ? (below.diameterMm - above.diameterMm) / span : 0
+}

@@ -1,0 +1,58 @@
+/**
+ * The x between `low` and `high` at which a rising function reaches `target`, by the Illinois variant of
+ * false position. The function must be below the target at `low` and above it at `high`; otherwise it
+ * throws. Accurate to `tolerance` in x. Source: Dahlquist & Björck, Numerical Methods (1974), 6.4.
+ */
+export function risingRoot(
+  of: (x: number) => number,
+  target: number,
+  low: number,
+  high: number,
+  tolerance: number,
+): number {
+  let a = low
+  let b = high
+  let atA = of(a) - target
+  let atB = of(b) - target
+  if (!(atA <= 0 && atB >= 0)) throw new RangeError(`risingRoot: ${target} is not between the ends`)
+  let lastSide = 0
+  for (let step = 0; step < 200 && b - a > tolerance; step++) {
+    const x = atB - atA > 0 ? a - (atA * (b - a)) / (atB - atA) : (a + b) / 2
+    const inside = Math.min(Math.max(x, a + tolerance / 4), b - tolerance / 4)
+    const at = of(inside) - target
+    if (at === 0) return inside
+    if (at < 0) {
+      a = inside
+      atA = at
+      if (lastSide === -1) atB /= 2
+      lastSide = -1
+    } else {
+      b = inside
+      atB = at
+      if (lastSide === 1) atA /= 2
+      lastSide = 1
+    }
+  }
+  return (a + b) / 2
+}
+
+/**
+ * The x at which a distribution function on x ≥ 0 reaches p, accurate to `tolerance` in x. `low` and
+ * `high` are a guess and are widened as needed. Solved on −ln(1 − probability), which is nearly straight
+ * in the upper tail, so that few evaluations are needed.
+ */
+export function quantileOfDistribution(
+  cdf: (x: number) => number,
+  p: number,
+  low: number,
+  high: number,
+  tolerance: number,
+): number {
+  const tail = (x: number) => -Math.log(Math.max(1 - cdf(x), 1e-16))
+  const target = -Math.log(1 - p)
+  let from = low
+  while (tail(from) > target) from = from > 0.01 ? from / 2 : 0
+  let to = high
+  while (tail(to) < target && to < 1e9) to *= 2
+  return risingRoot(tail, target, from, to, tolerance)
+}

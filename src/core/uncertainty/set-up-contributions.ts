@@ -1,0 +1,157 @@
+import type { Contribution } from '../findings'
+import { presetOf } from '../gauge/presets'
+import type { Bore, Gauge, SetUp, Standard } from '../measured'
+import type { Expansion } from '../temperature/expansion'
+import type { Temperatures } from '../temperature/temperatures'
+
+/** Everything a set-up brings to each diameter measured with it. */
+export interface SetUpConditions {
+  readonly setUp: SetUp
+  readonly gauge: Gauge
+  readonly standard: Standard
+  readonly bore: Bore
+  readonly wall: Expansion
+  readonly standardExpansion: Expansion
+  readonly temperatures: Temperatures
+}
+
+const infinite = Number.POSITIVE_INFINITY
+
+/** Doubt of a standard where it does not say, µm (typical, from memory of the trade). */
+const typicalStandardDoubtUm = { ring: 0.5, micrometer: 1.5 } as const
+/** A micrometer not checked on its own standard: rectangular 0 ± 2 µm. */
+const uncheckedMicrometerUm = 2 / Math.sqrt(3)
+
+/**
+ * The errors that diameters share, mm, each with identity and scope, at a diameter of `diameterMm`.
+ * Sensitivities are the partial derivatives of the model of `diameterAt20`; those of the temperatures are
+ * taken with respect to T_r and T_b − T_r, as in GUM (JCGM 100:2008) H.1. Two independent thermometers
+ * are two sources with the sensitivities D·α_r and −D·α_b, which is the same covariance written out.
+ */
+export function setUpContributions(c: SetUpConditions, diameterMm: number): Contribution[] {
+  return [...temperatureContributions(c, diameterMm), ...settingContributions(c)]
+}
+
+function temperatureContributions(c: SetUpConditions, d: number): Contribution[] {
+  const { temperatures: t, wall, standardExpansion: reference, setUp, standard, bore } = c
+  const parts: Contribution[] = [
+    {
+      kind: 'wall-expansion',
+      id: `wall-expansion:${bore.wall?.kind ?? 'not-recorded'}:${wall.perK}`,
+      scope: 'job',
+      signedMm: -d * (t.boreC - 20) * wall.doubtPerK,
+      degreesOfFreedom: infinite,
+      assumed: wall.assumed,
+    },
+    {
+      kind: 'standard-expansion',
+      id: `standard-expansion:${standard.id}`,
+      scope: 'standard',
+      signedMm: d * (t.referenceC - 20) * reference.doubtPerK,
+      degreesOfFreedom: infinite,
+      assumed: false,
+    },
+  ]
+  const two = t.knowledge === 'two-thermometers'
+  const named = t.referenceThermometerId ?? t.boreThermometerId
+  parts.push({
+    kind: 'reference-temperature',
+    id: named === undefined ? `temperature:${setUp.id}` : `thermometer:${named}`,
+    scope: named === undefined ? 'set-up' : 'thermometer',
+    signedMm: d * (two ? reference.perK : reference.perK - wall.perK) * t.referenceDoubtK,
+    degreesOfFreedom: infinite,
+    assumed: t.knowledge === 'none',
+  })
+  parts.push(
+    two
+      ? {
+          kind: 'bore-thermometer',
+          id: `thermometer:${t.boreThermometerId}`,
+          scope: 'thermometer',
+          signedMm: -d * wall.perK * t.differenceDoubtK,
+          degreesOfFreedom: infinite,
+          assumed: false,
+        }
+      : {
+          kind: 'temperature-difference',
+          id: `temperature-difference:${setUp.id}:${bore.id}`,
+          scope: 'bore',
+          signedMm: -d * wall.perK * t.differenceDoubtK,
+          degreesOfFreedom: infinite,
+          assumed: t.knowledge !== 'one-thermometer',
+        },
+  )
+  return parts
+}
+
+function settingContributions({ setUp, gauge, standard }: SetUpConditions): Contribution[] {
+  const preset = presetOf(gauge.kind)
+  const parts: Contribution[] = [
+    {
+      kind: 'standard',
+      id: `standard:${standard.id}`,
+      scope: 'standard',
+      signedMm: (standard.doubtUm ?? typicalStandardDoubtUm[standard.kind]) / 1000,
+      degreesOfFreedom: infinite,
+      assumed: false,
+    },
+  ]
+  if (standard.kind === 'micrometer' && standard.errorUm === undefined) {
+    parts.push({
+      kind: 'standard-error',
+      id: `standard-error:${standard.id}`,
+      scope: 'standard',
+      signedMm: -uncheckedMicrometerUm / 1000,
+      degreesOfFreedom: infinite,
+      assumed: true,
+    })
+  }
+  const settingUm = gauge.settingUm ?? preset.settingUm
+  if (settingUm !== undefined) {
+    parts.push({
+      kind: 'setting',
+      id: `setting:${setUp.id}`,
+      scope: 'set-up',
+      signedMm: settingUm / 1000,
+      degreesOfFreedom: infinite,
+      assumed: false,
+    })
+  }
+  parts.push(zeroReading(setUp, gauge))
+  const driftUm = gauge.driftHalfWidthUm ?? preset.driftHalfWidthUm
+  if (setUp.zeroCloseUm === undefined && driftUm !== undefined) {
+    parts.push({
+      kind: 'drift-preset',
+      id: `drift:${setUp.id}`,
+      scope: 'set-up',
+      signedMm: driftUm / Math.sqrt(3) / 1000,
+      degreesOfFreedom: infinite,
+      assumed: true,
+    })
+  }
+  return parts
+}
+
+/**
+ * Reading of the zero: max(s/√n, g/√12) with the gauge's own s. The zero of a dial deviation is the mean
+ * of opening and closing, n = 2; a size written down was read from the opening zero alone, n = 1.
+ */
+function zeroReading(setUp: SetUp, gauge: Gauge): Contribution {
+  const preset = presetOf(gauge.kind)
+  const s = gauge.repeatabilityUm ?? preset.repeatabilityUm
+  const step = (gauge.stepUm ?? preset.stepUm) / Math.sqrt(12)
+  const zeros = setUp.entry === 'deviation' && setUp.zeroCloseUm !== undefined ? 2 : 1
+  const fromRepeats = s / Math.sqrt(zeros)
+  const byStep = step > fromRepeats
+  return {
+    kind: 'zero-reading',
+    id: `zero:${setUp.id}`,
+    scope: 'set-up',
+    signedMm: -Math.max(step, fromRepeats) / 1000,
+    degreesOfFreedom: byStep
+      ? infinite
+      : (gauge.repeatabilityDegreesOfFreedom ?? preset.repeatabilityDegreesOfFreedom),
+    ...(byStep ? {} : { estimate: `repeatability:${gauge.id}` }),
+    assumed: false,
+  }
+}

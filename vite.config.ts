@@ -1,19 +1,22 @@
 import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vitest/config'
+import { contentSecurityPolicy } from './src/cli/response-headers.mjs'
 
-/** The page may load from its own host only, run no inline script, and be framed by nobody. */
-const contentSecurityPolicy = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "font-src 'self'",
-  "img-src 'self' blob: data:",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join('; ')
+/** Full counts: slower runs with many more random cases, and the proof project. */
+const full = process.env.PROOF === '1'
+const testTimeout = full ? 600_000 : 10_000
+
+function nodeTests(name: string, extensions = 'ts') {
+  return {
+    test: {
+      name,
+      include: [`tests/${name}/**/*.test.${extensions}`],
+      environment: 'node' as const,
+      testTimeout,
+      hookTimeout: testTimeout,
+    },
+  }
+}
 
 export default defineConfig({
   base: './',
@@ -34,9 +37,6 @@ export default defineConfig({
   build: { target: 'es2022', chunkSizeWarningLimit: 1000, assetsInlineLimit: 0 },
   server: { host: '127.0.0.1' },
   test: {
-    projects: [
-      { test: { name: 'unit', include: ['tests/unit/**/*.test.{ts,tsx}'], environment: 'node' } },
-      { test: { name: 'outside', include: ['tests/outside/**/*.test.ts'], environment: 'node' } },
-    ],
+    projects: [nodeTests('unit', '{ts,tsx}'), nodeTests('outside'), ...(full ? [nodeTests('proof')] : [])],
   },
 })

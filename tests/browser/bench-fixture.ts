@@ -1,0 +1,70 @@
+import AxeBuilder from '@axe-core/playwright'
+import { type BrowserContext, test as base, expect, type Page } from '@playwright/test'
+
+/** Three says this once for each load, about a class that its React binding still uses. */
+const knownWarning = /THREE\.Clock: This module has been deprecated/
+
+/**
+ * Collects, while a page is used, what it complains of on the console, what it throws, each breach of the
+ * content security policy (which the browser reports on the console) and each request to another host.
+ */
+export function complaintsOf(
+  context: BrowserContext,
+  home: string,
+  expected: readonly RegExp[] = [],
+): string[] {
+  const complaints: string[] = []
+  const complain = (text: string) => {
+    if (![knownWarning, ...expected].some((pattern) => pattern.test(text))) complaints.push(text)
+  }
+  context.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') {
+      complain(`${message.type()}: ${message.text()} (${message.location().url})`)
+    }
+  })
+  context.on('weberror', (error) => complain(`thrown: ${error.error().stack ?? error.error().message}`))
+  context.on('request', (request) => {
+    const { protocol, origin } = new URL(request.url())
+    const isOwn = protocol === 'blob:' || protocol === 'data:' || origin === new URL(home).origin
+    if (!isOwn) complain(`request to another host: ${request.url()}`)
+  })
+  return complaints
+}
+
+interface Guard {
+  /** Complaints that a test brings about on purpose: `test.use({ expectedComplaints: [/…/] })`. */
+  expectedComplaints: RegExp[]
+  guard: undefined
+}
+
+/** Playwright's test, failing also when the page gives cause for a complaint that was not expected. */
+export const test = base.extend<Guard>({
+  expectedComplaints: [[], { option: true }],
+  guard: [
+    async ({ context, baseURL, expectedComplaints }, use) => {
+      const complaints = complaintsOf(context, baseURL ?? '', expectedComplaints)
+      await use(undefined)
+      expect(complaints, 'complaints of the page').toEqual([])
+    },
+    { auto: true },
+  ],
+})
+
+export { expect }
+
+/** Opens the app as a browser that has never seen it, and waits until it has something to show. */
+export async function openApp(page: Page): Promise<void> {
+  await page.goto('./')
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+}
+
+/** Checks a page, or a part of it, by axe's rules for WCAG 2.2 A and AA and its own good practice. */
+export async function expectAccessible(page: Page, within?: string): Promise<void> {
+  const builder = new AxeBuilder({ page })
+  if (within !== undefined) builder.include(within)
+  const { violations } = await builder.analyze()
+  const found = violations.flatMap(({ id, help, nodes }) =>
+    nodes.map(({ target, failureSummary }) => `${id}: ${help} at ${target.join(' ')}\n${failureSummary}`),
+  )
+  expect(found, 'violations found by axe').toEqual([])
+}

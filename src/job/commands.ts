@@ -1,0 +1,336 @@
+/**
+ * Every change a person can make to a job, as pure functions from one document to the next with shared
+ * structure. A change that changes nothing returns the same object. An id or a place that does not exist
+ * is our own mistake and throws.
+ */
+import type { Place } from '../core/findings'
+import type {
+  Belt,
+  Bore,
+  Entry,
+  Gauge,
+  Port,
+  Reading,
+  SetUp,
+  Spec,
+  Standard,
+  Survey,
+  Thermometer,
+} from '../core/measured'
+import { convertReading } from './convert-entry'
+import { type Patch, patched, withEntry } from './patch'
+import { sameValue } from './same-value'
+import type { Job } from './schema'
+
+export function renameJob(job: Job, name: string): Job {
+  return patched(job, { name })
+}
+
+export function describeJob(job: Job, patch: Patch<Pick<Job, 'machine' | 'note' | 'invented'>>): Job {
+  return patched(job, patch)
+}
+
+/** Changes limits. A bore follows its grade when that is renamed in place, and has none when it goes. */
+export function setSpec(job: Job, patch: Patch<Spec>): Job {
+  const spec = patched(job.spec, patch)
+  if (spec === job.spec) return job
+  return { ...job, spec, bores: job.bores.map((bore) => regraded(bore, job.spec, spec)) }
+}
+
+function regraded(bore: Bore, before: Spec, after: Spec): Bore {
+  const grades = after.grades ?? []
+  if (bore.grade === undefined || grades.some(({ name }) => name === bore.grade)) return bore
+  const index = (before.grades ?? []).findIndex(({ name }) => name === bore.grade)
+  const renamed = before.grades?.length === grades.length ? grades[index]?.name : undefined
+  return patched(bore, { grade: renamed })
+}
+
+export function setGauge(job: Job, id: string, patch: Patch<Omit<Gauge, 'id'>>): Job {
+  return patched(job, { gauges: withEntry(job.gauges, id, (gauge) => patched(gauge, patch)) })
+}
+
+export function setStandard(job: Job, id: string, patch: Patch<Omit<Standard, 'id'>>): Job {
+  return patched(job, { standards: withEntry(job.standards, id, (standard) => patched(standard, patch)) })
+}
+
+export function setThermometer(job: Job, id: string, patch: Patch<Omit<Thermometer, 'id'>>): Job {
+  const thermometers = withEntry(job.thermometers, id, (thermometer) => patched(thermometer, patch))
+  return patched(job, { thermometers })
+}
+
+/** Changes a set-up; how readings are written down is changed by `changeEntry`. */
+export function setSetUp(job: Job, id: string, patch: Patch<Omit<SetUp, 'id' | 'entry'>>): Job {
+  return patched(job, { setUps: withEntry(job.setUps, id, (setUp) => patched(setUp, patch)) })
+}
+
+/** Changes how readings are written down, and rewrites those there are so that their diameters stay. */
+export function changeEntry(job: Job, setUpId: string, entry: Entry): Job {
+  const before = job.setUps.find(({ id }) => id === setUpId)
+  const setUps = withEntry(job.setUps, setUpId, (setUp) => patched(setUp, { entry }))
+  if (!before || setUps === job.setUps) return job
+  const converted = (survey: Survey): Survey =>
+    survey.setUpId === setUpId
+      ? { ...survey, readings: survey.readings.map((reading) => convertReading(reading, before, entry)) }
+      : survey
+  const bores = job.bores.map((bore) => ({ ...bore, surveys: bore.surveys.map(converted) }))
+  return { ...job, setUps, bores }
+}
+
+export function setBore(
+  job: Job,
+  boreId: string,
+  patch: Patch<Omit<Bore, 'id' | 'ports' | 'belts' | 'surveys'>>,
+): Job {
+  return withBore(job, boreId, (bore) => patched(bore, patch))
+}
+
+/** Adds a bore for comparison with the plan of the first bore, measured with the same set-up. */
+export function addComparisonBore(
+  job: Job,
+  ids: () => string,
+  name: string = String(job.bores.length + 1),
+): Job {
+  const [first] = job.bores
+  const survey = first?.surveys.at(-1)
+  if (!first || !survey) throw new Error('A job has at least one bore with a survey')
+  const { lengthMm, ports, belts, wall } = first
+  const { setUpId, levelsMm, axesDegrees } = survey
+  const bore: Bore = {
+    id: ids(),
+    name,
+    role: 'for-comparison',
+    ...(lengthMm === undefined ? {} : { lengthMm }),
+    ...(wall === undefined ? {} : { wall }),
+    ports,
+    belts,
+    surveys: [{ id: ids(), setUpId, levelsMm, axesDegrees, readings: [] }],
+  }
+  return { ...job, bores: [...job.bores, bore] }
+}
+
+/** Throws for the only bore: a job has at least one. */
+export function removeBore(job: Job, boreId: string): Job {
+  boreOf(job, boreId)
+  if (job.bores.length === 1) throw new Error('The only bore of a job cannot be removed')
+  return { ...job, bores: job.bores.filter(({ id }) => id !== boreId) }
+}
+
+/** Sets the ports of this bore; of all bores where all had the same ports before. */
+export function setPorts(job: Job, boreId: string, ports: readonly Port[]): Job {
+  return setOpenings(job, boreId, 'ports', ports)
+}
+
+/** Sets the belts of this bore; of all bores where all had the same belts before. */
+export function setBelts(job: Job, boreId: string, belts: readonly Belt[]): Job {
+  return setOpenings(job, boreId, 'belts', belts)
+}
+
+function setOpenings<Field extends 'ports' | 'belts'>(
+  job: Job,
+  boreId: string,
+  field: Field,
+  openings: Bore[Field],
+): Job {
+  const before = boreOf(job, boreId)[field]
+  const alike = job.bores.every((bore) => sameValue(bore[field], before))
+  const bores = job.bores.map((bore) =>
+    alike || bore.id === boreId ? patched<Bore>(bore, { [field]: openings }) : bore,
+  )
+  return bores.every((bore, index) => bore === job.bores[index]) ? job : { ...job, bores }
+}
+
+/** Adds the mirror image of a port about the plane through 0° and 180°, its name with the suffix given. */
+export function mirrorPort(job: Job, boreId: string, portId: string, ids: () => string, suffix = ''): Job {
+  const { ports } = boreOf(job, boreId)
+  const port = ports.find(({ id }) => id === portId)
+  if (!port) throw new Error(`No port with the id "${portId}"`)
+  const image: Port = {
+    ...port,
+    id: ids(),
+    name: `${port.name}${suffix}`,
+    fromDegrees: mirrored(port.toDegrees),
+    toDegrees: mirrored(port.fromDegrees),
+  }
+  return setPorts(job, boreId, [...ports, image])
+}
+
+/** The angle on the other side of 0°, from 0 to 360. */
+function mirrored(angle: number): number {
+  const image = 360 - angle
+  return image > 360 ? image - 360 : image
+}
+
+export function setSurvey(
+  job: Job,
+  boreId: string,
+  surveyId: string,
+  patch: Patch<Pick<Survey, 'name' | 'date' | 'hoursRun'>>,
+): Job {
+  return withSurvey(job, boreId, surveyId, (survey) => patched(survey, patch))
+}
+
+/** Sets the levels, in order of depth. Throws when a level with readings would go: see `removeLevel`. */
+export function setLevels(job: Job, boreId: string, surveyId: string, levelsMm: readonly number[]): Job {
+  return withSurvey(job, boreId, surveyId, (survey) => {
+    const lost = survey.readings.find(({ depthMm }) => !levelsMm.includes(depthMm))
+    if (lost) throw new Error(`The level at ${lost.depthMm} mm holds readings`)
+    return patched(survey, { levelsMm: inOrder(levelsMm) })
+  })
+}
+
+/** Sets the axes, in order of angle. Throws when an axis with readings would go: see `removeAxis`. */
+export function setAxes(job: Job, boreId: string, surveyId: string, axesDegrees: readonly number[]): Job {
+  return withSurvey(job, boreId, surveyId, (survey) => {
+    const lost = survey.readings.find(({ axisDegrees }) => !axesDegrees.includes(axisDegrees))
+    if (lost) throw new Error(`The axis at ${lost.axisDegrees}° holds readings`)
+    return patched(survey, { axesDegrees: inOrder(axesDegrees) })
+  })
+}
+
+function inOrder(values: readonly number[]): number[] {
+  return [...new Set(values)].sort((a, b) => a - b)
+}
+
+export interface Removal {
+  /** The user was asked and lets the readings go with it. */
+  readonly withReadings: boolean
+}
+
+export function removeLevel(
+  job: Job,
+  boreId: string,
+  surveyId: string,
+  depthMm: number,
+  { withReadings }: Removal = { withReadings: false },
+): Job {
+  return withSurvey(job, boreId, surveyId, (survey) => {
+    const readings = survey.readings.filter((reading) => reading.depthMm !== depthMm)
+    if (!withReadings && readings.length < survey.readings.length) {
+      throw new Error(`The level at ${depthMm} mm holds readings`)
+    }
+    return patched(survey, { readings, levelsMm: survey.levelsMm.filter((level) => level !== depthMm) })
+  })
+}
+
+export function removeAxis(
+  job: Job,
+  boreId: string,
+  surveyId: string,
+  axisDegrees: number,
+  { withReadings }: Removal = { withReadings: false },
+): Job {
+  return withSurvey(job, boreId, surveyId, (survey) => {
+    const readings = survey.readings.filter((reading) => reading.axisDegrees !== axisDegrees)
+    if (!withReadings && readings.length < survey.readings.length) {
+      throw new Error(`The axis at ${axisDegrees}° holds readings`)
+    }
+    return patched(survey, {
+      readings,
+      axesDegrees: survey.axesDegrees.filter((axis) => axis !== axisDegrees),
+    })
+  })
+}
+
+/** Corrects the depth of a level; its readings go with it. Throws when there is a level at that depth. */
+export function moveLevel(job: Job, boreId: string, surveyId: string, fromMm: number, toMm: number): Job {
+  return withSurvey(job, boreId, surveyId, (survey) =>
+    patched(survey, {
+      levelsMm: moved(survey.levelsMm, fromMm, toMm),
+      readings: survey.readings.map((reading) =>
+        reading.depthMm === fromMm ? { ...reading, depthMm: toMm } : reading,
+      ),
+    }),
+  )
+}
+
+/** Corrects the direction of an axis; its readings go with it. Throws when there is an axis there. */
+export function moveAxis(
+  job: Job,
+  boreId: string,
+  surveyId: string,
+  fromDegrees: number,
+  toDegrees: number,
+): Job {
+  return withSurvey(job, boreId, surveyId, (survey) =>
+    patched(survey, {
+      axesDegrees: moved(survey.axesDegrees, fromDegrees, toDegrees),
+      readings: survey.readings.map((reading) =>
+        reading.axisDegrees === fromDegrees ? { ...reading, axisDegrees: toDegrees } : reading,
+      ),
+    }),
+  )
+}
+
+function moved(values: readonly number[], from: number, to: number): number[] {
+  if (!values.includes(from)) throw new Error(`Nothing at ${from}; there are ${values.join(', ')}`)
+  if (from !== to && values.includes(to)) throw new Error(`There is one at ${to} already`)
+  return inOrder(values.map((value) => (value === from ? to : value)))
+}
+
+/** Sets the repeats at a station, in mm or in µm as the set-up says; none deletes the reading. */
+export function setRepeats(
+  job: Job,
+  boreId: string,
+  surveyId: string,
+  place: Place,
+  values: readonly number[],
+): Job {
+  return withSurvey(job, boreId, surveyId, (survey) => {
+    const { depthMm, axisDegrees } = place
+    if (!survey.levelsMm.includes(depthMm) || !survey.axesDegrees.includes(axisDegrees)) {
+      throw new Error(`The survey has no station at ${depthMm} mm, ${axisDegrees}°`)
+    }
+    const index = survey.readings.findIndex((reading) => isAt(reading, place))
+    if (values.length === 0) {
+      return index < 0 ? survey : { ...survey, readings: survey.readings.toSpliced(index, 1) }
+    }
+    const setUp = job.setUps.find(({ id }) => id === survey.setUpId)
+    if (!setUp) throw new Error(`No set-up with the id "${survey.setUpId}"`)
+    const repeats = setUp.entry === 'size' ? { sizesMm: values } : { dialUm: values }
+    const before = survey.readings[index]
+    // Readings keep the order in which they were taken: a drift shows itself in it.
+    const readings = before
+      ? survey.readings.with(index, patched<Reading>(before, repeats))
+      : [...survey.readings, { depthMm, axisDegrees, ...repeats }]
+    return patched(survey, { readings })
+  })
+}
+
+/** Records that both contacts did stand on metal at a station (or takes that back). */
+export function confirmReading(
+  job: Job,
+  boreId: string,
+  surveyId: string,
+  place: Place,
+  confirmed: boolean,
+): Job {
+  return withSurvey(job, boreId, surveyId, (survey) => {
+    const index = survey.readings.findIndex((reading) => isAt(reading, place))
+    const reading = survey.readings[index]
+    if (!reading) throw new Error(`No reading at ${place.depthMm} mm, ${place.axisDegrees}°`)
+    const changed = patched(reading, { confirmed: confirmed ? true : undefined })
+    return changed === reading ? survey : { ...survey, readings: survey.readings.with(index, changed) }
+  })
+}
+
+function isAt(reading: Reading, { depthMm, axisDegrees }: Place): boolean {
+  return reading.depthMm === depthMm && reading.axisDegrees === axisDegrees
+}
+
+function boreOf(job: Job, boreId: string): Bore {
+  const bore = job.bores.find(({ id }) => id === boreId)
+  if (!bore) throw new Error(`No bore with the id "${boreId}"`)
+  return bore
+}
+
+function withBore(job: Job, boreId: string, change: (bore: Bore) => Bore): Job {
+  const bores = withEntry(job.bores, boreId, change)
+  return bores === job.bores ? job : { ...job, bores }
+}
+
+function withSurvey(job: Job, boreId: string, surveyId: string, change: (survey: Survey) => Survey): Job {
+  return withBore(job, boreId, (bore) => {
+    const surveys = withEntry(bore.surveys, surveyId, change)
+    return surveys === bore.surveys ? bore : { ...bore, surveys }
+  })
+}

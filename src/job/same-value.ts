@@ -1,0 +1,11 @@
+/** Whether two values of a document are equal in every part. */
+export function sameValue(one: unknown, other: unknown): boolean {
+  if (Object.is(one, other)) return true
+  if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false
+  if (Array.isArray(one) !== Array.isArray(other)) return false
+  const keys = Object.keys(one)
+  if (keys.length !== Object.keys(other).length) return false
+  return keys.every(
+    (key) => Object.hasOwn(other, key) && sameValue(Reflect.get(one, key), Reflect.get(other, key)),
+  )
+}

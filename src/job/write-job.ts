@@ -5,7 +5,8 @@ export function writeJob(job: Job): string {
   return `${written(job, '')}\n`
 }
 
-const widest = 100
+/** Wide enough for a port. */
+const widest = 160
 
 function written(value: unknown, indent: string): string {
   const flat = JSON.stringify(value)

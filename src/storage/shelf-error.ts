@@ -1,0 +1,33 @@
+export const shelfErrorCodes = [
+  /** The browser has no room left, or has used up what it grants to this page. */
+  'quota',
+  /** Another tab with an older Borewall holds the shelf open. */
+  'blocked',
+  /** The browser keeps nothing for this page (private window, storage switched off, damaged profile). */
+  'unavailable',
+  /** What was read back differs from what was written. */
+  'mismatch',
+  /** A newer Borewall wrote what is stored; it is left as it is. */
+  'newer',
+] as const
+export type ShelfErrorCode = (typeof shelfErrorCodes)[number]
+
+/** A failure of the shelf. The job in memory is not touched by it. */
+export class ShelfError extends Error {
+  constructor(
+    readonly code: ShelfErrorCode,
+    options?: ErrorOptions,
+  ) {
+    super(`The shelf of jobs failed: ${code}`, options)
+    this.name = 'ShelfError'
+  }
+}
+
+/** Any failure of the browser's database as a typed one, with its cause. */
+export function shelfErrorOf(error: unknown): ShelfError {
+  if (error instanceof ShelfError) return error
+  const name = error instanceof Error || error instanceof DOMException ? error.name : ''
+  if (name === 'QuotaExceededError') return new ShelfError('quota', { cause: error })
+  if (name === 'VersionError') return new ShelfError('newer', { cause: error })
+  return new ShelfError('unavailable', { cause: error })
+}

@@ -1,5 +1,5 @@
-import { createServer } from 'node:net'
 import { defineConfig } from '@playwright/test'
+import { freePort } from '../free-port'
 import { chromiumFlags, findChromium } from './chromium.mjs'
 
 // Read again by every worker, which inherits the choice.
@@ -40,15 +40,4 @@ export default defineConfig({
 function executable() {
   const executablePath = findChromium()
   return executablePath === undefined ? {} : { executablePath }
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const trial = createServer()
-    trial.listen(0, '127.0.0.1', () => {
-      const address = trial.address()
-      if (address === null || typeof address === 'string') reject(new Error('expected a port'))
-      else trial.close(() => resolve(address.port))
-    })
-  })
 }

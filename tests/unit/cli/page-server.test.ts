@@ -1,11 +1,11 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { type IncomingHttpHeaders, request } from 'node:http'
-import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { gunzipSync } from 'node:zlib'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { servePage } from '../../../src/cli/page-server.mjs'
+import { freePort } from '../../free-port'
 
 const folder = mkdtempSync(join(tmpdir(), 'borewall-page-'))
 const outDir = join(folder, 'dist')
@@ -46,17 +46,6 @@ function ask(path: string, method = 'GET', headers: Record<string, string> = {})
     })
     asking.on('error', reject)
     asking.end()
-  })
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const trial = createServer()
-    trial.listen(0, '127.0.0.1', () => {
-      const address = trial.address()
-      if (address === null || typeof address === 'string') reject(new Error('expected a port'))
-      else trial.close(() => resolve(address.port))
-    })
   })
 }
 

@@ -1,0 +1,54 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { inspect } from '../../src/core/inspect'
+import { gridOf } from '../../src/core/surface/grid-of'
+import { wallOf } from '../../src/core/surface/wall'
+import { readJob } from '../../src/job/read-job'
+import { type Figure, spread } from './figures'
+
+/** How long the readings of one small job take to become findings, and one bore to become a grid. */
+export function coreTimes(root: string): Figure[] {
+  const text = readFileSync(join(root, 'scenarios', 'A-two-stroke-single.json'), 'utf8')
+  const read = readJob(text)
+  if (!read.ok) throw new Error('the scenario could not be read')
+  const { job } = read
+  const bore = job.bores[0]
+  const finding = inspect(job).bores[0]
+  if (bore === undefined || finding === undefined) throw new Error('the scenario has no bore')
+  const wall = wallOf(bore, finding)
+  if (wall === undefined) throw new Error('the scenario has no counted reading')
+  return [
+    {
+      name: 'job file to job',
+      value: spread(
+        timesOf(100, () => readJob(text)),
+        'ms',
+      ),
+    },
+    {
+      name: 'job to findings',
+      value: spread(
+        timesOf(200, () => inspect(job)),
+        'ms',
+      ),
+      target: '2 ms',
+    },
+    {
+      name: 'wall to grid of 256 × 128',
+      value: spread(
+        timesOf(50, () => gridOf(wall, finding, { rows: 128, columns: 256 })),
+        'ms',
+      ),
+    },
+  ]
+}
+
+/** Durations in ms of so many calls, after a quarter as many that are not counted. */
+function timesOf(count: number, call: () => unknown): number[] {
+  for (let index = 0; index < count / 4; index += 1) call()
+  return Array.from({ length: count }, () => {
+    const started = performance.now()
+    call()
+    return performance.now() - started
+  })
+}

@@ -1,0 +1,20 @@
+import { type Browser, chromium } from '@playwright/test'
+import { servePage } from '../../src/cli/page-server.mjs'
+import { freePort } from '../free-port'
+import type { Setting } from '../run/setting'
+import { chromiumFlags } from './chromium.mjs'
+
+/** Serves the built page and starts a browser for the length of one piece of work. */
+export async function withBuiltPage(
+  setting: Setting,
+  work: (browser: Browser, address: string) => Promise<void>,
+): Promise<void> {
+  const server = await servePage({ outDir: setting.outDir, port: await freePort(), version: 'test' })
+  const browser = await chromium.launch({ executablePath: setting.chromium, args: chromiumFlags })
+  try {
+    await work(browser, server.address)
+  } finally {
+    await browser.close()
+    await server.close()
+  }
+}

@@ -1,0 +1,73 @@
+import { plain } from '../words/numbers'
+import { acrossOf, downOf, type MapScale } from './map-scale'
+import { angleLabel } from './UnrolledMap'
+
+const lineHeight = 13
+
+/** Angles with the names of the sides along the top, depths of the levels down the left side. */
+export function MapAxes({
+  scale,
+  levelsMm,
+}: {
+  readonly scale: MapScale
+  readonly levelsMm: readonly number[]
+}) {
+  return (
+    <g className="map-axes">
+      {[270, 0, 90].map((angle) => (
+        <AngleTick
+          key={angle}
+          scale={scale}
+          x={acrossOf(scale, angle)}
+          label={angleLabel(angle)}
+          anchor="middle"
+        />
+      ))}
+      <AngleTick scale={scale} x={scale.left} label={angleLabel(180)} anchor="start" />
+      <AngleTick scale={scale} x={scale.left + scale.width} label={angleLabel(180)} anchor="end" />
+      {depthLabels(scale, levelsMm).map(({ depthMm, labelled }) => (
+        <g key={depthMm}>
+          <line x1={scale.left - 4} x2={scale.left} y1={downOf(scale, depthMm)} y2={downOf(scale, depthMm)} />
+          {labelled ? (
+            <text x={scale.left - 7} y={downOf(scale, depthMm) + 4} textAnchor="end">
+              {plain(depthMm, 1)}
+            </text>
+          ) : null}
+        </g>
+      ))}
+      <text x={scale.left - 7} y={scale.top - 8} textAnchor="end" className="map-unit">
+        mm
+      </text>
+    </g>
+  )
+}
+
+function AngleTick(props: {
+  readonly scale: MapScale
+  readonly x: number
+  readonly label: string
+  readonly anchor: 'start' | 'middle' | 'end'
+}) {
+  const { scale, x, label, anchor } = props
+  return (
+    <>
+      <line x1={x} x2={x} y1={scale.top - 4} y2={scale.top} />
+      <text x={x} y={scale.top - 8} textAnchor={anchor}>
+        {label}
+      </text>
+    </>
+  )
+}
+
+/** Every level has its tick; a label is left out where it would run into the one above. */
+function depthLabels(scale: MapScale, levelsMm: readonly number[]) {
+  let last = Number.NEGATIVE_INFINITY
+  return [...levelsMm]
+    .sort((a, b) => a - b)
+    .map((depthMm) => {
+      const y = downOf(scale, depthMm)
+      const labelled = y - last >= lineHeight
+      if (labelled) last = y
+      return { depthMm, labelled }
+    })
+}

@@ -1,0 +1,59 @@
+import { depth, sizeWithDoubt } from '../words/numbers'
+import { acrossOf, downOf, type MapPlace, type MapScale } from './map-scale'
+import { angleLabel, contactId, type MapContact, samePlace } from './UnrolledMap'
+
+/** The readings as small discs, both contacts, and the place pointed at. */
+export function MapMarks(props: {
+  readonly id: string
+  readonly contacts: readonly MapContact[]
+  readonly scale: MapScale
+  readonly pointed: MapPlace | undefined
+}) {
+  const { id, contacts, scale, pointed } = props
+  return (
+    <>
+      {contacts.map((contact) => (
+        <g
+          key={contactId(id, contact)}
+          id={contactId(id, contact)}
+          role="option"
+          aria-selected={pointed !== undefined && samePlace(contact, pointed)}
+          aria-label={contactLabel(contact)}
+        >
+          {discsAcross(scale, contact.angleDegrees).map((x) => (
+            <circle
+              key={x}
+              cx={x}
+              cy={downOf(scale, contact.depthMm)}
+              r={contact.station.counted ? 2.6 : 3}
+              className={contact.station.counted ? 'map-station' : 'map-station map-station-open'}
+            />
+          ))}
+        </g>
+      ))}
+      {pointed ? <MapPointer scale={scale} pointed={pointed} /> : null}
+    </>
+  )
+}
+
+/** A contact at 180° stands at both edges. */
+function discsAcross(scale: MapScale, angleDegrees: number): number[] {
+  const x = acrossOf(scale, angleDegrees)
+  return x === scale.left ? [x, scale.left + scale.width] : [x]
+}
+
+function MapPointer({ scale, pointed }: { readonly scale: MapScale; readonly pointed: MapPlace }) {
+  const x = acrossOf(scale, pointed.angleDegrees)
+  const y = downOf(scale, pointed.depthMm)
+  return (
+    <g className="map-pointer">
+      <line x1={scale.left} x2={scale.left + scale.width} y1={y} y2={y} />
+      <line x1={x} x2={x} y1={scale.top} y2={scale.top + scale.height} />
+      <circle cx={x} cy={y} r="6" />
+    </g>
+  )
+}
+
+function contactLabel({ depthMm, angleDegrees, station }: MapContact): string {
+  return `${depth(depthMm)}, ${angleLabel(angleDegrees)}: ${sizeWithDoubt(station.diameterMm, station.expandedMm)}`
+}

@@ -1,0 +1,28 @@
+import { bench } from './english/bench'
+import { findings } from './english/findings'
+import { number } from './english/number'
+import { picture } from './english/picture'
+import { problems } from './english/problems'
+import { report } from './english/report'
+import { setUp } from './english/set-up'
+import { sheet } from './english/sheet'
+import { verdict } from './english/verdict'
+
+/**
+ * Every text of Borewall in English. Texts that hold a figure are functions of figures already written;
+ * sentences that hold fields are templates with names in braces, so that each language keeps its own order.
+ */
+export const en = {
+  ...bench,
+  ...setUp,
+  ...sheet,
+  ...picture,
+  ...number,
+  ...verdict,
+  ...findings,
+  ...problems,
+  ...report,
+}
+
+/** The table that every language fills. */
+export type Words = typeof en

@@ -1,0 +1,95 @@
+import type { ShapeReason } from '../../core/findings'
+import type { WallKind } from '../../core/measured'
+
+/** Rows of findings, what the method cannot see, cautions. */
+export const findings = {
+  findings: {
+    title: 'Findings',
+    largest: 'Largest diameter',
+    smallest: 'Smallest diameter',
+    ovality: 'Out-of-round',
+    taper: 'Taper',
+    byRule: (rule: string) => `by ${rule}`,
+    widestMean: 'Mean of the widest level',
+    difference: (bore: string) => `Largest difference from ${bore}`,
+    meanDifference: (bore: string) => `Mean difference from ${bore}`,
+    limits: {
+      wear: (size: string) => `wear limit ${size}`,
+      max: (size: string) => `largest new size ${size}`,
+      min: (size: string) => `smallest new size ${size}`,
+      gradeMax: (grade: string, size: string) => `largest of grade ${grade} ${size}`,
+      gradeMin: (grade: string, size: string) => `smallest of grade ${grade} ${size}`,
+      minNotJudged: (size: string) => `smallest new size ${size}, not judged beside a wear limit`,
+      shape: (microns: string) => `limit ${microns}`,
+      none: 'no limit entered',
+    },
+    chance: {
+      inside: (chances: string) => `${chances} that it is inside`,
+      above: (chances: string) => `${chances} that it is over`,
+      below: (chances: string) => `${chances} that it is under`,
+      even: 'about even whether it is inside',
+    },
+    leans: { inside: 'leans inside', above: 'leans over' },
+    /** Where a figure of shape lies. */
+    between: (larger: string, smaller: string) => `larger at ${larger}; smaller at ${smaller}`,
+    meanOf: (axes: number) => (axes === 1 ? 'one axis' : `mean of ${axes} axes`),
+    stationsBoth: (count: number) => (count === 1 ? 'one station both have' : `${count} stations both have`),
+    largestRead: 'the largest read, not a bound',
+    asMade: (microns: string) => `two new bores may differ by ${microns} as made`,
+    notYet: 'not yet',
+    why: {
+      'no-readings': 'no readings outside a land yet',
+      'one-axis-at-every-level': 'needs a second axis at one level',
+      'one-level-on-every-axis': 'needs a second level on one axis',
+      'axes-not-named': 'name the axes X and Y of the manual among the limits',
+      'named-axis-not-measured': 'needs readings on the axes X and Y that the limits name',
+      'no-common-axis': 'needs one axis read both at the top and at the bottom',
+      'three-contacts-see-no-oval': 'three contacts read the mean of a level and see no oval',
+    } satisfies Record<ShapeReason, string>,
+    point: (name: string) => `Show ${name} on the wall`,
+    barLabel: (low: string, high: string, limit: string) => `from ${low} to ${high}, limit ${limit}`,
+  },
+  notes: {
+    title: 'What these readings cannot show',
+    cannotProve: (doubt: string, needed: string) =>
+      `This gauge can prove nothing inside this band: it is good to ${doubt}. What could is ${needed}, and that only in the middle of the band.`,
+    lessThanAnyGauge: 'less than any bore gauge reaches',
+    belowNew: (place: string) =>
+      `At ${place} the bore is smaller than the smallest new size, beyond doubt. Check the reading, the grade and the limit; on a plated wall it may be metal of the piston stuck on.`,
+    blocked: (place: string, by: string) =>
+      `The reading at ${place} stands at ${by}: kept, but in no verdict until you say that both contacts stood on metal.`,
+    evenLobes:
+      'Two contacts see even lobes only: a three-cornered form goes unseen. They cannot tell which of the two walls wore; both are drawn alike.',
+    twoAxes: (between: string) =>
+      `Two axes can miss an oval that lies between them, and set no upper limit to it. A reading at ${between} would show it.`,
+    oneAxis: 'One axis shows nothing of an oval. Measure a second one across it.',
+    gap: (from: string, to: string) => `From ${from} to ${to} nobody measured.`,
+    notRead: (places: string) => `Not read yet: ${places}.`,
+    places: (shown: readonly string[], more: number) =>
+      more > 0 ? `${shown.join('; ')}; and ${more} more` : shown.join('; '),
+    lengthNotKnown: (depth: string) =>
+      `The length of the bore is not known: it is drawn to ${depth}, 10 mm past the outermost level.`,
+    differenceOfDiameters:
+      'Out-of-round and taper are differences of diameters here. Roundness and cylindricity on a drawing are differences of radii: half as much for a plain oval or a plain cone.',
+    threeContacts:
+      'Three contacts read the mean of a level: an oval goes unseen, so out-of-round says nothing here, and inside the limit is about the mean only.',
+    uncertainty: 'The true diameter lies within ± of its figure in 95 of 100 such cases.',
+  },
+  cautions: {
+    title: 'Before you decide',
+    manual:
+      'The service manual for this engine has the last word, and a qualified machinist should see whatever decides it.',
+    surface:
+      'Figures alone do not decide: a scratch or ridge that catches a fingernail, pits in the ring path or a crack can end a bore that is in size.',
+    surfacePlated:
+      'Figures alone do not decide: bare aluminium, flaking, a scratch that catches a fingernail or pits in the ring path can end a bore that is in size.',
+    warm: 'Never measure a part that is still warm from running, washing or honing.',
+    walls: {
+      'plated-aluminium':
+        'A plated wall cannot be bored or honed to an oversize: it is plated anew or replaced.',
+      'aluminium-silicon':
+        'This wall needs its own finishing: ordinary honing ruins it. Leave it to a shop that does this kind.',
+    } as Partial<Record<WallKind, string>>,
+    provisional: 'Do not decide an engine on a provisional verdict: record what is missing, then look again.',
+  },
+}

@@ -1,0 +1,24 @@
+/** How a typed number was refused, and how chances are said. */
+export const number = {
+  number: {
+    refused: {
+      empty: 'Enter a number.',
+      letters: 'Enter the number alone, without unit or letters: 54.032 or 54,032.',
+      'other-sign': 'There is a sign in it that belongs to no number. Enter it like 54.032 or 54,032.',
+      'inner-space': 'There is a space inside the number. Take it out.',
+      'sign-place': 'Put one sign, + or −, in front of the number.',
+      'both-marks':
+        'Comma and point together can be read two ways. Use one of them, and only for the decimals: 54.032 or 54,032.',
+      'several-marks': 'There is more than one comma or point. Use one, and only for the decimals.',
+      'too-long': 'That has more digits than any gauge reads. Round it.',
+      'too-large': 'That number is too large for anything measured here.',
+    },
+    outOfRange: (found: string, least: string, most: string) => `${found} is outside ${least} to ${most}.`,
+    wholeOnly: 'Enter a whole number.',
+    chances: (of: number, all: number) => (of === 1 ? `1 chance in ${all}` : `${of} chances in ${all}`),
+    moreThan: (of: number, all: number) => `more than ${of} chances in ${all}`,
+    fewerThan: (all: number) => `less than 1 chance in ${all}`,
+    aboutEven: 'about even',
+    range: (value: string, low: string, high: string) => `${value} (${low} to ${high})`,
+  },
+}

@@ -1,0 +1,71 @@
+import type { BoreFinding, Note } from '../core/findings'
+import type { Bore, OvalityRule, TaperRule } from '../core/measured'
+import { degrees, depth, doubtNeeded, placeText, plusMinusMicrons } from './numbers'
+import { words } from './words'
+
+/** More places than these are only counted. */
+const mostPlaces = 6
+
+/** A rule for out-of-round or taper, as it is printed beside the figure. */
+export function ruleText(rule: OvalityRule | TaperRule): string {
+  return { ...words.ovalityRules, ...words.taperRules }[rule]
+}
+
+/** What the method or the readings cannot show, or what must be asked, in a sentence. */
+export function noteText(note: Note): string {
+  const { notes } = words
+  switch (note.code) {
+    case 'gauge-cannot-prove-band':
+      return notes.cannotProve(
+        plusMinusMicrons(note.expandedMm),
+        doubtNeeded(note.neededExpandedMm) ?? words.notes.lessThanAnyGauge,
+      )
+    case 'below-smallest-new':
+      return notes.belowNew(placeText(note.place))
+    case 'blocked-reading':
+      return notes.blocked(placeText(note.place), words.app.and(note.by))
+    case 'two-contacts-see-even-lobes-only':
+      return notes.evenLobes
+    case 'two-axes-can-miss-an-oval':
+      return notes.twoAxes(degrees(betweenAxes(note.axesDegrees)))
+    case 'one-axis-sees-no-oval':
+      return notes.oneAxis
+    case 'no-reading-between':
+      return notes.gap(depth(note.fromDepthMm), depth(note.toDepthMm))
+    case 'stations-not-read': {
+      const shown = note.places.slice(0, mostPlaces).map(placeText)
+      return notes.notRead(notes.places(shown, note.places.length - shown.length))
+    }
+    case 'length-not-known':
+      return notes.lengthNotKnown(depth(note.drawnMm))
+  }
+}
+
+/** Half way between two axes, where an oval that both miss would show. */
+function betweenAxes([first = 0, second = 0]: readonly number[]): number {
+  return (first + second) / 2
+}
+
+/** Every note of a bore in sentences, with what out-of-round and taper mean where they are shown. */
+export function noteTexts(finding: BoreFinding): string[] {
+  const shapes = [...finding.ovality, ...finding.taper].some((shape) => shape.known)
+  return [
+    ...(finding.gaugeKind === 'three-contact-micrometer' ? [words.notes.threeContacts] : []),
+    ...finding.notes.map(noteText),
+    ...(shapes ? [words.notes.differenceOfDiameters] : []),
+  ]
+}
+
+/** What to heed before a decision: who has the last word, and what figures do not show. */
+export function cautions(finding: BoreFinding, bore: Pick<Bore, 'wall'>): string[] {
+  const { cautions: said } = words
+  const kind = bore.wall?.kind
+  const ofWall = kind && said.walls[kind]
+  return [
+    said.manual,
+    kind === 'plated-aluminium' ? said.surfacePlated : said.surface,
+    ...(ofWall ? [ofWall] : []),
+    said.warm,
+    ...(finding.provisional.length > 0 && finding.stations.length > 0 ? [said.provisional] : []),
+  ]
+}

@@ -1,0 +1,183 @@
+/**
+ * How figures are written. Diameters and their doubt stand in mm with three decimals, everything that is a
+ * difference of diameters in whole µm; a micron is what a bore gauge can prove, so no more digits are
+ * shown. Doubt is rounded up to the next whole micron, so that it is never less than computed; only an
+ * excess of up to a twentieth of a micron falls away (GUM, JCGM 100:2008, 7.2.6: round up, with common
+ * sense). The ends of an interval are rounded outwards in the same way. A figure that is not finite is our
+ * own mistake and throws; a zero has no sign.
+ */
+import type { Place } from '../core/findings'
+import { words } from './words'
+
+export { type NumberRefusal, type ReadNumber, readNumber } from './read-number'
+
+const minus = '\u2212'
+/** What may fall away where a doubt is rounded up, µm. */
+const trifleUm = 0.05
+/** Beyond this no length is meant, mm. */
+const mostMm = 1e9
+
+export interface Signed {
+  /** Put + in front of what is above zero. */
+  readonly sign?: boolean
+}
+
+/** A diameter: 54.012. */
+export function size(mm: number): string {
+  return fixed(mm, 3)
+}
+
+/** A difference in whole microns, without the unit: 24, with a sign +24. */
+export function microns(mm: number, { sign = false }: Signed = {}): string {
+  return signed(fixed(mm * 1000, 0), sign)
+}
+
+/** The same with its unit: 24 µm. */
+export function inMicrons(mm: number, options: Signed = {}): string {
+  return `${microns(mm, options)} µm`
+}
+
+/** U in whole microns, rounded up; at least 1 where there is any doubt at all. */
+export function doubtInMicrons(expandedMm: number): number {
+  const um = checked(expandedMm) * 1000
+  if (um < 0) throw new RangeError(`doubtInMicrons: a doubt cannot be negative, got ${expandedMm}`)
+  return um === 0 ? 0 : Math.max(1, up(um))
+}
+
+/** ± 5 µm */
+export function plusMinusMicrons(expandedMm: number): string {
+  return `± ${doubtInMicrons(expandedMm)} µm`
+}
+
+/** 54.012 ± 0.005 */
+export function sizeWithDoubt(mm: number, expandedMm: number): string {
+  return `${size(mm)} ± ${fixed(doubtInMicrons(expandedMm) / 1000, 3)}`
+}
+
+/** A difference with its doubt, both in µm: +24 ± 4 µm. */
+export function differenceWithDoubt(mm: number, expandedMm: number): string {
+  return `${microns(mm, { sign: true })} ± ${doubtInMicrons(expandedMm)} µm`
+}
+
+/** A difference with its interval, which need not lie evenly about it: 13 µm (7 to 19). */
+export function differenceWithInterval(mm: number, lowMm: number, highMm: number): string {
+  const sign = lowMm < 0
+  const low = signed(fixed(down(checked(lowMm) * 1000), 0), sign)
+  const high = signed(fixed(up(checked(highMm) * 1000), 0), sign)
+  return words.number.range(inMicrons(mm, { sign }), low, high)
+}
+
+/**
+ * The U that a reading may have at most, rounded down so that it is never more than computed: tenths of a
+ * micron below 10 µm, whole ones above. Undefined below half a micron, which no bore gauge reaches.
+ */
+export function doubtNeeded(expandedMm: number): string | undefined {
+  const um = checked(expandedMm) * 1000
+  const rounded = um < 10 ? Math.floor(um * 10 + 1e-6) / 10 : Math.floor(um + 1e-6)
+  return rounded < 0.5 ? undefined : `± ${plain(rounded, 1)} µm`
+}
+
+/** An angle: 45°. */
+export function degrees(angle: number): string {
+  return `${plain(angle, 1)}°`
+}
+
+/** A depth or a distance along the wall: 8 mm, 12.5 mm. */
+export function depth(mm: number): string {
+  return `${plain(mm, 2)} mm`
+}
+
+/** 26 °C, 26.5 °C */
+export function temperature(celsius: number): string {
+  return `${plain(celsius, 1)} °C`
+}
+
+/** 0.52 as 52 %. */
+export function percent(share: number): string {
+  return `${fixed(share * 100, 0)} %`
+}
+
+/** Where a station is: 8 mm, 0°. */
+export function placeText({ depthMm, axisDegrees }: Place): string {
+  return `${depth(depthMm)}, ${degrees(axisDegrees)}`
+}
+
+/** A number as a person would type it, with at most so many decimals and no trailing zeros. */
+export function plain(value: number, decimals: number): string {
+  const text = fixed(value, decimals)
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text
+}
+
+const chanceSteps = [
+  [1, 100],
+  [1, 50],
+  [1, 20],
+  [1, 10],
+  [1, 5],
+  [1, 4],
+  [1, 3],
+  [2, 5],
+  [3, 5],
+  [2, 3],
+  [3, 4],
+  [4, 5],
+  [9, 10],
+  [19, 20],
+  [49, 50],
+  [99, 100],
+] as const
+
+/** From here a verdict is proven; below, no words may be used that say as much. */
+const proof = 0.95
+
+/**
+ * A probability as chances: the nearest of a few plain ones (3 chances in 4), about even from 0.45 to
+ * 0.55, and 19 in 20 or better only from 0.95 on, where a verdict is proven.
+ */
+export function chances(probability: number): string {
+  if (!(probability >= 0 && probability <= 1)) {
+    throw new RangeError(`chances: expected a probability from 0 to 1, got ${probability}`)
+  }
+  if (isAboutEven(probability)) return words.number.aboutEven
+  if (probability > 0.99) return words.number.moreThan(99, 100)
+  if (probability < 0.01) return words.number.fewerThan(100)
+  const allowed = chanceSteps.filter(
+    ([of, all]) =>
+      of / all > 0.5 === probability > 0.5 &&
+      of / all >= proof === probability >= proof &&
+      of / all <= 1 - proof === probability <= 1 - proof,
+  )
+  const [of, all] = allowed.reduce((best, step) =>
+    Math.abs(step[0] / step[1] - probability) < Math.abs(best[0] / best[1] - probability) ? step : best,
+  )
+  return words.number.chances(of, all)
+}
+
+/** Whether a probability is as good as one half: such chances need a sentence of their own. */
+export function isAboutEven(probability: number): boolean {
+  return probability >= 0.45 && probability <= 0.55
+}
+
+function up(um: number): number {
+  return Math.ceil(um - trifleUm - 1e-9)
+}
+
+function down(um: number): number {
+  return Math.floor(um + trifleUm + 1e-9)
+}
+
+function fixed(value: number, decimals: number): string {
+  const text = checked(value).toFixed(decimals)
+  return Number(text) === 0 ? text.replace('-', '') : text.replace('-', minus)
+}
+
+function signed(text: string, sign: boolean): string {
+  return sign && !text.startsWith(minus) && Number(text) !== 0 ? `+${text}` : text
+}
+
+function checked(value: number): number {
+  if (!Number.isFinite(value) || Math.abs(value) > mostMm) {
+    throw new RangeError(`A figure to be written must be finite and below 10⁹, got ${value}`)
+  }
+  return value
+}

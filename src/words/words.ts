@@ -1,0 +1,4 @@
+import { en, type Words } from './en'
+
+/** The texts in use. */
+export const words: Words = en

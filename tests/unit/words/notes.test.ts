@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest'
+import type { Note } from '../../../src/core/findings'
+import { ovalityRules, taperRules } from '../../../src/core/measured'
+import { cautions, noteText, noteTexts, ruleText } from '../../../src/words/findings'
+import { at, bore, ovality } from './finding-builder'
+
+const notes: readonly (readonly [string, Note])[] = [
+  [
+    'This gauge can prove nothing inside this band: it is good to ± 7 µm. What could is ± 5.9 µm, and that only in the middle of the band.',
+    { code: 'gauge-cannot-prove-band', expandedMm: 0.0064, neededExpandedMm: 0.00599 },
+  ],
+  [
+    'This gauge can prove nothing inside this band: it is good to ± 7 µm. What could is less than any bore gauge reaches, and that only in the middle of the band.',
+    { code: 'gauge-cannot-prove-band', expandedMm: 0.0064, neededExpandedMm: 0.0002 },
+  ],
+  [
+    'At 8 mm, 0° the bore is smaller than the smallest new size, beyond doubt. Check the reading, the grade and the limit; on a plated wall it may be metal of the piston stuck on.',
+    { code: 'below-smallest-new', place: at(8, 0) },
+  ],
+  [
+    'The reading at 35 mm, 0° stands at exhaust and boost: kept, but in no verdict until you say that both contacts stood on metal.',
+    { code: 'blocked-reading', place: at(35, 0), by: ['exhaust', 'boost'] },
+  ],
+  [
+    'Two axes can miss an oval that lies between them, and set no upper limit to it. A reading at 45° would show it.',
+    { code: 'two-axes-can-miss-an-oval', axesDegrees: [0, 90] },
+  ],
+  ['One axis shows nothing of an oval. Measure a second one across it.', { code: 'one-axis-sees-no-oval' }],
+  ['From 33 mm to 54 mm nobody measured.', { code: 'no-reading-between', fromDepthMm: 33, toDepthMm: 54 }],
+  ['Not read yet: 8 mm, 0°; 8 mm, 90°.', { code: 'stations-not-read', places: [at(8, 0), at(8, 90)] }],
+  [
+    'Not read yet: 8 mm, 0°; 9 mm, 0°; 10 mm, 0°; 11 mm, 0°; 12 mm, 0°; 13 mm, 0°; and 2 more.',
+    { code: 'stations-not-read', places: [8, 9, 10, 11, 12, 13, 14, 15].map((depth) => at(depth, 0)) },
+  ],
+  [
+    'The length of the bore is not known: it is drawn to 90 mm, 10 mm past the outermost level.',
+    { code: 'length-not-known', drawnMm: 90 },
+  ],
+]
+
+describe('a note', () => {
+  it.each(notes)('says: %s', (sentence, note) => {
+    expect(noteText(note)).toBe(sentence)
+  })
+
+  it('on two contacts says that they see even lobes only and not which wall wore', () => {
+    const said = noteText({ code: 'two-contacts-see-even-lobes-only' })
+    expect(said).toMatch(/even lobes only/)
+    expect(said).toMatch(/which of the two walls/)
+  })
+})
+
+describe('the notes of a bore', () => {
+  it('tell once that out-of-round is a difference of diameters and roundness one of radii', () => {
+    const said = noteTexts(bore({ ovality: [ovality(), ovality({ rule: 'pooled' })] }))
+    expect(said.filter((text) => /differences of diameters.*differences of radii/.test(text))).toHaveLength(1)
+    expect(noteTexts(bore())).toEqual([])
+  })
+
+  it('say that three contacts read a mean', () => {
+    const said = noteTexts(bore({ gaugeKind: 'three-contact-micrometer' }))
+    expect(said).toContainEqual(expect.stringMatching(/^Three contacts read the mean/))
+  })
+})
+
+describe('a rule', () => {
+  it('has a text of its own for each formula', () => {
+    const texts = [...ovalityRules, ...taperRules].map(ruleText)
+    expect(new Set(texts).size).toBe(texts.length)
+  })
+})
+
+describe('the cautions', () => {
+  it('always give the last word to the manual and a qualified machinist, and never decide by figures alone', () => {
+    const said = cautions(bore(), {}).join(' ')
+    expect(said).toMatch(/service manual .* has the last word/)
+    expect(said).toMatch(/qualified machinist/)
+    expect(said).toMatch(/Figures alone do not decide/)
+    expect(said).toMatch(/still warm/)
+  })
+
+  it('name bare aluminium and forbid an oversize on a plated wall', () => {
+    const said = cautions(bore(), { wall: { kind: 'plated-aluminium' } }).join(' ')
+    expect(said).toMatch(/bare aluminium/)
+    expect(said).toMatch(/cannot be bored or honed to an oversize/)
+  })
+
+  it('warn against deciding on a provisional verdict', () => {
+    const provisional = bore({ provisional: ['no-closing-zero'] })
+    expect(cautions(provisional, {}).join(' ')).toMatch(/provisional verdict/)
+    expect(cautions(bore(), {}).join(' ')).not.toMatch(/provisional/)
+  })
+})

@@ -1,0 +1,107 @@
+import type { BoreFinding, Contribution, Findings, StationFinding } from '../core/findings'
+import type { Job } from '../job/schema'
+import { cautions, noteText } from '../words/findings'
+import {
+  aboutSentence,
+  leanSentence,
+  provisionalSentence,
+  settleSentence,
+  verdictSentence,
+} from '../words/verdict'
+
+/**
+ * The findings of a job as one object for other programs. Lengths are mm, angles degrees, probabilities 0
+ * to 1. `stations` holds every reading of every bore; `bores` holds verdict, ovality, taper, levels and
+ * differences. Null stands where there is no such figure, and for infinite degrees of freedom.
+ */
+export function inspectJson(job: Job, findings: Findings): Record<string, unknown> {
+  return {
+    format: 'borewall-findings',
+    formatVersion: 1,
+    job: { id: job.id, name: job.name, machine: job.machine ?? null, invented: job.invented ?? false },
+    bores: findings.bores.map((finding) => boreEntry(job, finding)),
+    stations: findings.bores.flatMap((finding) =>
+      finding.stations.map((station) => stationEntry(finding, station)),
+    ),
+  }
+}
+
+function boreEntry(job: Job, finding: BoreFinding) {
+  const bore = job.bores.find(({ id }) => id === finding.boreId)
+  const judged = finding.role === 'of-this-engine' && finding.verdict.known
+  return {
+    bore: finding.boreId,
+    name: finding.boreName,
+    role: finding.role,
+    survey: finding.surveyId,
+    entry: finding.entry,
+    gaugeKind: finding.gaugeKind,
+    limits: finding.pair ?? null,
+    verdict: judged ? finding.verdict : null,
+    whyNoVerdict: finding.verdict.known ? (judged ? null : finding.role) : finding.verdict.why,
+    provisional: finding.provisional,
+    ovality: finding.ovality,
+    taper: finding.taper,
+    largest: finding.largest ?? null,
+    smallest: finding.smallest ?? null,
+    levels: finding.levels,
+    differences: finding.differences,
+    notes: finding.notes.map((note) => ({ ...note, text: noteText(note) })),
+    sentences: {
+      verdict: verdictSentence(finding),
+      lean: leanSentence(finding) ?? null,
+      settle: settleSentence(finding) ?? null,
+      provisional: provisionalSentence(finding) ?? null,
+      about: aboutSentence(finding) ?? null,
+    },
+    cautions: cautions(finding, bore ?? {}),
+  }
+}
+
+function stationEntry(finding: BoreFinding, station: StationFinding) {
+  const { conformity } = station
+  return {
+    bore: station.boreId,
+    boreName: finding.boreName,
+    survey: station.surveyId,
+    levelMm: station.depthMm,
+    axisDegrees: station.axisDegrees,
+    diameterAt20Mm: station.diameterMm,
+    expandedUncertaintyMm: station.expandedMm,
+    standardUncertaintyMm: station.standardUncertaintyMm,
+    degreesOfFreedom: station.degreesOfFreedom,
+    verdict: conformity?.verdict ?? null,
+    /** Of the verdict; for too close to call, of the side it leans to. */
+    probability: conformity?.leanProbability ?? null,
+    lean: conformity?.lean ?? null,
+    probabilityInside: conformity?.probabilityInside ?? null,
+    probabilityAbove: conformity?.probabilityAbove ?? null,
+    probabilityBelow: conformity?.probabilityBelow ?? null,
+    settledByExpandedMm: conformity?.settledByExpandedMm ?? null,
+    counted: station.counted,
+    blockedBy: station.blockedBy,
+    land: station.land,
+    repeats: station.repeats,
+    spreadMm: station.spreadMm ?? null,
+    correctionMm: station.correctionMm,
+    budget: station.contributions.map(budgetEntry),
+  }
+}
+
+function budgetEntry({ kind, id, scope, signedMm, degreesOfFreedom, assumed }: Contribution) {
+  return { kind, id, scope, signedMm, degreesOfFreedom, assumed }
+}
+
+/** JSON text: infinite numbers become null, and one that is not a number throws as our own mistake. */
+export function jsonText(value: unknown): string {
+  const text = JSON.stringify(
+    value,
+    (key, item: unknown) => {
+      if (typeof item !== 'number' || Number.isFinite(item)) return item
+      if (Number.isNaN(item)) throw new Error(`jsonText: "${key}" is not a number`)
+      return null
+    },
+    2,
+  )
+  return `${text}\n`
+}

@@ -57,7 +57,8 @@ function answerer({ outDir, port, version }) {
       response.writeHead(302, { Location: addressAt(port) }).end()
       return
     }
-    if (isHashedAsset(outDir, path)) response.setHeader('Cache-Control', 'public, max-age=31536000, immutable')
+    if (isHashedAsset(outDir, path))
+      response.setHeader('Cache-Control', 'public, max-age=31536000, immutable')
     next()
   }
 }

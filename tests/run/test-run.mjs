@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
+import { stripVTControlCharacters } from 'node:util'
 import { buildIfStale } from '../../src/cli/page-build.mjs'
 import { ensureChromium } from '../browser/chromium.mjs'
 import { countCheck, countPlaywright, countVitest } from './counts.mjs'
@@ -84,7 +85,7 @@ async function build() {
   try {
     await buildIfStale(root, resolve(root, process.env.BOREWALL_OUT ?? 'dist'))
   } catch (error) {
-    output = `${error instanceof Error ? error.stack : error}\n`
+    output = `${stripVTControlCharacters(error instanceof Error ? error.message : String(error))}\n`
   }
   return {
     title: 'build',

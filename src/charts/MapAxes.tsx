@@ -1,6 +1,6 @@
 import { plain } from '../words/numbers'
+import { angleLabel } from './angle-label'
 import { acrossOf, downOf, type MapScale } from './map-scale'
-import { angleLabel } from './UnrolledMap'
 
 const lineHeight = 13
 

@@ -1,6 +1,7 @@
 import { depth, sizeWithDoubt } from '../words/numbers'
+import { angleLabel } from './angle-label'
+import { contactId, type MapContact, samePlace } from './map-contacts'
 import { acrossOf, downOf, type MapPlace, type MapScale } from './map-scale'
-import { angleLabel, contactId, type MapContact, samePlace } from './UnrolledMap'
 
 /** The readings as small discs, both contacts, and the place pointed at. */
 export function MapMarks(props: {

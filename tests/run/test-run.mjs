@@ -58,7 +58,7 @@ async function runAll(reports, environment) {
   const checking = [
     runStep('types of the whole', ['typescript/bin/tsc', '-p', '.']),
     runStep('types of the core, without the browser', ['typescript/bin/tsc', '-p', 'src/core']),
-    runStep('lint', ['@biomejs/biome/bin/biome', 'check', '.']),
+    runStep('lint', ['@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.']),
   ]
   const testing = runStep('unit and outside values', vitest, { environment })
 

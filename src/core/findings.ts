@@ -137,7 +137,10 @@ export type BoreVerdict =
       readonly lean: Side
       readonly leanProbability: number
       readonly settledByExpandedMm?: number
-      /** False: provisional, for the reasons given in the bore's `provisional`. */
+      /**
+       * False: provisional, for the reasons given in the bore's `provisional`, or about the mean of a level only
+       * (three contacts).
+       */
       readonly firm: boolean
     }
 
@@ -167,6 +170,7 @@ export type ShapeReason =
   | 'axes-not-named'
   | 'named-axis-not-measured'
   | 'no-common-axis'
+  | 'three-contacts-see-no-oval'
 
 /** An ovality or a taper by one rule. */
 export type ShapeFinding<Rule extends OvalityRule | TaperRule> =

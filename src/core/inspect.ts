@@ -6,7 +6,7 @@ import { largest, levelFinding, levelsOf, smallest } from './form/level'
 import { ovality } from './form/ovality'
 import { place } from './form/range-finding'
 import { taper } from './form/taper'
-import type { Bore, Measured, Survey } from './measured'
+import type { Bore, GaugeKind, Measured, Survey } from './measured'
 import { notesOf } from './notes'
 import { blockedBy } from './ports/blocked'
 import { provisionalReasons } from './provisional'
@@ -39,8 +39,10 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
   const pair = limitPair(measured.spec, bore)
   const stations = stationFindings(conditions, survey, pair)
   const counted = stations.filter((s) => s.counted)
-  const provisional = provisionalReasons(conditions.setUp, conditions.standard, bore)
-  const verdict = boreVerdict(stations, pair, provisional.length === 0)
+  const provisional = provisionalReasons(conditions.setUp, conditions.gauge, conditions.standard, bore)
+  const kind = conditions.gauge.kind
+  const firm = provisional.length === 0 && kind !== 'three-contact-micrometer'
+  const verdict = boreVerdict(stations, pair, firm)
   const levels = levelsOf(stations)
   const drawnLengthMm = bore.lengthMm ?? Math.max(0, ...survey.levelsMm) + drawnPastLevelsMm
   return {
@@ -49,19 +51,20 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
     role: bore.role,
     surveyId: survey.id,
     entry: conditions.setUp.entry,
-    gaugeKind: conditions.gauge.kind,
+    gaugeKind: kind,
     ...(pair ? { pair } : {}),
     stations,
     verdict,
     provisional,
     ...(counted.length > 0 ? { largest: place(largest(counted)), smallest: place(smallest(counted)) } : {}),
-    levels: levels.map(levelFinding),
-    ovality: ovality(levels, measured.spec),
+    levels: levels.map((level) => levelFinding(level, kind)),
+    ovality: ovality(levels, measured.spec, kind),
     taper: taper(levels, measured.spec),
     differences: [],
     notes: notesOf({
       bore,
       survey,
+      kind,
       stations,
       pair,
       verdict,
@@ -104,11 +107,16 @@ function notRead(c: SetUpConditions, survey: Survey, stations: readonly StationF
   )
 }
 
+/** Two contacts read a diameter, three the mean of a level: one is not to be taken from the other. */
+function readAlike(a: GaugeKind, b: GaugeKind): boolean {
+  return (a === 'three-contact-micrometer') === (b === 'three-contact-micrometer')
+}
+
 function differences(measured: Measured, finding: BoreFinding, all: readonly BoreFinding[]): Difference[] {
   if (finding.role !== 'of-this-engine') return []
   const own = named(measured.bores, finding.boreId, 'bore')
   return all
-    .filter((other) => other.role === 'for-comparison')
+    .filter((other) => other.role === 'for-comparison' && readAlike(finding.gaugeKind, other.gaugeKind))
     .flatMap((other) => {
       const asMade = asMadeExpanded(measured.spec, own, named(measured.bores, other.boreId, 'bore'))
       const found = difference(finding.stations, other, asMade)

@@ -1,6 +1,6 @@
 import { canProveInside } from './conformity/conformity'
 import type { BoreVerdict, LimitPair, Note, Place, StationFinding } from './findings'
-import type { Bore, Survey } from './measured'
+import type { Bore, GaugeKind, Survey } from './measured'
 
 /** Beyond this distance along the depth from the nearest reading the wall counts as unmeasured, mm. */
 export const reachOfReadingMm = 8
@@ -9,6 +9,7 @@ export const reachOfReadingMm = 8
 export interface Noted {
   readonly bore: Bore
   readonly survey: Survey
+  readonly kind: GaugeKind
   readonly stations: readonly StationFinding[]
   readonly pair: LimitPair | undefined
   readonly verdict: BoreVerdict
@@ -26,7 +27,7 @@ export function notesOf(noted: Noted): Note[] {
     ...noted.stations
       .filter((s) => !s.counted)
       .map((s): Note => ({ code: 'blocked-reading', place: placeOf(s), by: s.blockedBy })),
-    ...whatAxesLeaveOpen(counted),
+    ...(noted.kind === 'three-contact-micrometer' ? [] : whatAxesLeaveOpen(counted)),
     ...gaps(counted),
     ...(noted.notRead.length > 0 ? [{ code: 'stations-not-read', places: noted.notRead } as const] : []),
     ...(noted.bore.lengthMm === undefined && counted.length > 0

@@ -1,11 +1,15 @@
 import { conformity, doubtEdges, judgedLimits } from './conformity/conformity'
 import { deviationFromDial, diameterAt20 } from './diameter/diameter-at-20'
 import type { Contribution, LimitPair, StationFinding } from './findings'
+import { isReadDirectly } from './gauge/presets'
 import type { Bore, Reading, Survey } from './measured'
 import { blockedBy } from './ports/blocked'
 import { combine, expanded, isCommon } from './uncertainty/combine'
 import { type SetUpConditions, setUpContributions } from './uncertainty/set-up-contributions'
 import { repeatabilityOf, stationContributions } from './uncertainty/station-contributions'
+
+/** The wall that the rings never touch: above their travel, below it, or neither. */
+type Land = 'upper' | 'lower' | 'none'
 
 /** A station's mean on the way to a finding. */
 interface Measured20 {
@@ -13,7 +17,7 @@ interface Measured20 {
   readonly sizesMm: readonly number[]
   readonly meanMm: number
   readonly diameterMm: number
-  readonly land: boolean
+  readonly land: Land
   readonly blockedBy: readonly string[]
   readonly counted: boolean
 }
@@ -78,7 +82,7 @@ function finding(
     individualMm: individual.standardUncertainty,
     individualDegreesOfFreedom: individual.degreesOfFreedom,
     contributions,
-    land: m.land,
+    land: m.land !== 'none',
     blockedBy: m.blockedBy,
     counted: m.counted,
     ...(pair
@@ -91,27 +95,33 @@ function measured20(c: SetUpConditions, reading: Reading): Measured20[] {
   const sizesMm = sizesOf(c, reading)
   if (sizesMm.length === 0) return []
   const meanMm = sizesMm.reduce((a, b) => a + b, 0) / sizesMm.length
+  const settingMm = readDirectly(c) ? meanMm : c.setUp.settingSizeMm
   const diameterMm = diameterAt20({
-    settingMm: c.setUp.settingSizeMm,
+    settingMm,
     standardErrorMm: (c.standard.errorUm ?? 0) / 1000,
     standardPerK: c.standardExpansion.perK,
     wallPerK: c.wall.perK,
     referenceC: c.temperatures.referenceC,
     boreC: c.temperatures.boreC,
-    deviationMm: meanMm - c.setUp.settingSizeMm,
+    deviationMm: meanMm - settingMm,
   })
-  const inTheWay = blockedBy(c.bore, c.gauge, reading, meanMm)
+  // A dial slip can make a size that is no diameter; the setting then serves for the angle of a contact.
+  const inTheWay = blockedBy(c.bore, c.gauge, reading, meanMm > 0 ? meanMm : c.setUp.settingSizeMm)
   return [
     {
       reading,
       sizesMm,
       meanMm,
       diameterMm,
-      land: isLand(c.bore, reading.depthMm),
+      land: landOf(c.bore, reading.depthMm),
       blockedBy: inTheWay,
       counted: inTheWay.length === 0 || reading.confirmed === true,
     },
   ]
+}
+
+function readDirectly({ setUp, gauge }: SetUpConditions): boolean {
+  return setUp.entry === 'size' && isReadDirectly(gauge.kind)
 }
 
 /**
@@ -127,9 +137,10 @@ function sizesOf({ setUp }: SetUpConditions, reading: Reading): readonly number[
   return (reading.dialUm ?? []).map((x) => setUp.settingSizeMm + deviationFromDial(x, zero, sense))
 }
 
-function isLand(bore: Bore, depthMm: number): boolean {
-  const travel = bore.ringTravelMm
-  return travel !== undefined && (depthMm < travel.from || depthMm > travel.to)
+function landOf({ ringTravelMm: travel }: Bore, depthMm: number): Land {
+  if (travel === undefined) return 'none'
+  if (depthMm < travel.from) return 'upper'
+  return depthMm > travel.to ? 'lower' : 'none'
 }
 
 /**
@@ -141,7 +152,7 @@ function slopeAt(m: Measured20, counted: readonly Measured20[]): number {
   let below = m
   for (const other of counted) {
     if (other.reading.axisDegrees !== m.reading.axisDegrees) continue
-    if (m.land && !other.land) continue
+    if (m.land !== 'none' && other.land !== m.land) continue
     const depth = other.reading.depthMm
     if (depth < m.reading.depthMm && (above === m || depth > above.reading.depthMm)) above = other
     if (depth > m.reading.depthMm && (below === m || depth < below.reading.depthMm)) below = other

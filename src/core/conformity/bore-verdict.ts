@@ -48,7 +48,11 @@ export function boreVerdict(
   const of = (verdict: Conformity['verdict']) => counted.filter((s) => s.conformity?.verdict === verdict)
   const tooClose = of('too-close')
   const inside = of('inside').length === counted.length
-  const deciding = counted.reduce((a, b) => (outsideness(b) > outsideness(a) ? b : a))
+  const furthest = (s: StationFinding) => Math.max(past(s, 'above'), past(s, 'below'))
+  const deciding = counted.reduce((a, b) => {
+    const apart = outsideness(b) - outsideness(a)
+    return apart > 0 || (apart === 0 && furthest(b) > furthest(a)) ? b : a
+  })
   const conformity = deciding.conformity
   if (!conformity) throw new Error('boreVerdict: a counted station without a verdict')
   const verdict = inside
@@ -81,8 +85,9 @@ function place({ depthMm, axisDegrees }: StationFinding): Place {
   return { depthMm, axisDegrees }
 }
 
+/** Probability that a station is outside. Far out it is 1 for all, and the distance in u then tells. */
 function outsideness({ conformity: c }: StationFinding): number {
-  return c ? Math.max(c.probabilityAbove, c.probabilityBelow) : 0
+  return c ? c.probabilityAbove + c.probabilityBelow : 0
 }
 
 function settledBy(

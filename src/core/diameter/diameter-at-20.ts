@@ -20,7 +20,8 @@ export interface SetGaugeReading {
  *
  * Own derivation: at the temperatures of measuring the standard is (S − e)·(1 + α_r·(T_r − 20)) long, the
  * gauge adds its deviation, and the sum is the bore's length at T_b, brought back to 20 °C, the reference
- * temperature of ISO 1:2022. Exact within the linear law of expansion.
+ * temperature of ISO 1:2022. Exact within the linear law of expansion. A size R read directly off an inside
+ * micrometer is the case S = R with no deviation.
  */
 export function diameterAt20(reading: SetGaugeReading): number {
   const standard =

@@ -1,4 +1,5 @@
 import type { LevelFinding, StationFinding } from '../findings'
+import type { GaugeKind } from '../measured'
 import { combine, expanded } from '../uncertainty/combine'
 import { rangeInterval } from './range-interval'
 
@@ -27,8 +28,11 @@ export function levelsOf(stations: readonly StationFinding[]): Level[] {
     }))
 }
 
-/** Mean diameter of a level with U, and for two axes or more largest less smallest with its interval. */
-export function levelFinding(level: Level): LevelFinding {
+/**
+ * Mean diameter of a level with U, and for two axes or more largest less smallest with its interval; not for
+ * three contacts, which read the mean of a level.
+ */
+export function levelFinding(level: Level, kind: GaugeKind): LevelFinding {
   const { stations } = level
   const mean = meanOf(stations)
   const w = largest(stations).diameterMm - smallest(stations).diameterMm
@@ -39,7 +43,9 @@ export function levelFinding(level: Level): LevelFinding {
     axesDegrees: stations.map((s) => s.axisDegrees),
     meanMm: mean.value,
     meanExpandedMm: mean.expanded,
-    ...(stations.length >= 2 ? { ovality: { valueMm: w, lowMm: interval.low, highMm: interval.high } } : {}),
+    ...(stations.length >= 2 && kind !== 'three-contact-micrometer'
+      ? { ovality: { valueMm: w, lowMm: interval.low, highMm: interval.high } }
+      : {}),
   }
 }
 
@@ -56,7 +62,7 @@ export function largest(stations: readonly StationFinding[]): StationFinding {
   return stations.reduce((a, b) => (b.diameterMm > a.diameterMm ? b : a))
 }
 
-/** The station with the smallest diameter; the first of equals. */
+/** The station with the smallest diameter; the last of equals, so that a range of equals has two ends. */
 export function smallest(stations: readonly StationFinding[]): StationFinding {
-  return stations.reduce((a, b) => (b.diameterMm < a.diameterMm ? b : a))
+  return stations.reduce((a, b) => (b.diameterMm <= a.diameterMm ? b : a))
 }

@@ -1,5 +1,5 @@
 import type { ShapeFinding, ShapeReason } from '../findings'
-import { type OvalityRule, ovalityRules, type Spec } from '../measured'
+import { type GaugeKind, type OvalityRule, ovalityRules, type Spec } from '../measured'
 import { type Level, largest, smallest } from './level'
 import { rangeFinding } from './range-finding'
 
@@ -9,15 +9,21 @@ type Finding = ShapeFinding<OvalityRule>
  * Ovality (out-of-round), a difference of diameters, by the spec's rule first and then by every other:
  * - largest less smallest at one level, the worst level named;
  * - |across − along| at one level, on the two named axes, the worst level named;
- * - pooled: largest over all levels across less smallest over all levels along, signed as printed.
- * Levels in a land are left out. ISO roundness (ISO 12181-1:2011) is a difference of radii, half as much
+ * - pooled: largest over all levels across less smallest over all levels along, signed as printed; only
+ *   where the spec names the axes.
+ * Levels in a land are left out. Three contacts at 120° read the mean of a level and see no oval (own
+ * derivation: lobes 2, 4, 5, 7 … drop out of their sum). ISO roundness (ISO 12181-1:2011) is a difference of radii, half as much
  * for a plain oval. Only the spec's own rule is set against the limit.
  */
-export function ovality(levels: readonly Level[], spec: Spec): Finding[] {
+export function ovality(levels: readonly Level[], spec: Spec, kind: GaugeKind): Finding[] {
   const chosen = spec.ovalityRule ?? ovalityRules[0]
   const rules = [chosen, ...ovalityRules.filter((rule) => rule !== chosen)]
   const running = levels.filter((level) => !level.land)
-  return rules.map((rule) => byRule(rule, running, spec, rule === chosen ? spec.ovalityLimitMm : undefined))
+  return rules.map((rule) => {
+    const limitMm = rule === chosen ? spec.ovalityLimitMm : undefined
+    if (kind === 'three-contact-micrometer') return unknown(rule, 'three-contacts-see-no-oval', limitMm)
+    return byRule(rule, running, spec, limitMm)
+  })
 }
 
 function byRule(
@@ -54,6 +60,7 @@ function atALevel(rule: OvalityRule, levels: readonly Level[], limitMm: number |
     groups: usable.length,
     kind: 'size',
     judged: 'size',
+    widest: true,
     limitMm,
   })
 }
@@ -82,6 +89,7 @@ function acrossLessAlong(
     groups: pairs.length,
     kind: 'size',
     judged: 'size',
+    widest: true,
     limitMm,
   })
 }
@@ -92,7 +100,8 @@ function pooled(
   spec: Spec,
   limitMm: number | undefined,
 ): Finding {
-  const axes = namedAxes(levels, spec)
+  // Which of two axes is X decides the sign, so it cannot be guessed.
+  const axes = spec.ovalityAxesDegrees
   if (!axes) return unknown(rule, 'axes-not-named', limitMm)
   const on = (axis: number) => levels.flatMap((level) => level.stations.filter((s) => s.axisDegrees === axis))
   const across = on(axes.x)
@@ -108,6 +117,7 @@ function pooled(
     groups: 1,
     kind: 'signed',
     judged: 'signed',
+    widest: true,
     limitMm,
   })
 }

@@ -16,6 +16,11 @@ export interface ChosenPair<Rule extends OvalityRule | TaperRule> {
   readonly kind: 'size' | 'signed'
   /** Judge the figure as signed, or by its size. */
   readonly judged: 'signed' | 'size'
+  /**
+   * The figure as judged is never less, in the mean, than what its true extreme pair reads, so that the error
+   * of that pair alone bounds it from below.
+   */
+  readonly widest: boolean
   readonly limitMm: number | undefined
 }
 
@@ -37,7 +42,10 @@ export function rangeFinding<Rule extends OvalityRule | TaperRule>(c: ChosenPair
     smaller: place(smaller),
     ...(c.limitMm === undefined
       ? {}
-      : { limitMm: c.limitMm, ...judgeRange(c.judged === 'size' ? Math.abs(w) : w, interval, c.limitMm) }),
+      : {
+          limitMm: c.limitMm,
+          ...judgeRange(c.judged === 'size' ? Math.abs(w) : w, interval, c.limitMm, c.widest),
+        }),
   }
 }
 

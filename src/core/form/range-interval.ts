@@ -19,7 +19,8 @@ export interface RangeInterval {
  *
  * Judged against a limit L: above when w − Q·s ≥ L; inside when w + t_0.95,ν·√2·s ≤ L, the error of the
  * true extreme pair alone. Own derivation; Q as in the studentised-range procedure for the largest
- * difference of means.
+ * difference of means. That pair reads no more than w only where w is the widest difference there is; a
+ * largest less another largest, or a figure whose wrong sign makes it look small, needs Q·s on this side too.
  */
 export function rangeInterval(
   w: number,
@@ -40,17 +41,15 @@ export function rangeInterval(
   }
 }
 
-/** The verdict of a range on a limit; `w` as judged (signed, or its size). */
+/** The verdict of a range on a limit; `w` as judged (signed, or its size), `widest` if none could be wider. */
 export function judgeRange(
   w: number,
   interval: RangeInterval,
   limitMm: number,
+  widest: boolean,
 ): { verdict: 'inside' | 'above' | 'too-close'; lean: 'inside' | 'above' } {
+  const marginInside = widest ? interval.marginInside : interval.marginAbove
   const verdict =
-    w - interval.marginAbove >= limitMm
-      ? 'above'
-      : w + interval.marginInside <= limitMm
-        ? 'inside'
-        : 'too-close'
+    w - interval.marginAbove >= limitMm ? 'above' : w + marginInside <= limitMm ? 'inside' : 'too-close'
   return { verdict, lean: w > limitMm ? 'above' : 'inside' }
 }

@@ -78,6 +78,7 @@ function betweenLevels(rule: TaperRule, levels: readonly Level[], limitMm: numbe
     groups: axes.length,
     kind: 'size',
     judged: 'size',
+    widest: true,
     limitMm,
   })
 }
@@ -99,6 +100,7 @@ function topLessBottom(
     groups: pairs.length,
     kind: 'size',
     judged: 'size',
+    widest: true,
     limitMm,
   })
 }
@@ -119,6 +121,7 @@ function ends(
     groups: 1,
     kind: 'signed',
     judged: 'size',
+    widest: rule === 'largest-top-less-smallest-bottom' && first.diameterMm > second.diameterMm,
     limitMm,
   })
 }

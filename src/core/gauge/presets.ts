@@ -60,6 +60,14 @@ export function presetOf(kind: GaugeKind): Preset {
   return presets[kind]
 }
 
+/**
+ * Whether sizes written down with this kind were read off its own scale or off a micrometer, so that no zero
+ * of a dial stands between standard and reading: inside micrometers and telescoping gauges.
+ */
+export function isReadDirectly(kind: GaugeKind): boolean {
+  return kind === 'telescoping' || kind === 'internal-micrometer-rods' || kind === 'three-contact-micrometer'
+}
+
 /** Half-width of a contact's footprint on the wall where the gauge does not say, mm (typical). */
 export const typicalContactHalfWidthMm = 2.5
 

@@ -1,6 +1,6 @@
 import { gaussLegendre, type Quadrature } from './gauss-legendre'
 
-const remembered = new Map<number, Quadrature>()
+const remembered = new Map<string, Quadrature>()
 
 /**
  * Nodes and weights for an expectation over w = √(χ²_ν/ν), the ratio of an estimated standard deviation
@@ -9,17 +9,19 @@ const remembered = new Map<number, Quadrature>()
  * Own derivation: the density of w is proportional to w^(ν−1)·exp(−ν·w²/2); its constant need not be
  * known, since the weights are divided by their sum. The integral is taken over v = √w, which crowds the
  * nodes where few degrees of freedom need them, and ends where the density has fallen by e⁻²¹ from its
- * top. Accurate to 1e-9 for smooth integrands.
+ * top. Accurate to 1e-9 for integrands as smooth as the density itself; one that rises steeply within it (the
+ * distribution of a range of many values) needs more `points` than one that does not.
  */
-export function deviationOfEstimate(degreesOfFreedom: number): Quadrature {
-  const known = remembered.get(degreesOfFreedom)
+export function deviationOfEstimate(degreesOfFreedom: number, points: number): Quadrature {
+  const key = `${degreesOfFreedom} ${points}`
+  const known = remembered.get(key)
   if (known) return known
-  const made = make(degreesOfFreedom)
-  remembered.set(degreesOfFreedom, made)
+  const made = make(degreesOfFreedom, points)
+  remembered.set(key, made)
   return made
 }
 
-function make(nu: number): Quadrature {
+function make(nu: number, points: number): Quadrature {
   if (!(nu > 0)) throw new RangeError(`deviationOfEstimate: degrees of freedom ${nu}`)
   if (nu > 1e7) return { nodes: Float64Array.of(1), weights: Float64Array.of(1) }
   const logDensity = (v: number) => (2 * nu - 1) * Math.log(v) - (nu * v ** 4) / 2
@@ -31,7 +33,7 @@ function make(nu: number): Quadrature {
   let from = top
   while (from > step && logDensity(from) > floor) from -= step
   if (from <= step) from = 0
-  const { nodes, weights } = gaussLegendre(nu < 6 ? 48 : 18, from, to)
+  const { nodes, weights } = gaussLegendre(points, from, to)
   let sum = 0
   for (let i = 0; i < nodes.length; i++) {
     const v = nodes[i] ?? 1

@@ -1,12 +1,6 @@
 import cdfOf from '@stdlib/stats-base-dists-t-cdf'
 import quantileOf from '@stdlib/stats-base-dists-t-quantile'
-import { normalCdf } from './normal'
-
-/** The quantile of the standard normal distribution at 0.95 and 0.975, to full double precision. */
-const normalQuantiles: ReadonlyMap<number, number> = new Map([
-  [0.95, 1.6448536269514722],
-  [0.975, 1.959963984540054],
-])
+import { normalCdf, normalDensity } from './normal'
 
 /**
  * Probability that Student's t with `degreesOfFreedom` (positive, may be infinite) is at most x.
@@ -32,9 +26,13 @@ export function studentQuantile(p: number, degreesOfFreedom: number): number {
   const known = remembered.get(key)
   if (known !== undefined) return known
   const value =
-    degreesOfFreedom === Number.POSITIVE_INFINITY
-      ? (normalQuantiles.get(p) ?? quantileOf(p, 1e15))
-      : quantileOf(p, degreesOfFreedom)
+    degreesOfFreedom === Number.POSITIVE_INFINITY ? normalQuantile(p) : quantileOf(p, degreesOfFreedom)
   remembered.set(key, value)
   return value
+}
+
+/** The library goes astray at huge ν; at 10¹⁰ it is right to 1e-9, and one step of Newton's method does the rest. */
+function normalQuantile(p: number): number {
+  const near = quantileOf(p, 1e10)
+  return near - (normalCdf(near) - p) / normalDensity(near)
 }

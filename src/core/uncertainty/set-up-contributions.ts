@@ -1,5 +1,5 @@
 import type { Contribution } from '../findings'
-import { presetOf } from '../gauge/presets'
+import { isReadDirectly, presetOf } from '../gauge/presets'
 import type { Bore, Gauge, SetUp, Standard } from '../measured'
 import type { Expansion } from '../temperature/expansion'
 import type { Temperatures } from '../temperature/temperatures'
@@ -26,7 +26,8 @@ const uncheckedMicrometerUm = 2 / Math.sqrt(3)
  * The errors that diameters share, mm, each with identity and scope, at a diameter of `diameterMm`.
  * Sensitivities are the partial derivatives of the model of `diameterAt20`; those of the temperatures are
  * taken with respect to T_r and T_b − T_r, as in GUM (JCGM 100:2008) H.1. Two independent thermometers
- * are two sources with the sensitivities D·α_r and −D·α_b, which is the same covariance written out.
+ * are two sources with the sensitivities D·α_r and −D·α_b, which is the same covariance written out. Where
+ * only T_b was recorded, T_b and T_b − T_r are the inputs, and the difference then moves T_r: −D·α_r.
  */
 export function setUpContributions(c: SetUpConditions, diameterMm: number): Contribution[] {
   return [...temperatureContributions(c, diameterMm), ...settingContributions(c)]
@@ -53,7 +54,7 @@ function temperatureContributions(c: SetUpConditions, d: number): Contribution[]
     },
   ]
   const two = t.knowledge === 'two-thermometers'
-  const named = t.referenceThermometerId ?? t.boreThermometerId
+  const named = thermometerOf(t)
   parts.push({
     kind: 'reference-temperature',
     id: named === undefined ? `temperature:${setUp.id}` : `thermometer:${named}`,
@@ -76,12 +77,26 @@ function temperatureContributions(c: SetUpConditions, d: number): Contribution[]
           kind: 'temperature-difference',
           id: `temperature-difference:${setUp.id}:${bore.id}`,
           scope: 'bore',
-          signedMm: -d * wall.perK * t.differenceDoubtK,
+          signedMm: -d * (t.knowledge === 'bore-only' ? reference : wall).perK * t.differenceDoubtK,
           degreesOfFreedom: infinite,
           assumed: t.knowledge !== 'one-thermometer',
         },
   )
   return parts
+}
+
+/** The thermometer that the reference temperature (or the one temperature recorded) was read with. */
+function thermometerOf(t: Temperatures): string | undefined {
+  switch (t.knowledge) {
+    case 'none':
+      return undefined
+    case 'bore-only':
+      return t.boreThermometerId
+    case 'reference-only':
+      return t.referenceThermometerId
+    default:
+      return t.referenceThermometerId ?? t.boreThermometerId
+  }
 }
 
 function settingContributions({ setUp, gauge, standard }: SetUpConditions): Contribution[] {
@@ -117,7 +132,7 @@ function settingContributions({ setUp, gauge, standard }: SetUpConditions): Cont
       assumed: false,
     })
   }
-  parts.push(zeroReading(setUp, gauge))
+  if (setUp.entry === 'deviation' || !isReadDirectly(gauge.kind)) parts.push(zeroReading(setUp, gauge))
   const driftUm = gauge.driftHalfWidthUm ?? preset.driftHalfWidthUm
   if (setUp.zeroCloseUm === undefined && driftUm !== undefined) {
     parts.push({
@@ -134,7 +149,8 @@ function settingContributions({ setUp, gauge, standard }: SetUpConditions): Cont
 
 /**
  * Reading of the zero: max(s/√n, g/√12) with the gauge's own s. The zero of a dial deviation is the mean
- * of opening and closing, n = 2; a size written down was read from the opening zero alone, n = 1.
+ * of opening and closing, n = 2; a size written down was read from the opening zero alone, n = 1. A size
+ * read directly has no such part.
  */
 function zeroReading(setUp: SetUp, gauge: Gauge): Contribution {
   const preset = presetOf(gauge.kind)

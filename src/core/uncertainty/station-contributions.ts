@@ -103,7 +103,7 @@ export function stationContributions(c: StationConditions): Contribution[] {
       scope: 'repeat',
       signedMm: driftUm / Math.sqrt(12 * c.repeats) / 1000,
       degreesOfFreedom: infinite,
-      assumed: false,
+      assumed: setUp.zeroOpenUm === undefined,
     })
   }
   return parts

@@ -69,6 +69,7 @@ export type Flaw =
   | { readonly code: 'control-character' }
   | { readonly code: 'not-a-date'; readonly found: string }
   | { readonly code: 'list-too-short'; readonly least: number }
+  /** Length 0: not counted to the end. */
   | { readonly code: 'list-too-long'; readonly length: number; readonly most: number }
   // fields that do not fit each other
   | { readonly code: 'duplicate-id'; readonly id: string }

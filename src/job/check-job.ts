@@ -21,13 +21,39 @@ const mostListed = 200
 
 /** Parses any value as a job of the current version. */
 export function checkJob(value: unknown): CheckResult {
-  const result = jobSchema.safeParse(value)
+  const result = parsed(value)
+  if (result === undefined) return { ok: false, problems: [moreProblems(tooManyToGather)] }
   if (result.success) return { ok: true, job: result.data }
-  const problems = result.error.issues.flatMap((issue) => placedProblems(issue, value))
-  const listed = problems.slice(0, mostListed)
-  const rest = problems.length - listed.length
-  if (rest > 0) listed.push({ problem: { code: 'more-problems', count: rest, path: '' }, keys: [] })
-  return { ok: false, problems: listed }
+  const { issues } = result.error
+  const listed: PlacedProblem[] = []
+  for (const issue of issues) {
+    if (listed.length >= mostListed) break
+    listed.push(...placedProblems(issue, value))
+  }
+  const count = issues.reduce((sum, issue) => sum + problemsIn(issue), 0) - listed.length
+  return { ok: false, problems: count > 0 ? [...listed, moreProblems(count)] : listed }
+}
+
+function moreProblems(count: number): PlacedProblem {
+  return { problem: { code: 'more-problems', count, path: '' }, keys: [] }
+}
+
+/** From about so many on, an engine may fail to hand them from one list to the next in one call. */
+const tooManyToGather = 65536
+
+/** Undefined where a value has more problems than could be gathered. */
+function parsed(value: unknown): ReturnType<typeof jobSchema.safeParse> | undefined {
+  try {
+    return jobSchema.safeParse(value)
+  } catch (error) {
+    // zod appends the problems of a part to those of the whole as arguments of one call.
+    if (error instanceof RangeError) return undefined
+    throw error
+  }
+}
+
+function problemsIn(issue: z.core.$ZodIssue): number {
+  return issue.code === 'unrecognized_keys' ? issue.keys.length : 1
 }
 
 function placedProblems(issue: z.core.$ZodIssue, value: unknown): PlacedProblem[] {

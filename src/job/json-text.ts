@@ -1,9 +1,15 @@
 import type { Flaw, JsonExpectation, Problem } from '../core/problem'
+import { linesAndColumns } from './line-and-column'
 import { pathText } from './path-text'
 import { quotable } from './quotable'
 
 /** The deepest nesting that is read; a job needs 8. */
 export const mostDepth = 32
+
+/** Bounds on what a hostile file can make the parser do, each far above any job. */
+const mostEntries = 20000
+const mostKeys = 200
+const mostValues = 500_000
 
 /** A tree of the places to find in a text: `at` is filled in with the offset where the place is. */
 export interface Watch {
@@ -20,11 +26,18 @@ class JsonStop extends Error {
   }
 }
 
+interface Found {
+  readonly flaw: Flaw
+  readonly path: string
+  readonly at: number
+}
+
 interface Scan {
   readonly text: string
   at: number
+  values: number
   readonly keys: (string | number)[]
-  readonly problems: Problem[]
+  readonly found: Found[]
 }
 
 /**
@@ -32,7 +45,7 @@ interface Scan {
  * deep nesting, and finds keys that occur twice in one object, which parsing would drop without a word.
  */
 export function jsonProblems(text: string, watch?: Watch): Problem[] {
-  const scan: Scan = { text, at: 0, keys: [], problems: [] }
+  const scan: Scan = { text, at: 0, values: 0, keys: [], found: [] }
   try {
     skipSpace(scan)
     value(scan, watch)
@@ -40,15 +53,17 @@ export function jsonProblems(text: string, watch?: Watch): Problem[] {
     if (scan.at < text.length) throw stop(scan, 'end-of-text')
   } catch (error) {
     if (!(error instanceof JsonStop)) throw error
-    return [{ ...error.flaw, path: pathText(scan.keys), ...lineAndColumn(text, error.at) }]
+    note(scan, error.flaw, error.at)
   }
-  return scan.problems
+  const places = linesAndColumns(
+    text,
+    scan.found.map(({ at }) => at),
+  )
+  return scan.found.map(({ flaw, path }, index) => ({ ...flaw, path, ...places[index] }))
 }
 
-/** Line and column of an offset, both from 1. */
-export function lineAndColumn(text: string, offset: number): { line: number; column: number } {
-  const lines = text.slice(0, offset).split(/\r\n|\n|\r/)
-  return { line: lines.length, column: (lines.at(-1) ?? '').length + 1 }
+function note(scan: Scan, flaw: Flaw, at: number): void {
+  scan.found.push({ flaw, path: pathText(scan.keys), at })
 }
 
 function stop(scan: Scan, expected: JsonExpectation, at = scan.at): JsonStop {
@@ -56,11 +71,17 @@ function stop(scan: Scan, expected: JsonExpectation, at = scan.at): JsonStop {
   return new JsonStop({ code: 'not-json', expected, found: quotable(line, 20) }, at)
 }
 
+function tooMany(scan: Scan, most: number): JsonStop {
+  return new JsonStop({ code: 'list-too-long', length: 0, most }, scan.at)
+}
+
 function skipSpace(scan: Scan): void {
   while (' \t\n\r'.includes(scan.text.charAt(scan.at)) && scan.at < scan.text.length) scan.at += 1
 }
 
 function value(scan: Scan, watch: Watch | undefined): void {
+  scan.values += 1
+  if (scan.values > mostValues) throw tooMany(scan, mostValues)
   const start = scan.text.charAt(scan.at)
   if (start === '{') object(scan, watch)
   else if (start === '[') list(scan, watch)
@@ -112,11 +133,10 @@ function object(scan: Scan, watch: Watch | undefined): void {
     const at = scan.at
     if (scan.text.charAt(at) !== '"') throw stop(scan, isDecimalComma(scan) ? 'no-leading-zero' : 'key')
     const key = string(scan)
-    if (seen.has(key)) {
-      const flaw: Flaw = { code: 'duplicate-key', key: quotable(key) }
-      scan.problems.push({ ...flaw, path: pathText(scan.keys), ...lineAndColumn(scan.text, at) })
-    }
+    if (seen.has(key)) note(scan, { code: 'duplicate-key', key: quotable(key) }, at)
+    if (scan.found.length > mostKeys) throw tooMany(scan, mostKeys)
     seen.add(key)
+    if (seen.size > mostKeys) throw new JsonStop({ code: 'unknown-key', key: quotable(key) }, at)
     skipSpace(scan)
     if (scan.text.charAt(scan.at) !== ':') throw stop(scan, 'colon')
     scan.at += 1
@@ -135,6 +155,7 @@ function list(scan: Scan, watch: Watch | undefined): void {
   do {
     child(scan, index, scan.at, watch)
     index += 1
+    if (index > mostEntries) throw tooMany(scan, mostEntries)
   } while (goesOn(scan, ']'))
 }
 

@@ -1,7 +1,8 @@
 import type { Problem } from '../core/problem'
 import { checkJob, type PlacedProblem } from './check-job'
 import { fileText } from './file-text'
-import { jsonProblems, lineAndColumn, type Watch } from './json-text'
+import { jsonProblems, type Watch } from './json-text'
+import { linesAndColumns } from './line-and-column'
 import { migrateDocument } from './migrations'
 import { type Job, jobFormatVersion } from './schema'
 
@@ -39,10 +40,14 @@ function withLines(placed: readonly PlacedProblem[], text: string): Problem[] {
   const root: Watch = { children: new Map() }
   const watches = placed.map(({ keys }) => watchesAlong(root, keys))
   jsonProblems(text, root)
-  return placed.map(({ problem }, index) => {
-    const at = watches[index]?.findLast((watch) => watch.at !== undefined)?.at
-    return at === undefined ? problem : { ...problem, ...lineAndColumn(text, at) }
-  })
+  const offsets = watches.map((along) => along.findLast(({ at }) => at !== undefined)?.at)
+  const places = linesAndColumns(
+    text,
+    offsets.map((at) => at ?? 0),
+  )
+  return placed.map(({ problem }, index) =>
+    offsets[index] === undefined ? problem : { ...problem, ...places[index] },
+  )
 }
 
 function watchesAlong(root: Watch, keys: readonly PropertyKey[]): Watch[] {

@@ -1,0 +1,127 @@
+import type { Job } from '../../../src/job/schema'
+
+/** A job with one of everything, small enough to see through. Invented. */
+export const sampleJob: Job = {
+  format: 'borewall-job',
+  formatVersion: 1,
+  id: 'sample',
+  name: 'Sample',
+  machine: 'Pump',
+  note: 'Line one\nline two',
+  invented: true,
+  spec: {
+    newMinMm: 54,
+    newMaxMm: 54.012,
+    grades: [
+      { name: 'A', minMm: 54, maxMm: 54.006 },
+      { name: 'B', minMm: 54.006, maxMm: 54.012 },
+    ],
+    wearLimitMm: 54.05,
+    ovalityLimitMm: 0.015,
+    ovalityRule: 'pooled',
+    ovalityAxesDegrees: { x: 0, y: 90 },
+    taperLimitMm: 0.025,
+    taperRule: 'level-means',
+  },
+  gauges: [
+    {
+      id: 'gauge',
+      name: 'Gauge',
+      kind: 'dial-0.001-micrometer',
+      stepUm: 1,
+      repeatabilityUm: 1.5,
+      repeatabilityDegreesOfFreedom: 20,
+      settingUm: 2.6,
+      scaleUm: 0.6,
+      driftHalfWidthUm: 1.5,
+      contactHalfWidthMm: 2.5,
+      depthDoubtMm: 0.5,
+    },
+  ],
+  standards: [
+    {
+      id: 'micrometer',
+      name: 'Micrometer',
+      kind: 'micrometer',
+      errorUm: 1,
+      doubtUm: 1.5,
+      expansionPerK: 0.0000115,
+      expansionDoubtPerK: 0.0000006,
+    },
+  ],
+  thermometers: [{ id: 'thermometer', name: 'Thermometer', doubtK: 1 }],
+  setUps: [
+    {
+      id: 'set-up',
+      gaugeId: 'gauge',
+      standardId: 'micrometer',
+      entry: 'size',
+      settingSizeMm: 54,
+      largerIs: 'anticlockwise',
+      zeroOpenUm: 0,
+      zeroCloseUm: 1,
+      boreTemperatureC: 26,
+      referenceTemperatureC: 25,
+      boreThermometerId: 'thermometer',
+      referenceThermometerId: 'thermometer',
+      soakedTogether: true,
+    },
+  ],
+  bores: [
+    {
+      id: 'bore',
+      name: '1',
+      role: 'of-this-engine',
+      grade: 'A',
+      lengthMm: 88,
+      ringTravelMm: { from: 6, to: 84 },
+      wall: {
+        kind: 'plated-aluminium',
+        platingUm: 70,
+        expansionPerK: 0.000023,
+        expansionDoubtPerK: 0.000001,
+      },
+      ports: [
+        { id: 'exhaust', name: 'exhaust', fromDepthMm: 29, toDepthMm: 55, fromDegrees: -45, toDegrees: 45 },
+        { id: 'transfer', name: 'transfer', fromDepthMm: 42, toDepthMm: 55, fromDegrees: 62, toDegrees: 100 },
+      ],
+      belts: [{ id: 'belt', name: 'lower belt', fromDepthMm: 70, toDepthMm: 72 }],
+      surveys: [
+        {
+          id: 'survey',
+          name: 'First',
+          date: '2024-02-29',
+          hoursRun: 185,
+          setUpId: 'set-up',
+          levelsMm: [8, 35, 62],
+          axesDegrees: [0, 90],
+          readings: [
+            { depthMm: 8, axisDegrees: 0, sizesMm: [54.033, 54.035, 54.033] },
+            { depthMm: 8, axisDegrees: 90, sizesMm: [54.02] },
+            { depthMm: 35, axisDegrees: 90, sizesMm: [54.018, 54.019], confirmed: true },
+          ],
+        },
+      ],
+    },
+  ],
+}
+
+/** Counts up: `id-1`, `id-2` and so on. */
+export function countingIds(): () => string {
+  let count = 0
+  return () => {
+    count += 1
+    return `id-${count}`
+  }
+}
+
+/** A copy that may be spoilt, with one value set along a path, or taken out when it is undefined. */
+export function spoilt(path: readonly (string | number)[], value: unknown): unknown {
+  const copy: unknown = structuredClone(sampleJob)
+  const last = path.at(-1)
+  const parent = path.slice(0, -1).reduce<unknown>((at, key) => Reflect.get(Object(at), key), copy)
+  if (last === undefined || typeof parent !== 'object' || parent === null) throw new Error('No such place')
+  if (value === undefined) Reflect.deleteProperty(parent, last)
+  else Reflect.set(parent, last, value)
+  return copy
+}

@@ -1,0 +1,110 @@
+import './bore-picture.css'
+import { type KeyboardEvent, type Ref, useId, useImperativeHandle, useMemo, useRef } from 'react'
+import type { LimitPair, StationFinding } from '../core/findings'
+import type { Belt, Port } from '../core/measured'
+import type { WallGrid } from '../core/surface/wall-grid'
+import type { ViewName } from './bore-camera'
+import { marksPresent } from './marks-present'
+import { MarkLegend, PairKey, ScaleCorner } from './PictureCorners'
+import { moveOfKey } from './picture-keys'
+import type { PictureLabels } from './picture-labels'
+import type { Trouble } from './picture-stage'
+import type { PointedPlace } from './pointed-place'
+import type { PictureAim } from './use-bore-camera'
+import { usePictureOverlay } from './use-picture-overlay'
+import { usePicturePointer } from './use-picture-pointer'
+import { type PictureParts, usePictureScene } from './use-picture-scene'
+import { rampSpan, type Theme } from './wall-palette'
+
+/** Moves of the picture for buttons beside it. */
+export interface BorePictureHandle {
+  show(name: Exclude<ViewName, 'free'>): void
+  /** Steps of 15°, the wall in view moving on clockwise seen from the deck. */
+  turn(steps: number): void
+  zoom(steps: number): void
+  fit(): void
+}
+
+export interface BorePictureProps {
+  readonly grid: WallGrid
+  readonly ports: readonly Port[]
+  readonly belts: readonly Belt[]
+  readonly stations: readonly StationFinding[]
+  readonly pair?: LimitPair
+  readonly exaggeration: number
+  readonly theme: Theme
+  readonly pointed?: PointedPlace
+  readonly onPoint: (place: PointedPlace | undefined) => void
+  /** A new object chooses the view; steps of turn and zoom are counted from there. */
+  readonly view: PictureAim
+  /** The picture was moved by hand: no named view holds any longer. */
+  readonly onTurned: () => void
+  readonly labels: PictureLabels
+  readonly onTrouble: (trouble: Trouble) => void
+  /** False: one finger scrolls the page and two turn the bore. */
+  readonly oneFingerTurns?: boolean
+  readonly ref?: Ref<BorePictureHandle>
+}
+
+/** One bore as a 3D picture: you look into it, its far wall carries the colour. Nothing without WebGL 2. */
+export function BorePicture(props: BorePictureProps) {
+  const { grid, pair, exaggeration, theme, labels } = props
+  const frame = useRef<HTMLElement>(null)
+  const parts = useRef<PictureParts>({})
+  const keysId = useId()
+  const span = useMemo(() => rampSpan(grid.middleMm, pair, grid.deviationsUm), [grid, pair])
+  const present = useMemo(() => marksPresent(grid, pair), [grid, pair])
+  const overlay = usePictureOverlay(props, frame)
+  const scene = usePictureScene(props, { frame, parts, overlay: overlay.current })
+  const pointer = usePicturePointer(props, parts)
+  usePictureHandle(props.ref, parts)
+  if (scene.impossible) return null
+
+  const keys = {
+    tabIndex: 0,
+    onKeyDown(event: KeyboardEvent) {
+      const move = moveOfKey(event)
+      if (!move || !parts.current.camera) return
+      event.preventDefault()
+      move(parts.current.camera)
+      props.onTurned()
+    },
+  }
+
+  return (
+    <section
+      ref={frame}
+      className="bore-picture"
+      role="application"
+      aria-label={labels.picture}
+      aria-describedby={keysId}
+      {...keys}
+      {...pointer}
+    >
+      <div className="picture-canvas" ref={scene.host} />
+      <div className="picture-labels" ref={overlay.labels} aria-hidden="true" />
+      <ScaleCorner exaggeration={exaggeration} labels={labels} bar={overlay.bar} barText={overlay.barText} />
+      <PairKey middleMm={grid.middleMm} pair={pair} span={span} theme={theme} labels={labels} />
+      <MarkLegend present={present} labels={labels} />
+      <p id={keysId} hidden>
+        {labels.keys}
+      </p>
+    </section>
+  )
+}
+
+function usePictureHandle(
+  ref: Ref<BorePictureHandle> | undefined,
+  parts: { readonly current: PictureParts },
+): void {
+  useImperativeHandle(
+    ref,
+    () => ({
+      show: (name) => parts.current.camera?.show(name, true),
+      turn: (steps) => parts.current.camera?.turn(steps),
+      zoom: (steps) => parts.current.camera?.zoom(steps),
+      fit: () => parts.current.camera?.fit(true),
+    }),
+    [parts],
+  )
+}

@@ -1,0 +1,147 @@
+import type { Ref } from 'react'
+import type { LimitPair } from '../core/findings'
+import type { MarksPresent } from './marks-present'
+import type { PictureLabels } from './picture-labels'
+import { type RampSpan, type Theme, wallPalette } from './wall-palette'
+
+/** Height of the colour key, CSS pixels; its style sheet has the same. */
+const keyHeight = 76
+/** Texts of the key closer than this would touch, CSS pixels. */
+const lineHeight = 15
+
+interface ScaleCornerProps {
+  readonly exaggeration: number
+  readonly labels: PictureLabels
+  /** The bar and its text, set after each frame. */
+  readonly bar: Ref<HTMLDivElement>
+  readonly barText: Ref<HTMLParagraphElement>
+}
+
+/** Top left: how much the form is exaggerated, and how long a change of the diameter is drawn. */
+export function ScaleCorner({ exaggeration, labels, bar, barText }: ScaleCornerProps) {
+  return (
+    <div className="picture-corner picture-scale">
+      <p>{labels.formDrawn(exaggeration)}</p>
+      <div className="picture-scale-bar" ref={bar} />
+      <p className="picture-scale-line" ref={barText} />
+    </div>
+  )
+}
+
+interface PairKeyProps {
+  readonly middleMm: number
+  readonly pair: LimitPair | undefined
+  readonly span: RampSpan
+  readonly theme: Theme
+  readonly labels: PictureLabels
+}
+
+/**
+ * Top right: the limits drawn, in the colours of their rings, with the colours of the wall between them. The
+ * largest new size has a tick alone: its ring is labelled.
+ */
+export function PairKey({ middleMm, pair, span, theme, labels }: PairKeyProps) {
+  const palette = wallPalette(theme)
+  const ticks = keyTicks(middleMm, pair, span)
+  const colours = {
+    max: palette.maxRing,
+    min: palette.minRing,
+    'new-max': palette.newMaxRing,
+    middle: undefined,
+  }
+  return (
+    <div className="picture-corner picture-key">
+      <ul>
+        {textsOf(ticks, pair, labels).map(({ which, text, share }) => (
+          <li
+            key={which}
+            className={`picture-key-${which}`}
+            style={{ top: `${share * 100}%`, color: colours[which] }}
+          >
+            {text}
+          </li>
+        ))}
+      </ul>
+      <span className="picture-ramp">
+        {[...palette.ramp].reverse().map((colour) => (
+          <span key={colour} style={{ background: colour }} />
+        ))}
+        {ticks.map(({ which, share }) => (
+          <i
+            key={which}
+            className={`picture-key-${which}`}
+            style={{ top: `${share * 100}%`, background: colours[which] }}
+          />
+        ))}
+      </span>
+    </div>
+  )
+}
+
+interface KeyTick {
+  readonly which: 'min' | 'max' | 'new-max' | 'middle'
+  readonly sizeMm: number
+  /** From the top of the key, 0 to 1. */
+  readonly share: number
+}
+
+/** The most important first. */
+function keyTicks(middleMm: number, pair: LimitPair | undefined, span: RampSpan): readonly KeyTick[] {
+  const tick = (which: KeyTick['which'], sizeMm: number | undefined): readonly KeyTick[] => {
+    if (sizeMm === undefined) return []
+    const share = (span.highUm - (sizeMm - middleMm) * 1000) / (span.highUm - span.lowUm)
+    return share < -0.01 || share > 1.01 ? [] : [{ which, sizeMm, share }]
+  }
+  return [
+    ...tick('max', pair?.maxMm),
+    ...tick('min', pair?.minMm),
+    ...tick('middle', middleMm),
+    ...tick('new-max', pair?.newMaxMm),
+  ]
+}
+
+/** The texts beside the ticks, each where it does not touch one before it. */
+function textsOf(ticks: readonly KeyTick[], pair: LimitPair | undefined, labels: PictureLabels) {
+  const free = ticks.filter(
+    ({ which, share }, index) =>
+      which !== 'new-max' &&
+      ticks.slice(0, index).every((other) => Math.abs(other.share - share) * keyHeight >= lineHeight),
+  )
+  return free.flatMap((tick) => {
+    const { which, sizeMm } = tick
+    if (which === 'middle') return [{ ...tick, text: labels.middle(sizeMm) }]
+    return pair ? [{ ...tick, text: labels.limit(which, sizeMm, pair) }] : []
+  })
+}
+
+interface MarkLegendProps {
+  readonly present: MarksPresent
+  readonly labels: PictureLabels
+}
+
+/** Bottom right: what the hatch and the dots mean, where there are any. */
+export function MarkLegend({ present, labels }: MarkLegendProps) {
+  return (
+    <div className="picture-corner picture-legend">
+      {present.hatched && (
+        <p>
+          <svg viewBox="0 0 22 12" aria-hidden="true">
+            <path d="M-2 6 4 0M-2 12 10 0M4 12 16 0M10 12 22 0M16 12 24 4" />
+          </svg>
+          {labels.notMeasured}
+        </p>
+      )}
+      {present.doubtful && (
+        <p>
+          <svg viewBox="0 0 22 12" aria-hidden="true">
+            {[2, 8, 14, 20].flatMap((x) => [
+              <circle key={x} cx={x} cy="3" r="1.1" />,
+              <circle key={-x} cx={x - 3} cy="8.5" r="1.1" />,
+            ])}
+          </svg>
+          {labels.tooClose}
+        </p>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,177 @@
+import CameraControls from 'camera-controls'
+import {
+  Box3,
+  Matrix4,
+  type PerspectiveCamera,
+  Quaternion,
+  Raycaster,
+  Sphere,
+  Spherical,
+  Vector2,
+  Vector3,
+  Vector4,
+} from 'three'
+import type { Point } from './bore-space'
+import { type Aim, fitCamera, type Margins } from './camera-fit'
+import type { Box } from './place-labels'
+
+CameraControls.install({
+  THREE: { Box3, Matrix4, Quaternion, Raycaster, Sphere, Spherical, Vector2, Vector3, Vector4 },
+})
+
+/** A side of the wall to look at, straight down the bore, or wherever the picture was turned to. */
+export type ViewName = 'front' | 'right' | 'rear' | 'left' | 'above' | 'free'
+
+const sideAngles = { front: 0, right: Math.PI / 2, rear: Math.PI, left: -Math.PI / 2 } as const
+/** Looking a little down into the bore, so that its mouth shows as an ellipse. */
+const sidePolar = (67 * Math.PI) / 180
+const turnStep = (15 * Math.PI) / 180
+const tiltStep = (10 * Math.PI) / 180
+const zoomStep = 1.2
+/** Longest step of an eased move for one frame, s: a slow first frame must not swallow the move. */
+const longestStep = 0.1
+
+/** The eye stands opposite the side it looks at, so that this side is the far wall. */
+function aimAt(name: Exclude<ViewName, 'free'>): Aim {
+  if (name === 'above') return { azimuth: Math.PI, polar: 0 }
+  return { azimuth: Math.PI - sideAngles[name], polar: sidePolar }
+}
+
+export interface BoreCameraSurroundings {
+  readonly margins: () => Margins
+  /** Boxes at the corners that nothing may be drawn under, CSS pixels. */
+  readonly corners: () => readonly Box[]
+  /** The picture was moved by hand. */
+  readonly onMoved: () => void
+  /** A frame is needed. */
+  readonly invalidate: () => void
+}
+
+/** Moves the eye round the bore: eased, interruptible, and at once for those who prefer less motion. */
+export class BoreCamera {
+  readonly #camera: PerspectiveCamera
+  readonly #controls: CameraControls
+  readonly #around: BoreCameraSurroundings
+  readonly #calm = window.matchMedia('(prefers-reduced-motion: reduce)')
+  #extent: readonly Point[] = []
+  #width = 1
+  #height = 1
+
+  constructor(camera: PerspectiveCamera, element: HTMLElement, around: BoreCameraSurroundings) {
+    this.#camera = camera
+    this.#around = around
+    this.#controls = new CameraControls(camera, element)
+    this.#controls.smoothTime = 0.16
+    this.#controls.draggingSmoothTime = 0.04
+    this.#controls.minPolarAngle = 0
+    this.#controls.maxPolarAngle = (115 * Math.PI) / 180
+    this.#controls.addEventListener('controlstart', around.invalidate)
+    this.#controls.addEventListener('control', () => {
+      around.onMoved()
+      around.invalidate()
+    })
+    this.#controls.addEventListener('transitionstart', around.invalidate)
+  }
+
+  /** From the eye to the middle of the bore, mm. */
+  get distance(): number {
+    return this.#controls.distance
+  }
+
+  /** One finger turns the bore, or scrolls the page and two fingers turn. */
+  setOneFingerTurns(oneFingerTurns: boolean, element: HTMLElement): void {
+    const { ACTION } = CameraControls
+    this.#controls.touches.one = oneFingerTurns ? ACTION.TOUCH_ROTATE : ACTION.NONE
+    this.#controls.touches.two = oneFingerTurns ? ACTION.TOUCH_DOLLY_TRUCK : ACTION.TOUCH_DOLLY_ROTATE
+    element.style.touchAction = oneFingerTurns ? 'none' : 'pan-x pan-y'
+  }
+
+  /** Points that a fitted view must hold, mm in bore space. */
+  setExtent(extent: readonly Point[]): void {
+    this.#extent = extent
+  }
+
+  resize(width: number, height: number): void {
+    this.#width = width
+    this.#height = height
+  }
+
+  show(name: Exclude<ViewName, 'free'>, eased: boolean): void {
+    const aim = aimAt(name)
+    this.#goTo({ azimuth: this.#nearest(aim.azimuth), polar: aim.polar }, eased)
+  }
+
+  /** The whole bore from where the eye is. */
+  fit(eased: boolean): void {
+    this.#goTo(this.#aim(), eased)
+  }
+
+  /** Turns by steps, so that the wall in view moves on clockwise seen from the deck; tilts by steps upward. */
+  turn(steps: number, tilts = 0): void {
+    void this.#controls.rotate(-steps * turnStep, -tilts * tiltStep, this.#eases(true))
+    this.#around.invalidate()
+  }
+
+  zoom(steps: number): void {
+    void this.#controls.dollyTo(this.#controls.distance / zoomStep ** steps, this.#eases(true))
+    this.#around.invalidate()
+  }
+
+  /** Moves the picture by shares of its height, to the right and down. */
+  pan(right: number, down: number): void {
+    const height = 2 * this.#controls.distance * Math.tan((this.#camera.fov * Math.PI) / 360)
+    void this.#controls.truck(-right * height, -down * height, this.#eases(true))
+    this.#around.invalidate()
+  }
+
+  /** Moves on by a frame; true while there is more to come. */
+  update(seconds: number): boolean {
+    const moving = this.#controls.update(Math.min(seconds, longestStep))
+    const far = this.#controls.distance + 600
+    const near = Math.max(1, this.#camera.position.length() - 400)
+    if (this.#camera.near !== near || this.#camera.far !== far) {
+      this.#camera.near = near
+      this.#camera.far = far
+      this.#camera.updateProjectionMatrix()
+    }
+    this.#camera.updateMatrixWorld()
+    return moving
+  }
+
+  dispose(): void {
+    this.#controls.dispose()
+  }
+
+  #aim(): Aim {
+    const end = this.#controls.getSpherical(new Spherical(), true)
+    return { azimuth: end.theta, polar: end.phi }
+  }
+
+  #goTo(aim: Aim, eased: boolean): void {
+    const { distance, shiftUp } = fitCamera(this.#extent, aim, {
+      width: this.#width,
+      height: this.#height,
+      fieldOfView: (this.#camera.fov * Math.PI) / 180,
+      margins: this.#around.margins(),
+      corners: this.#around.corners(),
+    })
+    const transition = this.#eases(eased)
+    this.#controls.minDistance = distance * 0.25
+    this.#controls.maxDistance = distance * 3
+    void this.#controls.rotateTo(aim.azimuth, aim.polar, transition)
+    void this.#controls.setTarget(0, 0, 0, transition)
+    void this.#controls.setFocalOffset(0, -shiftUp, 0, transition)
+    void this.#controls.dollyTo(distance, transition)
+    this.#around.invalidate()
+  }
+
+  #eases(wanted: boolean): boolean {
+    return wanted && !this.#calm.matches
+  }
+
+  /** The turn nearest to the present one that ends at an azimuth. */
+  #nearest(azimuth: number): number {
+    const turn = 2 * Math.PI
+    return azimuth + Math.round((this.#controls.azimuthAngle - azimuth) / turn) * turn
+  }
+}

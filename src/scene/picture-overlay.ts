@@ -1,0 +1,80 @@
+import { type Label, LabelLayer } from './label-layer'
+import type { PictureLabels } from './picture-labels'
+import type { PictureView } from './picture-view'
+import type { Box } from './place-labels'
+import { scaleBar } from './scale-bar'
+
+const longestBarPx = 90
+/** Left free round each corner's text, CSS pixels. */
+const room = 6
+const cornerParts = '.picture-corner p, .picture-corner li, .picture-scale-bar, .picture-ramp'
+
+/** What the overlay moves by hand, once for each frame. */
+export interface OverlayElements {
+  readonly frame: HTMLElement
+  readonly labels: HTMLElement
+  readonly bar: HTMLElement
+  readonly barText: HTMLElement
+}
+
+/** The HTML over the canvas: labels and scale bar follow the picture without React. */
+export class PictureOverlay {
+  readonly #elements: OverlayElements
+  readonly #layer: LabelLayer
+  #taken: readonly Box[] | undefined
+
+  constructor(elements: OverlayElements) {
+    this.#elements = elements
+    this.#layer = new LabelLayer(elements.labels)
+  }
+
+  setLabels(labels: readonly Label[]): void {
+    this.#layer.set(labels)
+    this.#taken = undefined
+  }
+
+  /** Measures again at the next frame: the size or the font has changed. */
+  remeasure(): void {
+    this.#layer.measure()
+    this.#taken = undefined
+  }
+
+  follow(view: PictureView, labels: PictureLabels): void {
+    this.#showScale(view, labels)
+    this.#layer.place(view, this.#corners())
+  }
+
+  #showScale(view: PictureView, labels: PictureLabels): void {
+    const { bar, barText } = this.#elements
+    const { micrometres, lengthPx } = scaleBar(view.exaggeration, view.pixelsPerMm, longestBarPx)
+    bar.style.width = `${lengthPx.toFixed(1)}px`
+    const text = labels.onDiameter(micrometres)
+    if (barText.textContent === text) return
+    barText.textContent = text
+    this.#taken = undefined
+  }
+
+  /** The boxes of the corners' texts with room round them, CSS pixels: nothing may be drawn under them. */
+  get corners(): readonly Box[] {
+    return this.#corners().map(({ x, y, width, height }) => ({
+      x: x - room,
+      y: y - room,
+      width: width + 2 * room,
+      height: height + 2 * room,
+    }))
+  }
+
+  #corners(): readonly Box[] {
+    this.#taken ??= this.#measureCorners()
+    return this.#taken
+  }
+
+  #measureCorners(): readonly Box[] {
+    const { frame } = this.#elements
+    const from = frame.getBoundingClientRect()
+    return [...frame.querySelectorAll(cornerParts)].map((corner) => {
+      const { left, top, width, height } = corner.getBoundingClientRect()
+      return { x: left - from.left, y: top - from.top, width, height }
+    })
+  }
+}

@@ -1,0 +1,23 @@
+// Bore space: mm, y along the axis with the deck at y = +length/2, 0° toward +z, angles clockwise seen
+// from the deck (looking down −y), so that 90° lies toward −x.
+
+const float PI = 3.141592653589793;
+
+uniform float middleMm;     // diameter that is drawn as it is, mm
+uniform float lengthMm;     // length of the bore, mm
+uniform float exaggeration; // drawn deviation over true deviation, no unit
+
+// Outward unit vector of bore space at an angle in rad.
+vec3 outwardAt(float angle) {
+  return vec3(-sin(angle), 0.0, cos(angle));
+}
+
+// Drawn radius, mm, of a deviation on the diameter in µm.
+float drawnRadius(float deviationUm) {
+  return 0.5 * (middleMm + exaggeration * deviationUm * 0.001);
+}
+
+// Drawn place in bore space, mm. Angle in rad, depth below the deck in mm, deviation on the diameter in µm.
+vec3 drawnPlace(float angle, float depthMm, float deviationUm) {
+  return outwardAt(angle) * drawnRadius(deviationUm) + vec3(0.0, 0.5 * lengthMm - depthMm, 0.0);
+}

@@ -1,0 +1,111 @@
+import { useFrame, useThree } from '@react-three/fiber'
+import { useEffect, useMemo, useRef } from 'react'
+import { PerspectiveCamera } from 'three'
+import type { LimitPair } from '../core/findings'
+import type { WallGrid } from '../core/surface/wall-grid'
+import { BoreCamera, type ViewName } from './bore-camera'
+import { boreExtent } from './bore-extent'
+import type { BorePaint } from './bore-paint'
+import type { Margins } from './camera-fit'
+import { type PictureView, pictureView } from './picture-view'
+import type { Box } from './place-labels'
+
+/** `turn` and `zoom` count steps since the view was chosen. */
+export interface PictureAim {
+  readonly name: ViewName
+  readonly turn: number
+  readonly zoom?: number
+}
+
+export interface BoreCameraProps {
+  readonly grid: WallGrid
+  readonly pair: LimitPair | undefined
+  readonly exaggeration: number
+  readonly view: PictureAim
+  readonly oneFingerTurns: boolean
+  /** The element that pointers act on. */
+  readonly element: HTMLElement
+  readonly margins: () => Margins
+  readonly corners: () => readonly Box[]
+  readonly onMoved: () => void
+  readonly onCamera: (camera: BoreCamera | undefined) => void
+  /** After the eye has moved and before the frame is drawn. */
+  readonly onFrame: (view: PictureView) => void
+}
+
+/** The eye: made once, sent where the view says, and moved on before each frame. */
+export function useBoreCamera(props: BoreCameraProps, paint: BorePaint): void {
+  const { element, grid, pair, exaggeration, view, oneFingerTurns } = props
+  const camera = useThree((state) => state.camera)
+  const invalidate = useThree((state) => state.invalidate)
+  const size = useThree((state) => state.size)
+  const latest = useRef(props)
+  const eye = useRef<BoreCamera>(undefined)
+  const shown = useRef<PictureAim>(undefined)
+  const extent = useMemo(() => boreExtent({ grid, pair, exaggeration }), [grid, pair, exaggeration])
+  latest.current = props
+
+  useEffect(() => {
+    if (!(camera instanceof PerspectiveCamera)) return
+    const made = new BoreCamera(camera, element, {
+      margins: () => latest.current.margins(),
+      corners: () => latest.current.corners(),
+      onMoved: () => latest.current.onMoved(),
+      invalidate: () => invalidate(),
+    })
+    eye.current = made
+    shown.current = undefined
+    latest.current.onCamera(made)
+    return () => {
+      eye.current = undefined
+      latest.current.onCamera(undefined)
+      made.dispose()
+    }
+  }, [camera, element, invalidate])
+
+  useEffect(() => eye.current?.setOneFingerTurns(oneFingerTurns, element), [oneFingerTurns, element])
+
+  useEffect(() => {
+    const { name, zoom = 0 } = latest.current.view
+    eye.current?.resize(size.width, size.height)
+    if (shown.current && name !== 'free' && zoom === 0) eye.current?.fit(false)
+  }, [size])
+
+  useEffect(() => {
+    const { name, zoom = 0 } = latest.current.view
+    eye.current?.setExtent(extent)
+    if (shown.current && name !== 'free' && zoom === 0) eye.current?.fit(true)
+  }, [extent])
+
+  useEffect(() => {
+    if (eye.current) follow(eye.current, shown.current, view)
+    shown.current = view
+  }, [view])
+
+  useFrame((state, seconds) => {
+    if (!eye.current || !(state.camera instanceof PerspectiveCamera)) return
+    if (eye.current.update(seconds)) state.invalidate()
+    const seen = pictureView(state.camera, {
+      width: state.size.width,
+      height: state.size.height,
+      distance: eye.current.distance,
+      exaggeration: latest.current.exaggeration,
+    })
+    paint.shared.viewport.value.set(seen.width, seen.height)
+    paint.shared.pixelRatio.value = state.viewport.dpr
+    latest.current.onFrame(seen)
+  })
+}
+
+/** A named view chosen anew is gone to; else the steps since the last view are made from where the eye is. */
+function follow(eye: BoreCamera, before: PictureAim | undefined, view: PictureAim): void {
+  const zoom = view.zoom ?? 0
+  const chosen = view.name !== before?.name || (view.turn === 0 && zoom === 0)
+  if (view.name === 'free' && !before) eye.show('front', false)
+  if (view.name !== 'free' && chosen) eye.show(view.name, before !== undefined)
+  const from = chosen || !before ? { turn: 0, zoom: 0 } : before
+  const turns = view.turn - from.turn
+  const zooms = zoom - (from.zoom ?? 0)
+  if (turns !== 0) eye.turn(turns)
+  if (zooms !== 0) eye.zoom(zooms)
+}

@@ -1,0 +1,122 @@
+import type { RootStore } from '@react-three/fiber'
+import { createElement, type RefObject, useEffect, useRef, useState } from 'react'
+import type { LimitPair, StationFinding } from '../core/findings'
+import type { Port } from '../core/measured'
+import type { WallGrid } from '../core/surface/wall-grid'
+import { BoreScene } from './BoreScene'
+import type { BoreCamera } from './bore-camera'
+import type { PictureLabels } from './picture-labels'
+import type { PictureOverlay } from './picture-overlay'
+import { openStage, type PictureStage, type Trouble } from './picture-stage'
+import type { PictureView } from './picture-view'
+import type { PointedPlace } from './pointed-place'
+import type { PictureAim } from './use-bore-camera'
+import { isoStepOf } from './use-picture-overlay'
+import type { Theme } from './wall-palette'
+
+/** What the picture's hooks hand one another outside of React's own state. */
+export interface PictureParts {
+  store?: RootStore | undefined
+  camera?: BoreCamera | undefined
+  /** What was seen in the last frame. */
+  view?: PictureView | undefined
+}
+
+interface SceneProps {
+  readonly grid: WallGrid
+  readonly ports: readonly Port[]
+  readonly stations: readonly StationFinding[]
+  readonly pair?: LimitPair
+  readonly exaggeration: number
+  readonly theme: Theme
+  readonly pointed?: PointedPlace
+  readonly view: PictureAim
+  readonly onTurned: () => void
+  readonly labels: PictureLabels
+  readonly onTrouble: (trouble: Trouble) => void
+  readonly oneFingerTurns?: boolean
+}
+
+interface Surroundings {
+  readonly frame: RefObject<HTMLElement | null>
+  readonly parts: RefObject<PictureParts>
+  readonly overlay: RefObject<PictureOverlay | undefined>
+}
+
+/** Below this width, CSS pixels, the depths on the left need all the room there is. */
+const narrowPx = 480
+
+/** The canvas and what is drawn on it. */
+export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Surroundings) {
+  const host = useRef<HTMLDivElement>(null)
+  const latest = useRef(props)
+  const [stage, setStage] = useState<PictureStage | 'impossible'>()
+  latest.current = props
+
+  useEffect(() => {
+    if (!host.current) return
+    const opened = openStage(host.current, (trouble) => latest.current.onTrouble(trouble))
+    setStage(opened ?? 'impossible')
+    return () => opened?.dispose()
+  }, [])
+
+  useEffect(() => {
+    const element = frame.current
+    if (!element || !stage || stage === 'impossible') return
+    parts.current.store = stage.render(
+      createElement(BoreScene, {
+        grid: props.grid,
+        ports: props.ports,
+        stations: props.stations,
+        pair: props.pair,
+        exaggeration: props.exaggeration,
+        isoStepUm: isoStepOf(props.grid),
+        theme: props.theme,
+        pointed: props.pointed,
+        view: props.view,
+        oneFingerTurns: props.oneFingerTurns ?? true,
+        element,
+        margins: () => marginsOf(element),
+        corners: () => overlay.current?.corners ?? [],
+        onMoved: () => latest.current.onTurned(),
+        onCamera(camera) {
+          parts.current.camera = camera
+        },
+        onFrame(view) {
+          parts.current.view = view
+          overlay.current?.follow(view, latest.current.labels)
+        },
+      }),
+    )
+  })
+
+  useRemeasured(host, parts, overlay)
+  return { host, impossible: stage === 'impossible' }
+}
+
+/** Labels are measured again when the picture's size changes and when the fonts have come. */
+function useRemeasured(
+  host: RefObject<HTMLElement | null>,
+  parts: RefObject<PictureParts>,
+  overlay: RefObject<PictureOverlay | undefined>,
+): void {
+  useEffect(() => {
+    if (!host.current) return
+    const remeasure = () => {
+      overlay.current?.remeasure()
+      parts.current.store?.getState().invalidate()
+    }
+    const resized = new ResizeObserver(remeasure)
+    resized.observe(host.current)
+    document.fonts.addEventListener('loadingdone', remeasure)
+    return () => {
+      resized.disconnect()
+      document.fonts.removeEventListener('loadingdone', remeasure)
+    }
+  }, [host, parts, overlay])
+}
+
+/** Room for the names of front and rear, and for the depths on the left. */
+function marginsOf(element: HTMLElement) {
+  return { top: 26, right: 16, bottom: 28, left: element.clientWidth < narrowPx ? 56 : 48 }
+}

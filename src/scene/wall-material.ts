@@ -1,0 +1,99 @@
+import { BackSide, FrontSide, type IUniform, type RawShaderMaterial, Vector2, Vector3 } from 'three'
+import type { LimitPair } from '../core/findings'
+import { colourVector } from './colour-uniform'
+import { rawMaterial } from './raw-material'
+import { wallSource } from './shader-sources'
+import type { SharedUniforms } from './shared-uniforms'
+import type { RampSpan, WallPalette } from './wall-palette'
+
+/** Stands for a limit that does not exist, µm. */
+const nowhereUm = 1e6
+
+/** What the wall is coloured by. */
+export interface WallLook {
+  readonly middleMm: number
+  readonly pair: LimitPair | undefined
+  readonly span: RampSpan
+  readonly isoStepUm: number
+  readonly palette: WallPalette
+}
+
+/** The wall's own uniforms; those of its chunks are shared. */
+interface WallUniforms {
+  readonly rampUm: IUniform<Vector2>
+  readonly ramp: IUniform<readonly Vector3[]>
+  readonly limitsUm: IUniform<Vector2>
+  readonly minJudged: IUniform<boolean>
+  readonly isoStepUm: IUniform<number>
+  readonly pointedMm: IUniform<number>
+  readonly tightColour: IUniform<Vector3>
+  readonly looseColour: IUniform<Vector3>
+  readonly paperColour: IUniform<Vector3>
+  readonly inkColour: IUniform<Vector3>
+  readonly glassColour: IUniform<Vector3>
+}
+
+/**
+ * The three materials that draw one displaced grid: the far wall, the near wall as glass, and the proven
+ * patches of the far wall once more on top of the near wall's outlines. They share every uniform but which
+ * of the three they are.
+ */
+export class WallMaterials {
+  readonly far: RawShaderMaterial
+  readonly near: RawShaderMaterial
+  readonly patches: RawShaderMaterial
+  readonly #own: WallUniforms
+
+  constructor(shared: SharedUniforms) {
+    this.#own = wallUniforms()
+    const material = (wallPass: number, settings: Parameters<typeof rawMaterial>[2]) =>
+      rawMaterial(wallSource, { ...shared, ...this.#own, wallPass: { value: wallPass } }, settings)
+    this.far = material(0, { side: BackSide, depthWrite: true })
+    this.near = material(1, { side: FrontSide })
+    this.patches = material(2, { side: BackSide })
+  }
+
+  setLook(look: WallLook): void {
+    const { pair, palette } = look
+    const deviation = (sizeMm: number | undefined, none: number) =>
+      sizeMm === undefined ? none : (sizeMm - look.middleMm) * 1000
+    this.#own.rampUm.value.set(look.span.lowUm, look.span.highUm)
+    this.#own.limitsUm.value.set(deviation(pair?.minMm, -nowhereUm), deviation(pair?.maxMm, nowhereUm))
+    this.#own.minJudged.value = pair?.kind !== 'wear' && pair?.minMm !== undefined
+    this.#own.isoStepUm.value = look.isoStepUm
+    palette.ramp.forEach((css, index) => {
+      const colour = this.#own.ramp.value[index]
+      if (colour) colourVector(css, colour)
+    })
+    colourVector(palette.tight, this.#own.tightColour.value)
+    colourVector(palette.loose, this.#own.looseColour.value)
+    colourVector(palette.wallPaper, this.#own.paperColour.value)
+    colourVector(palette.wallInk, this.#own.inkColour.value)
+    colourVector(palette.glass, this.#own.glassColour.value)
+  }
+
+  /** Depth to mark all round, mm; undefined for none. */
+  setPointed(depthMm: number | undefined): void {
+    this.#own.pointedMm.value = depthMm ?? -1
+  }
+
+  dispose(): void {
+    for (const material of [this.far, this.near, this.patches]) material.dispose()
+  }
+}
+
+function wallUniforms(): WallUniforms {
+  return {
+    rampUm: { value: new Vector2(-1, 1) },
+    ramp: { value: Array.from({ length: 9 }, () => new Vector3()) },
+    limitsUm: { value: new Vector2(-nowhereUm, nowhereUm) },
+    minJudged: { value: false },
+    isoStepUm: { value: 1 },
+    pointedMm: { value: -1 },
+    tightColour: { value: new Vector3() },
+    looseColour: { value: new Vector3() },
+    paperColour: { value: new Vector3() },
+    inkColour: { value: new Vector3() },
+    glassColour: { value: new Vector3() },
+  }
+}

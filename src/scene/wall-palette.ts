@@ -1,0 +1,103 @@
+import { interpolateLab, piecewise } from 'd3-interpolate'
+import type { LimitPair } from '../core/findings'
+
+export type Theme = 'light' | 'dark'
+
+/** Colours of the wall and of what is drawn round it, as written to the screen in sRGB. */
+export interface WallPalette {
+  /** The wall inside the pair, from tight to loose, in even steps. */
+  readonly ramp: readonly string[]
+  /** Proven below the min, proven above the max. */
+  readonly tight: string
+  readonly loose: string
+  /** Rings, shell and keys of the two limits, seen against the page. */
+  readonly minRing: string
+  readonly maxRing: string
+  readonly newMaxRing: string
+  /** Lines on the wall, and the pale ground of wall that nobody measured. */
+  readonly wallInk: string
+  readonly wallPaper: string
+  /** Lines of the glass wall, seen against the page and against the wall. */
+  readonly glass: string
+}
+
+/**
+ * Cool and amber differ in blue against yellow, which the common colour-vision deficiencies keep apart. Both
+ * are about as light as each other, so in grey only the signs on lines and patches tell the two ends apart;
+ * the strong colours are much darker than any colour of the ramp, so proof shows in grey too.
+ */
+const anchors: Record<Theme, readonly string[]> = {
+  light: ['#7fa9ba', '#f0ece1', '#cf9a3f'],
+  dark: ['#7fa3b3', '#d3cfc4', '#d0a04a'],
+}
+
+const rampLength = 9
+
+function rampOf(theme: Theme): readonly string[] {
+  const colour = piecewise(interpolateLab, [...anchors[theme]])
+  return Array.from({ length: rampLength }, (_, index) => colour(index / (rampLength - 1)))
+}
+
+const palettes: Record<Theme, WallPalette> = {
+  light: {
+    ramp: rampOf('light'),
+    tight: '#1f5f8b',
+    loose: '#a3481c',
+    minRing: '#1f5f8b',
+    maxRing: '#a3481c',
+    newMaxRing: '#5d6159',
+    wallInk: '#20231f',
+    wallPaper: '#faf8f3',
+    glass: '#20231f',
+  },
+  dark: {
+    ramp: rampOf('dark'),
+    tight: '#1f5f8b',
+    loose: '#a3481c',
+    minRing: '#6fb0dc',
+    maxRing: '#e8915f',
+    newMaxRing: '#a7aaa2',
+    wallInk: '#20231f',
+    wallPaper: '#e6e2d8',
+    glass: '#85888a',
+  },
+}
+
+export function wallPalette(theme: Theme): WallPalette {
+  return palettes[theme]
+}
+
+/** The deviations at which the ramp ends, µm from the middle. */
+export interface RampSpan {
+  readonly lowUm: number
+  readonly highUm: number
+}
+
+/**
+ * Where the ramp ends: at the limits drawn; with one limit alone at its mirror image about the middle; with
+ * none at the furthest deviation, either way. Never empty.
+ */
+export function rampSpan(
+  middleMm: number,
+  pair: LimitPair | undefined,
+  deviationsUm: Float32Array,
+): RampSpan {
+  const low = pair?.minMm === undefined ? undefined : (pair.minMm - middleMm) * 1000
+  const high = pair?.maxMm === undefined ? undefined : (pair.maxMm - middleMm) * 1000
+  if (low !== undefined && high !== undefined && high > low) return { lowUm: low, highUm: high }
+  const limit = Math.abs(high ?? low ?? 0)
+  const reach =
+    limit > 0
+      ? limit
+      : Math.max(
+          1,
+          deviationsUm.reduce((most, value) => Math.max(most, Math.abs(value)), 0),
+        )
+  return { lowUm: -reach, highUm: reach }
+}
+
+/** Colour of the wall inside the pair at a deviation from the middle, µm. Past the span: the end's colour. */
+export function wallColour(deviationUm: number, span: RampSpan, theme: Theme): string {
+  const share = (deviationUm - span.lowUm) / (span.highUm - span.lowUm)
+  return piecewise(interpolateLab, [...palettes[theme].ramp])(Math.min(1, Math.max(0, share)))
+}

@@ -142,10 +142,17 @@ export function sureSentence(finding: BoreFinding): string | undefined {
   return words.verdict.sure[verdict.verdict](placeText(verdict.deciding), chances(verdict.leanProbability))
 }
 
-/** What was not recorded, where that makes the verdict provisional. */
+/** Why the verdict is provisional: what was not recorded, or that three contacts read no diameter. */
 export function provisionalSentence(finding: BoreFinding): string | undefined {
+  if (finding.stations.length === 0) return undefined
+  const aboutMean = finding.gaugeKind === 'three-contact-micrometer' ? words.verdict.aboutMeanOnly : undefined
+  const said = [notRecordedSentence(finding), aboutMean].filter((text) => text !== undefined)
+  return said.length > 0 ? said.join(' ') : undefined
+}
+
+function notRecordedSentence(finding: BoreFinding): string | undefined {
   const [first, ...rest] = finding.provisional
-  if (first === undefined || finding.stations.length === 0) return undefined
+  if (first === undefined) return undefined
   const { provisional, provisionalSeveral, missing, assumed } = words.verdict
   const what =
     rest.length === 0

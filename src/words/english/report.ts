@@ -17,9 +17,9 @@ export const report = {
     usage: [
       'Usage: npm run inspect -- FILE [--json]',
       '',
-      'Prints what the readings of a job file prove. With --json the same as one JSON object:',
-      'lengths in mm, angles in degrees, probabilities from 0 to 1; null where there is no such',
-      'figure, and for degrees of freedom where they are infinite.',
+      'Prints what the readings of a job file prove. With --json the same as one JSON',
+      'object: lengths in mm, angles in degrees, probabilities from 0 to 1. Null stands',
+      'where there is no such figure, and for infinite degrees of freedom.',
       '',
       'Exit status: 0 read and reported, 1 the file could not be read, 2 wrong usage.',
     ].join('\n'),

@@ -103,6 +103,8 @@ export const verdict = {
       'no-direction-test': 'direction test (clockwise is taken to be larger)',
       'no-wall-kind': 'kind of wall',
     },
+    aboutMeanOnly:
+      'Provisional: three contacts read the mean of a level, and the verdict is about that mean only.',
     assumed: 'Assumed values stand in, and their doubt is in every ±.',
     about: (stations: number) =>
       stations === 1

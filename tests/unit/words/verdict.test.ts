@@ -209,6 +209,12 @@ describe('a provisional verdict', () => {
     expect(provisionalSentence(bore({ provisional }))).toBe(`${sentence} ${stand}`)
   })
 
+  it('is any that rests on three contacts, which read a mean', () => {
+    expect(provisionalSentence(bore({ gaugeKind: 'three-contact-micrometer' }))).toBe(
+      'Provisional: three contacts read the mean of a level, and the verdict is about that mean only.',
+    )
+  })
+
   it('is not spoken of where everything was recorded, or nothing read', () => {
     expect(provisionalSentence(bore())).toBeUndefined()
     expect(provisionalSentence(bore({ stations: [], provisional: ['no-closing-zero'] }))).toBeUndefined()

@@ -75,8 +75,14 @@ export async function openShelf({ now, databaseName = 'borewall' }: ShelfOptions
   /** Texts of the jobs as this page last read or wrote them: what it may write over. */
   const known = new Map<string, string>()
   const attempt = <Result>(step: (database: Database) => Promise<Result>) => attempted(connection, step)
+  let lastSave: Promise<unknown> = Promise.resolve()
   return {
-    save: (job) => attempt((database) => save(database, job, known, now)),
+    save(job) {
+      // One after the other: a save reads back what it wrote, not what the next one did.
+      const saving = lastSave.then(() => attempt((database) => save(database, job, known, now)))
+      lastSave = saving.then(nothing, nothing)
+      return saving
+    },
     list: () => attempt((database) => list(database, now)),
     read: (id) => attempt((database) => read(database, id, known, now)),
     remove: (id) => attempt((database) => remove(database, id, known)),
@@ -87,6 +93,8 @@ export async function openShelf({ now, databaseName = 'borewall' }: ShelfOptions
     close: () => connection.close(),
   }
 }
+
+function nothing(): void {}
 
 async function attempted<Result>(
   connection: Connection,
@@ -150,7 +158,6 @@ async function save(
     await jobs.put(record)
     await writing.objectStore('marks').put(id, lastOpenMark)
   })
-  // At once: the next save may already be under way.
   known.set(id, text)
   const stored = recordSchema.safeParse(await database.get('jobs', id))
   if (!stored.success || stored.data.text !== text) throw new ShelfError('mismatch')

@@ -1,0 +1,391 @@
+import { createServer, type Server } from 'node:http'
+import { join } from 'node:path'
+import { expect, type Page, test } from '@playwright/test'
+import { build } from 'vite'
+import { newJob } from '../../src/job/new-job'
+import type { Job } from '../../src/job/schema'
+
+type ShelfModule = typeof import('../../src/storage/job-shelf')
+
+declare global {
+  interface Window {
+    shelfModule: ShelfModule
+    shelf: Awaited<ReturnType<ShelfModule['openShelf']>>
+    /** What the shelf takes for the time; counts up by a second at each look. */
+    seconds: number
+  }
+}
+
+let script = ''
+let server: Server
+let address = ''
+
+test.beforeAll(async () => {
+  script = await bundled('src/storage/job-shelf.ts')
+  server = createServer((_, response) => {
+    response.setHeader('Content-Type', 'text/html').end('<!doctype html><title>Shelf</title>')
+  })
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
+  const bound = server.address()
+  if (bound === null || typeof bound === 'string') throw new Error('Expected a port')
+  address = `http://127.0.0.1:${bound.port}/`
+})
+
+test.afterAll(() => {
+  server.close()
+})
+
+/** The module as one script that puts its exports on the window. */
+async function bundled(entry: string): Promise<string> {
+  const results = await build({
+    configFile: false,
+    logLevel: 'error',
+    build: {
+      write: false,
+      minify: false,
+      lib: { entry: join(import.meta.dirname, '../..', entry), formats: ['iife'], name: 'shelfModule' },
+    },
+  })
+  const [result] = Array.isArray(results) ? results : [results]
+  if (!result || !('output' in result)) throw new Error('Expected one bundle')
+  return result.output[0].code.replace(/^(var|const|let) shelfModule/m, 'window.shelfModule')
+}
+
+async function openPage(page: Page): Promise<void> {
+  await page.goto(address)
+  await page.addScriptTag({ content: script })
+}
+
+async function openShelf(page: Page, from = 0): Promise<void> {
+  await openPage(page)
+  await page.evaluate(async (seconds) => {
+    window.seconds = seconds
+    const now = () => {
+      window.seconds += 1
+      return new Date(window.seconds * 1000)
+    }
+    window.shelf = await window.shelfModule.openShelf({ now })
+  }, from)
+}
+
+function job(id: string, name: string): Job {
+  let count = 0
+  return { ...newJob(() => `${id}-${count++}`), id, name }
+}
+
+const save = (page: Page, saved: Job) => page.evaluate((each) => window.shelf.save(each), saved)
+const read = (page: Page, id: string) => page.evaluate((each) => window.shelf.read(each), id)
+const list = (page: Page) => page.evaluate(() => window.shelf.list())
+const setAside = (page: Page) => page.evaluate(() => window.shelf.setAside())
+
+/** The code of the error that saving ends with, or that it was saved. */
+function savingEnds(page: Page, saved: Job): Promise<string> {
+  return page.evaluate(
+    (each) =>
+      window.shelf.save(each).then(
+        () => 'saved',
+        (error: { code?: string }) => error.code ?? String(error),
+      ),
+    saved,
+  )
+}
+
+/** What the store of jobs holds, seen past the shelf. */
+function stored(page: Page, id: string): Promise<unknown> {
+  return page.evaluate(
+    (key) =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open('borewall')
+        opening.onsuccess = () => {
+          const request = opening.result.transaction('jobs').objectStore('jobs').get(key)
+          request.onsuccess = () => {
+            opening.result.close()
+            resolve(request.result)
+          }
+        }
+        opening.onerror = () => reject(opening.error)
+      }),
+    id,
+  )
+}
+
+/** Puts a record into the store of jobs past the shelf. */
+function plant(page: Page, record: object): Promise<void> {
+  return page.evaluate(
+    (value) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('borewall')
+        opening.onsuccess = () => {
+          const writing = opening.result.transaction('jobs', 'readwrite')
+          writing.objectStore('jobs').put(value)
+          writing.oncomplete = () => {
+            opening.result.close()
+            resolve()
+          }
+          writing.onabort = () => reject(writing.error)
+        }
+        opening.onerror = () => reject(opening.error)
+      }),
+    record,
+  )
+}
+
+const record = (id: string, text: string) => ({
+  id,
+  formatVersion: 1,
+  changedAt: '2024-01-01T00:00:00.000Z',
+  name: id,
+  text,
+})
+
+test.describe('the shelf of jobs', () => {
+  test('keeps a job over a reload, equal in every part, and remembers which was open last', async ({
+    page,
+  }) => {
+    await openShelf(page)
+    await save(page, job('a', 'Saw'))
+    await save(page, job('b', 'Pump'))
+    await openShelf(page)
+    expect(await page.evaluate(() => window.shelf.lastOpen())).toBe('b')
+    expect(await read(page, 'a')).toEqual({ ok: true, job: job('a', 'Saw') })
+    expect(await page.evaluate(() => window.shelf.lastOpen())).toBe('a')
+    expect(await read(page, 'c')).toBeUndefined()
+  })
+
+  test('lists jobs with the last changed first, by the clock it is given', async ({ page }) => {
+    await openShelf(page)
+    await save(page, job('a', 'Saw'))
+    await save(page, job('b', 'Pump'))
+    await save(page, job('a', 'Saw again'))
+    expect(await list(page)).toEqual([
+      { id: 'a', name: 'Saw again', changedAt: '1970-01-01T00:00:03.000Z' },
+      { id: 'b', name: 'Pump', changedAt: '1970-01-01T00:00:02.000Z' },
+    ])
+  })
+
+  test('forgets a job that is removed, and that it was open', async ({ page }) => {
+    await openShelf(page)
+    await save(page, job('a', 'Saw'))
+    await page.evaluate(() => window.shelf.remove('a'))
+    expect(await list(page)).toEqual([])
+    expect(await page.evaluate(() => window.shelf.lastOpen())).toBeUndefined()
+  })
+
+  test('says that a job is saved only after the transaction is complete, asked for with strict durability', async ({
+    page,
+  }) => {
+    await openShelf(page)
+    const order = await page.evaluate(
+      async (saved) => {
+        const events: string[] = []
+        const transaction = IDBDatabase.prototype.transaction
+        IDBDatabase.prototype.transaction = function (stores, mode, options) {
+          const made = transaction.call(this, stores, mode, options)
+          if (mode === 'readwrite') {
+            events.push(`durability ${options?.durability}`)
+            made.addEventListener('complete', () => events.push('complete'))
+          }
+          return made
+        }
+        await window.shelf.save(saved)
+        events.push('saved')
+        return events
+      },
+      job('a', 'Saw'),
+    )
+    expect(order).toEqual(['durability strict', 'complete', 'saved'])
+  })
+
+  test('takes saves that overlap in their order, without taking one for a stranger', async ({ page }) => {
+    await openShelf(page)
+    await page.evaluate(
+      (jobs) => Promise.all(jobs.map((each) => window.shelf.save(each))),
+      [1, 2, 3, 4, 5].map((n) => job('a', `Saw ${n}`)),
+    )
+    expect(await read(page, 'a')).toMatchObject({ ok: true, job: { name: 'Saw 5' } })
+    expect(await setAside(page)).toEqual([])
+  })
+})
+
+test.describe('a record that cannot be read', () => {
+  test('is set aside untouched, offered as a file, and no longer listed', async ({ page }) => {
+    await openShelf(page)
+    await plant(page, record('a', '{"format": "borewall-job", cut off'))
+    expect(await read(page, 'a')).toMatchObject({ ok: false, problems: [{ code: 'not-json' }] })
+    expect(await list(page)).toEqual([])
+    expect(await setAside(page)).toMatchObject([
+      { reason: 'unreadable', name: 'a', text: '{"format": "borewall-job", cut off' },
+    ])
+    expect(await stored(page, 'a')).toBeUndefined()
+  })
+
+  test('is set aside whole when it is of a shape nobody knows', async ({ page }) => {
+    await openShelf(page)
+    await save(page, job('b', 'Pump'))
+    await plant(page, { id: 'a', odd: [1, 2, 3] })
+    expect(await list(page)).toMatchObject([{ id: 'b' }])
+    const [aside] = await setAside(page)
+    expect(JSON.parse(aside?.text ?? '')).toEqual({ id: 'a', odd: [1, 2, 3] })
+    await openShelf(page)
+    expect(await setAside(page)).toHaveLength(1)
+  })
+
+  test('is set aside before a job of the same id is saved in its place', async ({ page }) => {
+    await openShelf(page)
+    await plant(page, record('a', 'spoilt'))
+    await save(page, job('a', 'Saw'))
+    expect(await read(page, 'a')).toMatchObject({ ok: true })
+    expect(await setAside(page)).toMatchObject([{ reason: 'unreadable', text: 'spoilt' }])
+  })
+
+  test('goes when the user has it', async ({ page }) => {
+    await openShelf(page)
+    await plant(page, record('a', 'spoilt'))
+    await read(page, 'a')
+    const [aside] = await setAside(page)
+    await page.evaluate((key) => window.shelf.discardSetAside(key), aside?.key ?? -1)
+    expect(await setAside(page)).toEqual([])
+  })
+})
+
+test.describe('what this page did not write', () => {
+  test('stays as it is when a newer Borewall wrote it: not read, not set aside, not saved over', async ({
+    page,
+  }) => {
+    await openShelf(page)
+    const text = JSON.stringify({ format: 'borewall-job', formatVersion: 9, id: 'a', wonders: [] })
+    const newer = { ...record('a', text), formatVersion: 9, wonders: true }
+    await plant(page, newer)
+    expect(await read(page, 'a')).toEqual({
+      ok: false,
+      problems: [{ code: 'newer-version', path: 'formatVersion', found: 9, supported: 1 }],
+    })
+    expect(await savingEnds(page, job('a', 'Saw'))).toBe('newer')
+    expect(await stored(page, 'a')).toEqual(newer)
+    expect(await list(page)).toMatchObject([{ id: 'a' }])
+    expect(await setAside(page)).toEqual([])
+  })
+
+  test('is kept aside when another tab had saved the same job in between', async ({ page, context }) => {
+    await openShelf(page)
+    await save(page, job('a', 'Mine'))
+    const other = await context.newPage()
+    await openShelf(other, 100)
+    await read(other, 'a')
+    await save(other, job('a', 'Theirs'))
+    await save(page, job('a', 'Mine again'))
+    await save(page, job('a', 'Mine once more'))
+    expect(await read(page, 'a')).toMatchObject({ ok: true, job: { name: 'Mine once more' } })
+    const aside = await setAside(page)
+    expect(aside).toMatchObject([{ reason: 'replaced', name: 'Theirs' }])
+    expect(JSON.parse(aside[0]?.text ?? '')).toEqual(job('a', 'Theirs'))
+  })
+})
+
+test.describe('a shelf that fails', () => {
+  test('says that the disk is full, keeps what was saved before, and can still be read', async ({ page }) => {
+    await openShelf(page)
+    await save(page, job('a', 'Before'))
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException('full', 'QuotaExceededError')
+      }
+    })
+    expect(await savingEnds(page, job('a', 'After'))).toBe('quota')
+    expect(await read(page, 'a')).toMatchObject({ ok: true, job: { name: 'Before' } })
+  })
+
+  test('says so too when the browser itself grants no room, and saves once there is some', async ({
+    page,
+  }) => {
+    await openPage(page)
+    const session = await page.context().newCDPSession(page)
+    const { origin } = new URL(address)
+    // Before the first write: the browser asks for the room left only now and then.
+    await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 })
+    await openShelf(page)
+    expect(await savingEnds(page, job('a', 'Saw'))).toBe('quota')
+    expect(await read(page, 'a')).toBeUndefined()
+    await session.send('Storage.overrideQuotaForOrigin', { origin })
+    expect(await savingEnds(page, job('a', 'Saw'))).toBe('saved')
+  })
+
+  test('says that what was read back is not what was written', async ({ page }) => {
+    await openShelf(page)
+    await page.evaluate(() => {
+      const put = IDBObjectStore.prototype.put
+      IDBObjectStore.prototype.put = function (value, key) {
+        return put.call(this, this.name === 'jobs' ? { ...value, text: `${value.text} ` } : value, key)
+      }
+    })
+    expect(await savingEnds(page, job('a', 'Saw'))).toBe('mismatch')
+  })
+
+  test('says that the browser keeps nothing, where there is no database or it may not be used', async ({
+    page,
+  }) => {
+    await openPage(page)
+    const opening = () =>
+      page.evaluate(() =>
+        window.shelfModule.openShelf({ now: () => new Date(0) }).then(
+          () => 'opened',
+          (error: { code?: string }) => error.code ?? String(error),
+        ),
+      )
+    await page.evaluate(() => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('not here', 'SecurityError')
+      }
+    })
+    expect(await opening()).toBe('unavailable')
+    await page.evaluate(() => Object.defineProperty(window, 'indexedDB', { value: undefined }))
+    expect(await opening()).toBe('unavailable')
+  })
+
+  test('says that an older tab is in the way', async ({ page }) => {
+    await openPage(page)
+    const code = await page.evaluate(() => {
+      const open = IDBFactory.prototype.open
+      IDBFactory.prototype.open = function (name, version) {
+        const request = open.call(this, name, version)
+        queueMicrotask(() =>
+          request.dispatchEvent(new IDBVersionChangeEvent('blocked', { oldVersion: 1, newVersion: 2 })),
+        )
+        return request
+      }
+      return window.shelfModule.openShelf({ now: () => new Date(0) }).then(
+        () => 'opened',
+        (error: { code?: string }) => error.code ?? String(error),
+      )
+    })
+    expect(code).toBe('blocked')
+  })
+
+  test('makes way for a newer Borewall in another tab, and then says that it is newer', async ({
+    page,
+    context,
+  }) => {
+    await openShelf(page)
+    await save(page, job('a', 'Saw'))
+    const newer = await context.newPage()
+    await newer.goto(address)
+    const upgraded = await newer.evaluate(
+      () =>
+        new Promise<string>((resolve) => {
+          const opening = indexedDB.open('borewall', 2)
+          opening.onblocked = () => resolve('blocked')
+          opening.onsuccess = () => resolve('open')
+        }),
+    )
+    expect(upgraded).toBe('open')
+    expect(await savingEnds(page, job('a', 'Saw again'))).toBe('newer')
+  })
+
+  test('works on after its database was closed', async ({ page }) => {
+    await openShelf(page)
+    await save(page, job('a', 'Saw'))
+    await page.evaluate(() => window.shelf.close())
+    expect(await savingEnds(page, job('a', 'Saw again'))).toBe('saved')
+    expect(await setAside(page)).toEqual([])
+  })
+})

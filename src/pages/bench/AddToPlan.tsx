@@ -1,0 +1,47 @@
+import { setAxes, setLevels } from '../../job/commands'
+import { degrees, depth } from '../../words/numbers'
+import { readNumber } from '../../words/read-number'
+import { words } from '../../words/words'
+import { perform } from './perform'
+import { type Refusal, TypedField } from './TypedField'
+import type { OnBench } from './use-job'
+
+/** Fields that add levels and axes to the survey's plan: one number or several with spaces between. */
+export function AddToPlan({ bore, survey }: OnBench) {
+  const said = words.grid
+  const addLevels = (typed: string): Refusal =>
+    withNumbers(typed, (values) => {
+      const twice = values.find((value) => survey.levelsMm.includes(value))
+      if (twice !== undefined) return said.levelThere(depth(twice))
+      return perform(words.changes.levels, (job) =>
+        setLevels(job, bore.id, survey.id, [...survey.levelsMm, ...values]),
+      )
+    })
+  const addAxes = (typed: string): Refusal =>
+    withNumbers(typed, (values) => {
+      const over = values.find((value) => value >= 180)
+      if (over !== undefined) return said.axisTwice(degrees(over), degrees(over - 180))
+      const twice = values.find((value) => survey.axesDegrees.includes(value))
+      if (twice !== undefined) return said.axisThere(degrees(twice))
+      return perform(words.changes.axes, (job) =>
+        setAxes(job, bore.id, survey.id, [...survey.axesDegrees, ...values]),
+      )
+    })
+  return (
+    <p className="add-to-plan">
+      {survey.levelsMm.length === 0 ? <span className="aside">{said.noLevels} </span> : null}
+      <TypedField label={said.newLevel} text="" placeholder={said.addLevel} width={14} commit={addLevels} />
+      <TypedField label={said.newAxis} text="" placeholder={said.addAxis} width={14} commit={addAxes} />
+    </p>
+  )
+}
+
+function withNumbers(typed: string, keep: (values: readonly number[]) => Refusal): Refusal {
+  const values: number[] = []
+  for (const piece of typed.trim().split(/[\s;]+/)) {
+    const read = readNumber(piece)
+    if (!read.ok) return words.number.refused[read.why]
+    values.push(read.value)
+  }
+  return keep(values)
+}

@@ -1,0 +1,80 @@
+import { wallKinds } from '../../core/measured'
+import { setBore } from '../../job/commands'
+import { words } from '../../words/words'
+import { ChoiceField } from './ChoiceField'
+import { NumberField } from './NumberField'
+import { perform } from './perform'
+import { Sentence } from './Sentence'
+import type { OnBench } from './use-job'
+
+/** Length, wall and ring travel of the bore as a sentence whose parts are fields. */
+export function BoreSentence({ bore }: OnBench) {
+  const said = words.bore
+  const keep = (patch: Parameters<typeof setBore>[2], label: string = words.changes.bore) =>
+    perform(label, (job) => setBore(job, bore.id, patch))
+  const { wall, ringTravelMm: travel } = bore
+  const plated = wall?.kind === 'plated-aluminium'
+  const travelField = (which: 'from' | 'to', label: string) => (
+    <NumberField
+      label={label}
+      value={travel?.[which]}
+      keep={(value) => {
+        if (value === undefined) return keep({ ringTravelMm: undefined })
+        const whole = travel ?? { from: 0, to: bore.lengthMm ?? 1000 }
+        return keep({ ringTravelMm: { ...whole, [which]: value } })
+      }}
+    />
+  )
+  return (
+    <p className="sentence">
+      <Sentence
+        template={plated ? said.plated : said.sentence}
+        fields={{
+          length: (
+            <NumberField
+              label={said.labels.length}
+              value={bore.lengthMm}
+              none={said.lengthNotKnown}
+              keep={(lengthMm) => keep({ lengthMm })}
+            />
+          ),
+          wall: (
+            <ChoiceField
+              label={said.labels.wall}
+              value={wall?.kind ?? ''}
+              options={[
+                { value: '', text: words.app.notRecorded },
+                ...wallKinds.map((kind) => ({ value: kind, text: said.walls[kind] })),
+              ]}
+              onChoose={(value) => {
+                const kind = wallKinds.find((known) => known === value)
+                keep({ wall: kind ? { kind } : undefined }, words.changes.wall)
+              }}
+            />
+          ),
+          plating: (
+            <NumberField
+              label={said.labels.plating}
+              value={wall?.platingUm}
+              keep={(platingUm) => {
+                if (!wall) return undefined
+                const { platingUm: _, ...rest } = wall
+                return keep(
+                  { wall: platingUm === undefined ? rest : { ...rest, platingUm } },
+                  words.changes.wall,
+                )
+              }}
+            />
+          ),
+        }}
+      />{' '}
+      <Sentence
+        template={said.travel}
+        fields={{
+          travelFrom: travelField('from', said.labels.travelFrom),
+          travelTo: travelField('to', said.labels.travelTo),
+        }}
+      />
+    </p>
+  )
+}

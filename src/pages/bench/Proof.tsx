@@ -1,0 +1,87 @@
+import type { Row } from '../../words/findings'
+import { cautions, findingRows, noteTexts } from '../../words/findings'
+import {
+  aboutSentence,
+  leanSentence,
+  provisionalSentence,
+  settleSentence,
+  sureSentence,
+  verdictSentence,
+} from '../../words/verdict'
+import { words } from '../../words/words'
+import { FindingRow } from './FindingRow'
+import { Questions } from './Questions'
+import type { OnBench } from './use-job'
+
+/** Right: questions, the verdict in one sentence, its lean, the findings, and what was not shown. */
+export function Proof({ bench }: { readonly bench: OnBench }) {
+  const { finding, findings, bore } = bench
+  const rows = findingRows(finding, findings)
+  const main = rows.filter((row) => row.rank === 'main')
+  return (
+    <section className="proof" aria-label={words.parts.proof}>
+      <Questions {...bench} />
+      <h2 className="verdict" aria-live="polite">
+        {verdictSentence(finding)}
+      </h2>
+      {beside(finding).map((sentence) => (
+        <p key={sentence} className="lean">
+          {sentence}
+        </p>
+      ))}
+      {main.length > 0 ? (
+        <ul className="findings" aria-label={words.findings.title}>
+          {main.map((row) => (
+            <FindingRow key={row.id} row={row} />
+          ))}
+        </ul>
+      ) : null}
+      <OtherRules rows={rows.filter((row) => row.rank === 'minor')} />
+      <TextList title={words.notes.title} texts={noteTexts(finding)} />
+      <TextList title={words.cautions.title} texts={cautions(finding, bore)} />
+    </section>
+  )
+}
+
+function beside(finding: OnBench['finding']): string[] {
+  return [
+    leanSentence(finding),
+    settleSentence(finding),
+    sureSentence(finding),
+    provisionalSentence(finding),
+    aboutSentence(finding),
+  ].filter((sentence) => sentence !== undefined)
+}
+
+function OtherRules({ rows }: { readonly rows: readonly Row[] }) {
+  if (rows.length === 0) return null
+  return (
+    <details className="other-rules">
+      <summary>{words.findings.otherRules}</summary>
+      <ul>
+        {rows.map((row) => (
+          <li key={row.id}>
+            <span>
+              {row.id.startsWith('taper') ? words.findings.taper : words.findings.ovality} {row.name}
+            </span>
+            <span className="finding-figure">{row.figure}</span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  )
+}
+
+function TextList({ title, texts }: { readonly title: string; readonly texts: readonly string[] }) {
+  if (texts.length === 0) return null
+  return (
+    <section className="texts">
+      <h3>{title}</h3>
+      <ul>
+        {texts.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </section>
+  )
+}

@@ -1,0 +1,69 @@
+import { type KeyboardEvent, useId, useState } from 'react'
+
+/** What is wrong with what was typed, in words; undefined when it was taken. */
+export type Refusal = string | undefined
+
+export interface TypedFieldProps {
+  readonly label: string
+  /** As kept; empty where nothing is recorded. */
+  readonly text: string
+  readonly placeholder: string
+  /** Takes what was typed, or says what is wrong with it. */
+  readonly commit: (typed: string) => Refusal
+  readonly numeric?: boolean
+  /** Width in characters where it should not follow the text. */
+  readonly width?: number
+}
+
+/**
+ * A field within a sentence. Enter or leaving it commits, Escape takes the typing back; what was refused
+ * stays in the field with the reason beneath.
+ */
+export function TypedField({ label, text, placeholder, commit, numeric = true, width }: TypedFieldProps) {
+  const id = useId()
+  const [draft, setDraft] = useState<string>()
+  const [refusal, setRefusal] = useState<Refusal>()
+  const shown = draft ?? text
+  const take = () => {
+    if (draft === undefined) return
+    const why = draft === text ? undefined : commit(draft)
+    setRefusal(why)
+    if (why === undefined) setDraft(undefined)
+  }
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Enter') take()
+    if (event.key === 'Escape') {
+      setDraft(undefined)
+      setRefusal(undefined)
+    }
+  }
+  return (
+    <span className="typed-field">
+      <input
+        type="text"
+        aria-label={label}
+        title={label}
+        inputMode={numeric ? 'decimal' : 'text'}
+        autoComplete="off"
+        spellCheck={false}
+        value={shown}
+        placeholder={placeholder}
+        className={shown === '' ? 'field is-open' : 'field'}
+        style={{ width: `calc(${width ?? Math.max(2, (shown || placeholder).length)}ch + 6px)` }}
+        aria-invalid={refusal !== undefined}
+        aria-describedby={refusal === undefined ? undefined : id}
+        onChange={(event) => {
+          setDraft(event.target.value)
+          setRefusal(undefined)
+        }}
+        onBlur={take}
+        onKeyDown={onKeyDown}
+      />
+      {refusal === undefined ? null : (
+        <span id={id} role="alert" className="refusal">
+          {refusal}
+        </span>
+      )}
+    </span>
+  )
+}

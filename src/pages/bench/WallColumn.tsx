@@ -1,0 +1,92 @@
+import { type ReactNode, useMemo } from 'react'
+import { type MapPaint, UnrolledMap } from '../../charts/UnrolledMap'
+import type { LimitPair } from '../../core/findings'
+import type { WallGrid } from '../../core/surface/wall-grid'
+import { exaggerationEndOfJob, exaggerationOfJob, gridOfBore, wallOfBore } from '../../job/selectors'
+import { pointAt } from '../../session/session'
+import { readOut } from '../../words/read-out'
+import { words } from '../../words/words'
+import { PictureControls } from './PictureControls'
+import type { OnBench } from './use-job'
+import { useSession } from './use-job'
+
+const pictureBox = { width: 592, height: 492 }
+const mapBox = { width: 592, height: 224 }
+/** Without a picture the map has its room too. */
+const tallMapBox = { width: 592, height: 740 }
+
+export interface WallColumnProps {
+  readonly bench: OnBench
+  readonly picture: ((box: { width: number; height: number }) => ReactNode) | undefined
+  readonly paintOf: (grid: WallGrid, pair: LimitPair | undefined) => MapPaint
+}
+
+/** Centre: the wall in three dimensions, what is pointed at in words, and the wall unrolled. */
+export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
+  const { job, bore, finding } = bench
+  const grid = gridOfBore(job, bore.id)
+  const own = exaggerationOfJob(job)
+  return (
+    <section className="wall" aria-label={words.parts.wall}>
+      {picture ? (
+        <>
+          <div className="picture-box">
+            {grid ? picture(pictureBox) : <p className="picture-empty">{words.picture.empty}</p>}
+          </div>
+          <PictureControls own={own} end={exaggerationEndOfJob(job)} />
+        </>
+      ) : (
+        <p className="aside">{words.picture.trouble['no-webgl']}</p>
+      )}
+      <ReadOut bench={bench} />
+      <BoreMap
+        bench={bench}
+        grid={grid}
+        paintOf={paintOf}
+        box={picture ? mapBox : tallMapBox}
+        pair={finding.pair}
+      />
+    </section>
+  )
+}
+
+function ReadOut({ bench: { job, bore } }: { readonly bench: OnBench }) {
+  const pointed = useSession((state) => state.pointed)
+  const wall = wallOfBore(job, bore.id)
+  const said =
+    pointed && wall
+      ? readOut(wall.state(pointed.depthMm, (pointed.angleDegrees * Math.PI) / 180), pointed)
+      : words.readOut.nothing
+  return (
+    <p className="read-out" aria-live="polite">
+      {said}
+    </p>
+  )
+}
+
+function BoreMap(props: {
+  readonly bench: OnBench
+  readonly grid: WallGrid | undefined
+  readonly pair: LimitPair | undefined
+  readonly paintOf: WallColumnProps['paintOf']
+  readonly box: { readonly width: number; readonly height: number }
+}) {
+  const { bench, grid, pair, paintOf, box } = props
+  const { bore, survey, finding } = bench
+  const pointed = useSession((state) => state.pointed)
+  const paint = useMemo(() => (grid ? paintOf(grid, pair) : undefined), [grid, pair, paintOf])
+  return (
+    <UnrolledMap
+      grid={grid}
+      paint={paint}
+      lengthMm={finding.drawnLengthMm}
+      levelsMm={survey.levelsMm}
+      ports={bore.ports}
+      stations={finding.stations}
+      pair={pair}
+      pointed={pointed}
+      onPoint={(place) => pointAt(place && { ...place, from: 'map' })}
+      {...box}
+    />
+  )
+}

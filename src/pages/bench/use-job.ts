@@ -1,0 +1,32 @@
+import { useStore } from 'zustand'
+import type { BoreFinding, Findings } from '../../core/findings'
+import type { Bore, SetUp, Survey } from '../../core/measured'
+import { jobStore } from '../../job/job-store'
+import type { Job } from '../../job/schema'
+import { findingOf, findingsOf, latestSurvey } from '../../job/selectors'
+import { type Session, session } from '../../session/session'
+
+/** The bore on the bench with its latest survey, its set-up and what its readings prove. */
+export interface OnBench {
+  readonly job: Job
+  readonly bore: Bore
+  readonly survey: Survey
+  readonly setUp: SetUp
+  readonly finding: BoreFinding
+  readonly findings: Findings
+}
+
+export function useSession<Value>(select: (state: Session) => Value): Value {
+  return useStore(session, select)
+}
+
+export function useOnBench(): OnBench {
+  const job = useStore(jobStore, (state) => state.job)
+  const chosen = useSession((state) => state.boreId)
+  const bore = job.bores.find(({ id }) => id === chosen) ?? job.bores[0]
+  const survey = bore && latestSurvey(bore)
+  const setUp = job.setUps.find(({ id }) => id === survey?.setUpId)
+  const finding = bore && findingOf(job, bore.id)
+  if (!bore || !survey || !setUp || !finding) throw new Error('Bench: the job has no bore with a survey')
+  return { job, bore, survey, setUp, finding, findings: findingsOf(job) }
+}

@@ -9,6 +9,7 @@ export interface Spot {
   readonly diameterMm: number
   readonly counted?: boolean
   readonly verdict?: Conformity['verdict']
+  readonly standardUncertaintyMm?: number
 }
 
 export interface Plan {
@@ -19,7 +20,6 @@ export interface Plan {
   readonly ports?: Bore['ports']
   readonly belts?: Bore['belts']
   readonly pair?: LimitPair
-  readonly standardUncertaintyMm?: number
   readonly gaugeKind?: GaugeKind
 }
 
@@ -57,8 +57,9 @@ export function made(plan: Plan): { bore: Bore; finding: BoreFinding } {
   return { bore, finding }
 }
 
-function stationOf({ depthMm, axisDegrees, diameterMm, counted, verdict }: Spot, plan: Plan): StationFinding {
-  const standardUncertainty = plan.standardUncertaintyMm ?? 0.002
+function stationOf(spot: Spot, plan: Plan): StationFinding {
+  const { depthMm, axisDegrees, diameterMm, counted, verdict } = spot
+  const standardUncertainty = spot.standardUncertaintyMm ?? 0.002
   const doubtful = { value: diameterMm, standardUncertainty, degreesOfFreedom: Number.POSITIVE_INFINITY }
   return {
     boreId: 'bore',

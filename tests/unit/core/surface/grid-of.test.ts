@@ -86,7 +86,7 @@ describe('the grid of the invented cylinder', () => {
       gridOf(wall, finding)
       return performance.now() - start
     })
-    // The quickest, since whatever else the machine does only adds; 4 ms on two old cores.
+    // The quickest, since whatever else the machine does only adds; 4 ms on a free machine of two cores.
     expect(Math.min(...times)).toBeLessThan(30)
   })
 })

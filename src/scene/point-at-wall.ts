@@ -13,13 +13,13 @@ export interface WallPlace {
   readonly angle: number
 }
 
-const marches = 256
+const marches = 96
 const halvings = 24
 
 /**
  * Where a ray first leaves the bore through the drawn wall: the place of the far wall that is seen along it.
  * Undefined when it misses the bore or leaves through a mouth. Depth in mm, angle in rad in [0, 2π). The
- * drawn wall is met to within the last of 24 halvings of a march of 256 steps; folds thinner than a step
+ * drawn wall is met to within the last of 24 halvings of a march of 96 steps; folds thinner than a step
  * can be missed.
  */
 export function pointAtWall(grid: WallGrid, exaggeration: number, ray: Ray): WallPlace | undefined {

@@ -96,8 +96,26 @@ export function rampSpan(
   return { lowUm: -reach, highUm: reach }
 }
 
-/** Colour of the wall inside the pair at a deviation from the middle, µm. Past the span: the end's colour. */
-export function wallColour(deviationUm: number, span: RampSpan, theme: Theme): string {
-  const share = (deviationUm - span.lowUm) / (span.highUm - span.lowUm)
-  return piecewise(interpolateLab, [...palettes[theme].ramp])(Math.min(1, Math.max(0, share)))
+/** What colours one wall, in the picture and on the map alike. */
+export interface WallPaint {
+  readonly span: RampSpan
+  /** Colour inside the pair at a deviation from the middle, µm. Past the span: the end's colour. */
+  readonly colour: (deviationUm: number) => string
+}
+
+/** The paint of a wall whose deviations, µm, are counted from a middle, mm, between a pair of limits. */
+export function wallPaint(
+  { middleMm, deviationsUm }: { readonly middleMm: number; readonly deviationsUm: Float32Array },
+  pair: LimitPair | undefined,
+  theme: Theme,
+): WallPaint {
+  const span = rampSpan(middleMm, pair, deviationsUm)
+  const ramp = piecewise(interpolateLab, [...palettes[theme].ramp])
+  return {
+    span,
+    colour(deviationUm) {
+      const share = (deviationUm - span.lowUm) / (span.highUm - span.lowUm)
+      return ramp(Math.min(1, Math.max(0, share)))
+    },
+  }
 }

@@ -1,5 +1,6 @@
-import { DataTexture, FloatType, RedFormat, RGBAFormat } from 'three'
+import { DataTexture, FloatType, RGBAFormat } from 'three'
 import type { WallGrid } from '../core/surface/wall-grid'
+import { onCircle } from './bore-space'
 import type { SharedUniforms } from './shared-uniforms'
 
 /** Stands for "no such edge" in µm: finite, so that mixing two of them stays finite. */
@@ -54,8 +55,8 @@ export class WallTextures {
     const data = dataOf(this.#grid, width, 2)
     if (this.#grid && data) return { texture: this.#grid, data, width }
     this.#grid?.dispose()
-    const fresh = new Float32Array(width * 2)
-    return { texture: new DataTexture(fresh, width, 2, RedFormat, FloatType), data: fresh, width }
+    const fresh = new Float32Array(width * 8)
+    return { texture: new DataTexture(fresh, width, 2, RGBAFormat, FloatType), data: fresh, width }
   }
 }
 
@@ -78,12 +79,11 @@ function writeDoubt(data: Float32Array, grid: WallGrid): void {
   })
 }
 
+/** Sines are made here in double precision: those of a shader may be a hundredth of a millimetre off. */
 function writeSpacing(data: Float32Array, width: number, grid: WallGrid): void {
-  grid.angles.forEach((angle, column) => {
-    data[column] = angle
-  })
-  data[grid.angles.length] = 2 * Math.PI
-  grid.depthsMm.forEach((depth, row) => {
-    data[width + row] = depth
-  })
+  for (const [column, angle] of [...grid.angles, 2 * Math.PI].entries()) {
+    const { x, z } = onCircle(0, angle, 0, 1)
+    data.set([angle, x, z], column * 4)
+  }
+  for (const [row, depth] of grid.depthsMm.entries()) data[(width + row) * 4] = depth
 }

@@ -7,7 +7,8 @@ uniform float middleMm;     // diameter that is drawn as it is, mm
 uniform float lengthMm;     // length of the bore, mm
 uniform float exaggeration; // drawn deviation over true deviation, no unit
 
-// Outward unit vector of bore space at an angle in rad.
+// Outward unit vector of bore space at an angle in rad. GLSL's sine is only good to 2⁻¹¹ on some machines:
+// good enough for lines and discs; the wall has its own from the grid.
 vec3 outwardAt(float angle) {
   return vec3(-sin(angle), 0.0, cos(angle));
 }
@@ -17,7 +18,7 @@ float drawnRadius(float deviationUm) {
   return 0.5 * (middleMm + exaggeration * deviationUm * 0.001);
 }
 
-// Drawn place in bore space, mm. Angle in rad, depth below the deck in mm, deviation on the diameter in µm.
-vec3 drawnPlace(float angle, float depthMm, float deviationUm) {
-  return outwardAt(angle) * drawnRadius(deviationUm) + vec3(0.0, 0.5 * lengthMm - depthMm, 0.0);
+// Drawn place in bore space, mm. Outward unit vector, depth below the deck in mm, deviation on the diameter in µm.
+vec3 drawnPlace(vec3 outward, float depthMm, float deviationUm) {
+  return outward * drawnRadius(deviationUm) + vec3(0.0, 0.5 * lengthMm - depthMm, 0.0);
 }

@@ -16,8 +16,8 @@ void main() {
   vec2 pair = band.z < 0.5 ? edges.xy : edges.zw;
   bool unknown = any(greaterThan(abs(pair), vec2(1e5)));
   float deviation = unknown ? 0.0 : mix(pair.x, pair.y, band.w);
-  float angle = texelFetch(gridTexture, ivec2(column, 0), 0).x;
-  vPlace = vec2(angle * 0.5 * middleMm, drawnRadius(deviation));
+  vec4 around = texelFetch(gridTexture, ivec2(column, 0), 0);
+  vPlace = vec2(around.x * 0.5 * middleMm, drawnRadius(deviation));
   vColour = bandColours[int(band.z)];
-  gl_Position = projectionMatrix * (modelViewMatrix * vec4(drawnPlace(angle, band.y * lengthMm, deviation), 1.0));
+  gl_Position = projectionMatrix * (modelViewMatrix * vec4(drawnPlace(vec3(around.y, 0.0, around.z), band.y * lengthMm, deviation), 1.0));
 }

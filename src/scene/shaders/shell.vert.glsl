@@ -10,5 +10,5 @@ out vec2 vAngleAndDepth; // rad, mm
 
 void main() {
   vAngleAndDepth = share * vec2(2.0 * PI, lengthMm);
-  gl_Position = projectionMatrix * (modelViewMatrix * vec4(drawnPlace(vAngleAndDepth.x, vAngleAndDepth.y, shellUm), 1.0));
+  gl_Position = projectionMatrix * (modelViewMatrix * vec4(drawnPlace(outwardAt(vAngleAndDepth.x), vAngleAndDepth.y, shellUm), 1.0));
 }

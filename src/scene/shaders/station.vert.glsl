@@ -12,7 +12,7 @@ out float vShape;
 out float vOpacity;
 
 void main() {
-  vec4 inView = modelViewMatrix * vec4(drawnPlace(here.x, here.y, here.z), 1.0);
+  vec4 inView = modelViewMatrix * vec4(drawnPlace(outwardAt(here.x), here.y, here.z), 1.0);
   float towardEye = dot(mat3(modelViewMatrix) * outwardAt(here.x), normalize(-inView.xyz));
   vShape = shape;
   vOpacity = mix(1.0, nearOpacity, smoothstep(-0.05, 0.05, towardEye));

@@ -15,9 +15,9 @@ out float vWidth;  // CSS pixels
 out vec4 vColour;  // sRGB as written and opacity
 
 void main() {
-  vec4 inView = modelViewMatrix * vec4(drawnPlace(here.x, here.y, here.z), 1.0);
+  vec4 inView = modelViewMatrix * vec4(drawnPlace(outwardAt(here.x), here.y, here.z), 1.0);
   vec4 clip = projectionMatrix * inView;
-  vec4 clipThere = projectionMatrix * (modelViewMatrix * vec4(drawnPlace(there.x, there.y, there.z), 1.0));
+  vec4 clipThere = projectionMatrix * (modelViewMatrix * vec4(drawnPlace(outwardAt(there.x), there.y, there.z), 1.0));
   vec2 along = (clipThere.xy / clipThere.w - clip.xy / clip.w) * viewport * (abs(style.x) > 1.5 ? -1.0 : 1.0);
   vec2 across = vec2(-along.y, along.x) / max(length(along), 1e-6);
   float halfWidth = 0.5 * style.y + 1.0;

@@ -3,7 +3,8 @@
 
 uniform highp sampler2D wallTexture;  // [column, row]: x deviation µm, y cell hatched 0/1, z proven 0/1/2
 uniform highp sampler2D doubtTexture; // [column, row]: below firm, inside from, inside to, above firm, µm
-uniform highp sampler2D gridTexture;  // row 0: column angles, rad, closed with 2π; row 1: row depths, mm
+uniform highp sampler2D gridTexture;  // row 0: angle of a column, rad, and x and z outward there, closed with
+                                      // the seam; row 1: depth of a row, mm
 uniform ivec2 gridSize;               // columns, rows
 
 // The cell that holds a node coordinate: its first and next nodes and the share of the way between them.

@@ -12,12 +12,12 @@ out vec3 vToEye;         // view space, from the wall to the eye, mm
 
 void main() {
   ivec2 at = ivec2(node);
-  float angle = texelFetch(gridTexture, ivec2(at.x, 0), 0).x;
+  vec4 column = texelFetch(gridTexture, ivec2(at.x, 0), 0);
   float depthMm = texelFetch(gridTexture, ivec2(at.y, 1), 0).x;
   float deviation = texelFetch(wallTexture, ivec2(at.x % gridSize.x, at.y), 0).x;
   vNode = node;
-  vAngleAndDepth = vec2(angle, depthMm);
-  vPlace = drawnPlace(angle, depthMm, deviation);
+  vAngleAndDepth = vec2(column.x, depthMm);
+  vPlace = drawnPlace(vec3(column.y, 0.0, column.z), depthMm, deviation);
   vec4 inView = modelViewMatrix * vec4(vPlace, 1.0);
   vToEye = -inView.xyz;
   gl_Position = projectionMatrix * inView;

@@ -18,6 +18,9 @@ export interface Limits {
 /** The probability that proves a verdict. */
 export const proof = 0.95
 
+/** A margin of less than this many u is none: no gauge could settle it. */
+const nothing = 1e-6
+
 /** The limits of a pair that are judged: with a wear limit, that limit alone. */
 export function judgedLimits(pair: LimitPair): Limits {
   return {
@@ -71,7 +74,7 @@ function settledBy(y: Doubtful, limits: Limits, lean: Side): number | undefined 
   const fromMin = limits.min === undefined ? Number.POSITIVE_INFINITY : y.value - limits.min
   const fromMax = limits.max === undefined ? Number.POSITIVE_INFINITY : limits.max - y.value
   const margin = lean === 'above' ? -fromMax : lean === 'below' ? -fromMin : Math.min(fromMin, fromMax)
-  if (!(margin > 0)) return undefined
+  if (!(margin > nothing * y.standardUncertainty)) return undefined
   if (lean !== 'inside' || !Number.isFinite(fromMin) || !Number.isFinite(fromMax)) {
     return (margin / t) * toExpanded
   }

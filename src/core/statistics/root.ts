@@ -39,7 +39,7 @@ export function risingRoot(
 /**
  * The x at which a distribution function on x ≥ 0 reaches p, accurate to `tolerance` in x. `low` and
  * `high` are a guess and are widened as needed. Solved on −ln(1 − probability), which is nearly straight
- * in the upper tail, so that few evaluations are needed.
+ * in the upper tail, so that few evaluations are needed. Throws for a guess that is not positive and finite.
  */
 export function quantileOfDistribution(
   cdf: (x: number) => number,
@@ -48,11 +48,14 @@ export function quantileOfDistribution(
   high: number,
   tolerance: number,
 ): number {
+  if (!(low > 0 && high > low && Number.isFinite(high))) {
+    throw new RangeError(`quantileOfDistribution: a guess from ${low} to ${high}`)
+  }
   const tail = (x: number) => -Math.log(Math.max(1 - cdf(x), 1e-16))
   const target = -Math.log(1 - p)
   let from = low
-  while (tail(from) > target) from = from > 0.01 ? from / 2 : 0
+  while (from > 0 && tail(from) > target) from = from > low / 1024 ? from / 2 : 0
   let to = high
-  while (tail(to) < target && to < 1e9) to *= 2
+  while (tail(to) < target && to < Number.MAX_VALUE / 4) to *= 2
   return risingRoot(tail, target, from, to, tolerance)
 }

@@ -54,6 +54,8 @@ const dot = (a: Point, b: Point) => a.x * b.x + a.y * b.y + a.z * b.z
 /** A point's parts to the right, up and to the eye, mm. */
 type Seen = readonly [right: number, up: number, toEye: number]
 
+/** No point comes nearer to the eye, mm. */
+const nearest = 10
 const stepsBack = 40
 const stepBack = 1.015
 
@@ -90,7 +92,7 @@ function fitInMargins(points: readonly Seen[], frame: Frame, least: number): Fit
   for (const [x, y, z] of points) {
     top = Math.max(top, y / above + z)
     bottom = Math.max(bottom, -y / below + z)
-    sides = Math.max(sides, Math.abs(x) / aside + z)
+    sides = Math.max(sides, Math.abs(x) / aside + z, z + nearest)
   }
   const balanced = (top - bottom) / (1 / above + 1 / below)
   const distance = Math.max(top - balanced / above, sides)

@@ -7,6 +7,7 @@ export const bench = {
     nothingLeaves: 'Everything you type stays on this machine.',
     skipToReadings: 'Skip to the readings',
     theme: { label: 'Paper', light: 'light', dark: 'dark', asSystem: 'as the system' },
+    themeIs: (theme: string) => `Paper: ${theme}`,
     loading: 'Opening…',
     crashed: 'Something went wrong on this page. What you entered is kept; reload to go on.',
     reload: 'Reload',
@@ -34,6 +35,7 @@ export const bench = {
     note: 'Note',
     bores: 'Bores',
     /** Spoken with the verdict shape of a bore's tab. */
+    boreNamed: (name: string) => `bore ${name}`,
     boreTab: (name: string, verdict: string) => `Bore ${name}: ${verdict}`,
     comparisonTab: (name: string) => `For comparison: ${name}`,
     boreChip: (place: number, all: number) => `Bore ${place} of ${all}`,
@@ -58,8 +60,11 @@ export const bench = {
         'This browser keeps nothing here (a private window, or storage switched off). Save the job to a file before you close the page.',
       mismatch:
         'What the browser stored is not what was sent. Save the job to a file; do not rely on this browser.',
+      newer:
+        'A newer Borewall keeps a job under the same identity here; it is left as it is. Save this one to a file.',
     },
     leaving: 'The last change is not saved yet.',
+    leaveAnyway: 'Leave it unsaved',
     otherTab: 'This job was changed in another tab. Here you see the state of this tab.',
   },
   undo: {
@@ -97,9 +102,14 @@ export const bench = {
     menu: 'Job',
     new: 'New',
     open: 'Open…',
+    kept: 'Kept jobs…',
+    example: 'Example',
     save: 'Save to file',
     saveAs: 'Save to file as…',
     duplicate: 'Copy as a new job',
+    copyName: (name: string) => `${name}, copy`,
+    defaultName: 'job',
+    kind: 'Borewall job',
     drop: 'Drop a job file here',
     dropHint: 'or drop a job file anywhere on this page',
     opened: (name: string) => `Opened ${name}`,
@@ -125,6 +135,7 @@ export const bench = {
     remove: (name: string) => `Delete ${name}`,
     removeAsk: (name: string) =>
       `Delete ${name} from this browser? Save it to a file first if you may need it.`,
+    delete: 'Delete',
     removed: (name: string) => `${name} deleted`,
     setAsideTitle: 'Set aside',
     setAsideLead: 'These records could not be read and were set aside unchanged. Save them to look into.',
@@ -136,5 +147,10 @@ export const bench = {
     startOwn: 'Start a job of your own',
     tryIt: 'Change anything; the example can be had again.',
     openExample: 'Open the example',
+  },
+  /** Written on the picture itself. */
+  pictureTexts: {
+    keys: 'Arrow keys turn and tilt the bore, Shift with an arrow moves it, plus and minus come closer and go away, Home goes back to the front.',
+    middle: (size: string) => `${size} = 0`,
   },
 }

@@ -1,0 +1,54 @@
+import { type ReactNode, useCallback, useEffect, useState } from 'react'
+import { useStore } from 'zustand'
+import type { MapPaint } from '../charts/UnrolledMap'
+import type { LimitPair } from '../core/findings'
+import type { WallGrid } from '../core/surface/wall-grid'
+import { jobStore } from '../job/job-store'
+import { Bench } from '../pages/bench/Bench'
+import { wallPaint } from '../scene/wall-palette'
+import { words } from '../words/words'
+import { Bar } from './Bar'
+import { CrashGuard } from './CrashGuard'
+import { DropTarget } from './DropTarget'
+import { desk, nameOr } from './desk'
+import { markFirstNumbers } from './first-marks'
+import { InFront } from './InFront'
+import { NotKept } from './NotKept'
+import { PictureSlot } from './PictureSlot'
+import { themeStore } from './theme'
+
+/** The whole page. */
+export function App() {
+  const ready = useStore(desk, (state) => state.ready)
+  const name = useStore(jobStore, ({ job }) => job.name)
+  useEffect(() => {
+    document.title = ready ? words.app.title(nameOr(name)) : words.app.name
+  }, [ready, name])
+  if (!ready) return <main className="opening">{words.app.loading}</main>
+  return (
+    <CrashGuard>
+      <Bar />
+      <NotKept />
+      <BenchPage />
+      <InFront />
+      <DropTarget />
+    </CrashGuard>
+  )
+}
+
+function BenchPage() {
+  const theme = useStore(themeStore, (state) => state.theme)
+  const [impossible, setImpossible] = useState(false)
+  useEffect(markFirstNumbers, [])
+  const picture = useCallback(
+    (box: { width: number; height: number }): ReactNode => (
+      <PictureSlot box={box} theme={theme} onImpossible={() => setImpossible(true)} />
+    ),
+    [theme],
+  )
+  const paintOf = useCallback(
+    (grid: WallGrid, pair: LimitPair | undefined): MapPaint => wallPaint(grid, pair, theme),
+    [theme],
+  )
+  return <Bench picture={impossible ? undefined : picture} paintOf={paintOf} />
+}

@@ -1,0 +1,77 @@
+import { lazy, Suspense, useEffect, useState } from 'react'
+import { useStore } from 'zustand'
+import { jobStore } from '../job/job-store'
+import { exaggerationOfJob, findingOf, gridOfBore } from '../job/selectors'
+import { pointAt, session, turnedByHand } from '../session/session'
+import { words } from '../words/words'
+import { useChosenBore } from './BoreTabs'
+import { firstNumbersPainted } from './first-marks'
+import { pictureLabels } from './picture-labels'
+import type { Theme } from './theme'
+
+/** Only once the figures stand on the page: they are what a mechanic waits for. */
+const BorePicture = lazy(async () => {
+  await firstNumbersPainted
+  const { BorePicture } = await import('../scene/BorePicture')
+  return { default: BorePicture }
+})
+
+type Trouble = 'no-webgl' | 'context-lost' | 'restored'
+
+const restoredShownFor = 6000
+
+/** The bore on the bench in three dimensions, as soon as there is time to draw it. */
+export function PictureSlot(props: {
+  readonly box: { readonly width: number; readonly height: number }
+  readonly theme: Theme
+  readonly onImpossible: () => void
+}) {
+  const { box, theme, onImpossible } = props
+  const [said, setSaid] = useState<'context-lost' | 'restored'>()
+  useEffect(() => {
+    if (said !== 'restored') return
+    const gone = setTimeout(() => setSaid(undefined), restoredShownFor)
+    return () => clearTimeout(gone)
+  }, [said])
+  const onTrouble = (trouble: Trouble) => {
+    if (trouble === 'no-webgl') onImpossible()
+    else setSaid(trouble)
+  }
+  return (
+    <div className="picture-slot" style={box}>
+      <Suspense fallback={null}>
+        <Picture theme={theme} onTrouble={onTrouble} />
+      </Suspense>
+      <p className="picture-said" role="status">
+        {said ? words.picture.trouble[said] : null}
+      </p>
+    </div>
+  )
+}
+
+function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trouble) => void }) {
+  const job = useStore(jobStore, (state) => state.job)
+  const bore = useChosenBore()
+  const { pointed, view, exaggeration = exaggerationOfJob(job) } = useStore(session)
+  const grid = bore && gridOfBore(job, bore.id)
+  const finding = bore && findingOf(job, bore.id)
+  if (!grid || !finding || exaggeration === undefined) return null
+  const { pair } = finding
+  return (
+    <BorePicture
+      grid={grid}
+      ports={bore.ports}
+      belts={bore.belts}
+      stations={finding.stations}
+      {...(pair ? { pair } : {})}
+      exaggeration={exaggeration}
+      theme={theme}
+      {...(pointed ? { pointed } : {})}
+      onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}
+      view={view}
+      onTurned={turnedByHand}
+      labels={pictureLabels}
+      onTrouble={onTrouble}
+    />
+  )
+}

@@ -1,0 +1,20 @@
+let painted: (() => void) | undefined
+
+/** Resolves when the findings of the first job have been painted. */
+export const firstNumbersPainted = new Promise<void>((resolve) => {
+  painted = resolve
+})
+
+/** To be called when the findings of a job are on the page; the frame that paints them is marked, once. */
+export function markFirstNumbers(): void {
+  const done = painted
+  if (!done) return
+  painted = undefined
+  // The first callback runs before the frame is painted, the second after it.
+  requestAnimationFrame(() =>
+    requestAnimationFrame(() => {
+      performance.mark('borewall:first-numbers')
+      done()
+    }),
+  )
+}

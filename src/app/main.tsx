@@ -1,0 +1,23 @@
+import './paper.css'
+import { StrictMode } from 'react'
+import { createRoot } from 'react-dom/client'
+import { App } from './App'
+import { saveLoop, startDesk } from './desk'
+import { listenForUndo } from './page-keys'
+import { applyTheme } from './theme'
+
+const root = document.getElementById('root')
+if (!root) throw new Error('The page has no place for the app')
+
+applyTheme()
+listenForUndo()
+window.addEventListener('beforeunload', (event) => {
+  const { kind } = saveLoop.state.getState()
+  if (kind === 'saving' || kind === 'failed') event.preventDefault()
+})
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+)
+void startDesk()

@@ -1,0 +1,66 @@
+import { createStore } from 'zustand/vanilla'
+import type { Problem } from '../core/problem'
+
+export interface Choice<Answer extends string> {
+  readonly answer: Answer
+  readonly label: string
+}
+
+/** A question in words with its answers. Without answers it is a message that is closed. */
+export interface Question {
+  readonly text: string
+  readonly choices: readonly Choice<string>[]
+  /** Undefined: not answered, nothing is to be done. */
+  readonly onAnswer: (answer: string | undefined) => void
+}
+
+/** What stands in front of the page. One thing at a time; a question stands in front of a list. */
+export interface InFront {
+  readonly question?: Question
+  /** A file or a kept record that could not be opened, with all that is wrong in it. */
+  readonly problems?: { readonly name: string; readonly list: readonly Problem[] }
+  readonly keptJobs?: true
+}
+
+export const inFront = createStore<InFront>(() => ({}))
+
+function without(part: keyof InFront) {
+  const { [part]: _, ...rest } = inFront.getState()
+  inFront.setState(rest, true)
+}
+
+/** Asks; undefined where the question was left unanswered. A question already asked is left unanswered. */
+export function ask<Answer extends string>(
+  text: string,
+  choices: readonly Choice<Answer>[],
+): Promise<Answer | undefined> {
+  inFront.getState().question?.onAnswer(undefined)
+  return new Promise((resolve) => {
+    const onAnswer = (answer: string | undefined) => {
+      without('question')
+      resolve(choices.find((choice) => choice.answer === answer)?.answer)
+    }
+    inFront.setState({ question: { text, choices, onAnswer } })
+  })
+}
+
+/** Says something that must be read; resolves when it was closed. */
+export async function tell(text: string): Promise<void> {
+  await ask(text, [])
+}
+
+export function showProblems(name: string, list: readonly Problem[]) {
+  inFront.setState({ problems: { name, list } })
+}
+
+export function closeProblems() {
+  without('problems')
+}
+
+export function showKeptJobs() {
+  inFront.setState({ keptJobs: true })
+}
+
+export function closeKeptJobs() {
+  without('keptJobs')
+}

@@ -1,0 +1,298 @@
+import { readFile } from 'node:fs/promises'
+import type { Page } from '@playwright/test'
+import { words } from '../../src/words/words'
+import { expect, expectAccessible, openApp, test } from './bench-fixture'
+
+const { bar, demo, file, kept, saving, undo } = words
+
+function nameField(page: Page) {
+  return page.getByRole('textbox', { name: bar.jobName })
+}
+
+async function rename(page: Page, name: string): Promise<void> {
+  await nameField(page).fill(name)
+  await nameField(page).press('Enter')
+  await expect(page.getByRole('heading', { level: 1, name, exact: true })).toBeVisible()
+}
+
+async function expectSaved(page: Page): Promise<void> {
+  await expect(page.getByText(/^Saved \d\d:\d\d$/)).toBeVisible()
+}
+
+async function pickFromMenu(page: Page, item: string): Promise<void> {
+  await page.getByRole('button', { name: file.menu, exact: true }).click()
+  await page.getByRole('button', { name: item, exact: true }).click()
+}
+
+async function chooseFile(page: Page, name: string, text: string): Promise<void> {
+  const chooser = page.waitForEvent('filechooser')
+  await pickFromMenu(page, file.open)
+  await (await chooser).setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) })
+}
+
+/** Drops files on the page as the system's file manager does. */
+async function dropFiles(page: Page, files: readonly { name: string; text: string }[]): Promise<void> {
+  await page.evaluate((dropped) => {
+    const dataTransfer = new DataTransfer()
+    for (const { name, text } of dropped) dataTransfer.items.add(new File([text], name))
+    for (const type of ['dragover', 'drop']) {
+      document.body.dispatchEvent(new DragEvent(type, { bubbles: true, cancelable: true, dataTransfer }))
+    }
+  }, files)
+}
+
+/** As in browsers that cannot write to a file of the user's choice. */
+async function withoutFilePicker(page: Page): Promise<void> {
+  await page.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'))
+}
+
+async function savedFile(page: Page): Promise<{ name: string; text: string }> {
+  const download = page.waitForEvent('download')
+  await pickFromMenu(page, file.save)
+  const done = await download
+  return { name: done.suggestedFilename(), text: await readFile(await done.path(), 'utf8') }
+}
+
+// Nothing here is about the picture, which on the processor takes most of the time of a test.
+test.beforeEach(async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', { value: () => null })
+  })
+})
+
+test('an empty browser opens the example under a banner that says it is invented', async ({ page }) => {
+  await openApp(page)
+  await expect(page.getByText(demo.banner)).toBeVisible()
+  await expect(page.getByRole('tab')).toHaveCount(2)
+  await page.getByRole('button', { name: demo.startOwn }).click()
+  await expect(page.getByText(demo.banner)).toBeHidden()
+  await expect(page.getByRole('heading', { level: 1, name: words.app.untitled })).toBeVisible()
+})
+
+test('a new name is there again after a reload once the page says saved', async ({ page }) => {
+  await openApp(page)
+  await rename(page, 'Saw on the left bench')
+  await expectSaved(page)
+  await page.reload()
+  await expect(nameField(page)).toHaveValue('Saw on the left bench')
+  await expect(page.getByText(demo.banner)).toBeVisible()
+})
+
+test('a new job keeps the former one in the list, from where it is opened again', async ({ page }) => {
+  await openApp(page)
+  await rename(page, 'The former')
+  await pickFromMenu(page, file.new)
+  await expect(nameField(page)).toHaveValue('')
+  await rename(page, 'The new one')
+  await expectSaved(page)
+  await pickFromMenu(page, file.kept)
+  await expect(page.getByRole('dialog').getByText(kept.current)).toBeVisible()
+  await page.getByRole('button', { name: kept.open('The former') }).click()
+  await expect(nameField(page)).toHaveValue('The former')
+  await page.reload()
+  await expect(nameField(page)).toHaveValue('The former')
+})
+
+test('a kept job is deleted only after a question', async ({ page }) => {
+  await openApp(page)
+  await rename(page, 'To go')
+  await pickFromMenu(page, file.new)
+  await rename(page, 'To stay')
+  await pickFromMenu(page, file.kept)
+  const remove = page.getByRole('button', { name: kept.remove('To go') })
+  await remove.click()
+  await page.getByRole('button', { name: words.app.cancel }).click()
+  await expect(page.getByRole('button', { name: kept.open('To go') })).toBeVisible()
+  await remove.click()
+  await page
+    .getByRole('dialog')
+    .last()
+    .getByRole('button', { name: kept.remove('To go') })
+    .click()
+  await expect(page.getByRole('button', { name: kept.open('To go') })).toBeHidden()
+  await expect(page.getByRole('button', { name: kept.open('To stay') })).toBeVisible()
+})
+
+test('a broken file shows all that is wrong in it and leaves the job on the bench', async ({ page }) => {
+  await withoutFilePicker(page)
+  await openApp(page)
+  await rename(page, 'Untouched')
+  const { text } = await savedFile(page)
+  const broken = text
+    .replace('"wearLimitMm": 54.05', '"wearLimitMm": "54,05"')
+    .replace('"name": "1"', '"nam": "1"')
+  await chooseFile(page, 'broken.json', broken)
+  const dialog = page.getByRole('dialog', { name: file.problemsTitle('broken.json') })
+  await expect(dialog.getByRole('listitem')).toHaveCount(3)
+  await expect(dialog).toContainText('spec.wearLimitMm')
+  await expect(dialog).toContainText('bores[0]')
+  await expectAccessible(page, 'dialog')
+  await page.keyboard.press('Escape')
+  await expect(dialog).toBeHidden()
+  await dropFiles(page, [{ name: 'notes.txt', text: 'no job at all' }])
+  await expect(page.getByRole('dialog', { name: file.problemsTitle('notes.txt') })).toBeVisible()
+  await page.getByRole('button', { name: words.app.close, exact: true }).click()
+  await dropFiles(page, [
+    { name: 'a.json', text },
+    { name: 'b.json', text },
+  ])
+  await expect(page.getByRole('dialog')).toContainText(file.severalDropped)
+  await page.getByRole('button', { name: words.app.close, exact: true }).click()
+  await expect(nameField(page)).toHaveValue('Untouched')
+})
+
+test('a saved file has the name of the job and the day, and opens again as a copy or in place', async ({
+  page,
+}) => {
+  await withoutFilePicker(page)
+  await openApp(page)
+  await rename(page, 'Säge 2')
+  const { name, text } = await savedFile(page)
+  expect(name).toMatch(/^sage-2-\d{4}-\d\d-\d\d\.json$/)
+  await rename(page, 'Changed since')
+  await dropFiles(page, [{ name, text }])
+  await expect(page.getByRole('dialog')).toContainText(file.replaceAsk)
+  await page.getByRole('button', { name: file.openAsCopy }).click()
+  await expect(nameField(page)).toHaveValue('Säge 2')
+  await expect(page.getByText(file.opened(name))).toBeVisible()
+  await expectSaved(page)
+  await pickFromMenu(page, file.kept)
+  await expect(page.getByRole('button', { name: kept.open('Changed since') })).toBeVisible()
+  await page.getByRole('button', { name: words.app.close, exact: true }).click()
+  await chooseFile(page, name, text)
+  await page.getByRole('button', { name: file.replace, exact: true }).click()
+  await expectSaved(page)
+  await pickFromMenu(page, file.kept)
+  await expect(page.getByRole('button', { name: kept.open('Säge 2') })).toHaveCount(2)
+  await expect(page.getByRole('button', { name: kept.open('Changed since') })).toBeHidden()
+})
+
+test('undo and redo go by keyboard outside of fields and leave typing in a field alone', async ({ page }) => {
+  await openApp(page)
+  const before = await nameField(page).inputValue()
+  await rename(page, 'Renamed')
+  await nameField(page).blur()
+  await page.keyboard.press('Control+z')
+  await expect(nameField(page)).toHaveValue(before)
+  await page.keyboard.press('Control+Shift+z')
+  await expect(nameField(page)).toHaveValue('Renamed')
+  await page.keyboard.press('Control+z')
+  await page.keyboard.press('Control+y')
+  await expect(nameField(page)).toHaveValue('Renamed')
+  await nameField(page).pressSequentially(' x')
+  await page.keyboard.press('Control+z')
+  await page.keyboard.press('Escape')
+  await expect(nameField(page)).toHaveValue('Renamed')
+  await page.getByRole('button', { name: undo.undoOf(words.changes.jobName) }).click()
+  await expect(nameField(page)).toHaveValue(before)
+})
+
+test('a name that cannot be kept stays in its field with the reason', async ({ page }) => {
+  await openApp(page)
+  const tooLong = 'x'.repeat(121)
+  await nameField(page).fill(tooLong)
+  await nameField(page).press('Enter')
+  await expect(nameField(page)).toHaveValue(tooLong)
+  await expect(nameField(page)).toHaveAttribute('aria-invalid', 'true')
+  await expect(page.locator('.bar').getByRole('alert')).toBeVisible()
+})
+
+test('a bore to compare with is added from the bar, removed after a question, and had back by undo', async ({
+  page,
+}) => {
+  await openApp(page)
+  await page.getByRole('button', { name: bar.addComparison }).click()
+  await expect(page.getByRole('tab')).toHaveCount(3)
+  await expect(page.getByRole('tab', { selected: true })).toHaveText(/^New 2$|^New$/)
+  const added = (await page.getByRole('tab', { selected: true }).textContent()) ?? ''
+  await pickFromMenu(page, bar.removeBore(added))
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: bar.removeBore(added) })
+    .click()
+  await expect(page.getByRole('tab')).toHaveCount(2)
+  await page.getByRole('button', { name: undo.undoOf(words.changes.boreRemoved) }).click()
+  await expect(page.getByRole('tab')).toHaveCount(3)
+})
+
+test('the tabs of the bores go by arrow keys', async ({ page }) => {
+  await openApp(page)
+  const [first, second] = [page.getByRole('tab').first(), page.getByRole('tab').nth(1)]
+  await first.focus()
+  await page.keyboard.press('ArrowRight')
+  await expect(second).toBeFocused()
+  await expect(second).toHaveAttribute('aria-selected', 'true')
+  await page.keyboard.press('Home')
+  await expect(first).toHaveAttribute('aria-selected', 'true')
+})
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`the menu has nothing that axe finds fault with in ${colorScheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme })
+    await openApp(page)
+    await page.getByRole('button', { name: file.menu, exact: true }).click()
+    await expect(page.getByRole('button', { name: file.kept })).toBeVisible()
+    await expectAccessible(page, '.bar')
+    await page.keyboard.press('Escape')
+    await expect(page.getByRole('button', { name: file.kept })).toBeHidden()
+  })
+
+  test(`the list of kept jobs has nothing that axe finds fault with in ${colorScheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme })
+    await openApp(page)
+    await pickFromMenu(page, file.kept)
+    await expect(page.getByRole('dialog')).toContainText(kept.current)
+    await expectAccessible(page, 'dialog')
+  })
+}
+
+test.describe('in a browser that keeps nothing', () => {
+  test.beforeEach(async ({ page }) => {
+    await withoutFilePicker(page)
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'indexedDB', {
+        get() {
+          throw new DOMException('Storage is switched off', 'SecurityError')
+        },
+      })
+    })
+  })
+
+  test('the page says that nothing is kept, why, and offers a file', async ({ page }) => {
+    await openApp(page)
+    await rename(page, 'Only in memory')
+    await expect(page.getByText(saving.failed, { exact: true })).toBeVisible()
+    const trouble = page.getByRole('alert').filter({ hasText: saving.errors.unavailable })
+    await expect(trouble).toBeVisible()
+    await expectAccessible(page, '.not-kept')
+    await trouble.getByRole('button', { name: saving.retry }).click()
+    await expect(trouble).toBeVisible()
+    const download = page.waitForEvent('download')
+    await trouble.getByRole('button', { name: saving.toFile }).click()
+    const text = await readFile(await (await download).path(), 'utf8')
+    expect(JSON.parse(text)).toMatchObject({ format: 'borewall-job', name: 'Only in memory' })
+  })
+
+  test('a job that is not kept is left only after a question', async ({ page }) => {
+    await openApp(page)
+    await rename(page, 'Only in memory')
+    await pickFromMenu(page, file.new)
+    await expect(page.getByRole('dialog')).toContainText(saving.leaving)
+    await page.getByRole('button', { name: words.app.cancel }).click()
+    await expect(nameField(page)).toHaveValue('Only in memory')
+    await pickFromMenu(page, file.new)
+    await page.getByRole('button', { name: saving.leaveAnyway }).click()
+    await expect(nameField(page)).toHaveValue('')
+  })
+})
+
+test('the theme that was chosen holds after a reload', async ({ page }) => {
+  await openApp(page)
+  const { theme, themeIs } = words.app
+  await page.getByRole('button', { name: themeIs(theme.asSystem) }).click()
+  await page.getByRole('button', { name: themeIs(theme.light) }).click()
+  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark')
+  await page.reload()
+  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark')
+  await expect(page.getByRole('button', { name: themeIs(theme.dark) })).toBeVisible()
+})

@@ -122,7 +122,10 @@ function MapWall({ grid, paint, pair, ports, scale }: UnrolledMapProps & { reado
           <MapContourPaths contours={drawn.contours} paint={paint} scale={scale} id={id} />
         ) : null}
         {drawn?.hatched.map((r) => (
-          <rect key={`${r.x} ${r.y}`} {...r} className="map-unmeasured" fill={`url(#${id}-hatch)`} />
+          <g key={`${r.x} ${r.y}`}>
+            <rect {...r} className="map-unmeasured" />
+            <rect {...r} fill={`url(#${id}-hatch)`} />
+          </g>
         ))}
         {drawn ? null : <rect x={x} y={y} width={width} height={height} fill={`url(#${id}-hatch)`} />}
         {ports.flatMap((port) =>

@@ -51,7 +51,7 @@ function PortRows({ boreId, ports }: { readonly boreId: string; readonly ports: 
               <th scope="col">{said.toDepth}</th>
               <th scope="col">{said.fromAngle}</th>
               <th scope="col">{said.toAngle}</th>
-              <th scope="col" aria-label={words.grid.remove} />
+              <td />
             </tr>
           </thead>
           <tbody>

@@ -197,9 +197,7 @@ function CellText({
       <span className="figure">{size(asRead)}</span>
       <span className="spread">
         {finding.counted ? '' : `${words.marks.blocked} `}
-        {spread === undefined
-          ? ''
-          : `${words.grid.repeats(finding.repeats)} ${words.grid.spread(inMicrons(spread))}`}
+        {spread === undefined ? '' : words.grid.spread(inMicrons(spread))}
       </span>
     </>
   )

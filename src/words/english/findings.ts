@@ -36,6 +36,7 @@ export const findings = {
     stationsBoth: (count: number) => (count === 1 ? 'one station both have' : `${count} stations both have`),
     largestRead: 'the largest read, not a bound',
     asMade: (microns: string) => `two new bores may differ by ${microns} as made`,
+    otherRules: 'By other rules',
     notYet: 'not yet',
     why: {
       'no-readings': 'no readings outside a land yet',

@@ -50,7 +50,7 @@ export const setUp = {
       'Push one contact in by a hair: the needle now shows a smaller bore. Never take the direction for granted.',
     closingZeroHint: 'Put the gauge back on its setting at the end and write down the dial.',
     typical: 'Typical figures for this kind of gauge, from memory of the trade; change what you know better.',
-    temperatureEffect: (effect: string) => `At these temperatures ${effect} µm is added to each reading.`,
+    temperatureEffect: (effect: string) => `At these temperatures each reading is corrected by ${effect} µm.`,
     notUnderstood: 'not recorded, an assumed value with its doubt stands in',
     survey: '{name}, measured {date} at {hours} hours run.',
     surveyLabels: { name: 'Name of the survey', date: 'Date measured', hours: 'Hours run' },

@@ -48,6 +48,8 @@ function problemOf(path: string, layer: string, { target, isPackage }: Import): 
     const barred = (only && !only.test(target)) || (home !== undefined && home !== layer)
     return barred ? [`${path} imports the package ${target}`] : []
   }
+  // The app opens the example from where every scenario lies.
+  if (layer === 'app' && target.startsWith('scenarios/')) return []
   // The starter names the root's own folder, and tools read package.json.
   if (!target.startsWith('src/')) return layer === 'cli' ? [] : [`${path} reaches out of src to ${target}`]
   const other = layerOf(target)

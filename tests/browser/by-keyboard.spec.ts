@@ -1,0 +1,128 @@
+import type { Locator, Page } from '@playwright/test'
+import { words } from '../../src/words/words'
+import { expect, expectAccessible, openApp, test } from './bench-fixture'
+import { patchAt, shareNear, shareOfInk } from './pixels'
+
+const { bore, demo, file, grid, limits, setUp } = words
+
+/** Walks on with Tab until the element has the focus. */
+async function tabTo(page: Page, target: Locator): Promise<void> {
+  for (let step = 0; step < 150; step++) {
+    if (await target.evaluate((element) => element === document.activeElement)) return
+    await page.keyboard.press('Tab')
+  }
+  throw new Error('Tab does not lead to the element')
+}
+
+async function fillByKeyboard(page: Page, label: string | RegExp, text: string): Promise<void> {
+  await tabTo(page, page.getByRole('textbox', { name: label, exact: true }))
+  await page.keyboard.press('ControlOrMeta+a')
+  await page.keyboard.type(text)
+  await page.keyboard.press('Enter')
+}
+
+async function pressByKeyboard(page: Page, name: string): Promise<void> {
+  await tabTo(page, page.getByRole('button', { name, exact: true }))
+  await page.keyboard.press('Enter')
+}
+
+async function typeReadings(page: Page, readings: readonly string[]): Promise<void> {
+  await tabTo(page, page.getByRole('textbox', { name: /^Size, mm: / }))
+  for (const reading of readings) {
+    await page.keyboard.type(reading)
+    await page.keyboard.press('Enter')
+  }
+}
+
+/** The point of the picture whose read-out names a place near the one wanted. */
+async function pixelOf(page: Page, depthMm: number, degrees: number): Promise<{ x: number; y: number }> {
+  const box = await page.locator('.picture-box canvas').boundingBox()
+  if (!box) throw new Error('no picture')
+  let best = { x: 0, y: 0, off: Number.POSITIVE_INFINITY }
+  const look = async (x: number, y: number) => {
+    await page.mouse.move(x, y)
+    const text = (await page.locator('.read-out').textContent()) ?? ''
+    const found = /^([\d.]+) mm · ([\d.]+)°/.exec(text)
+    if (!found) return
+    const turn = Math.abs(((Number(found[2]) - degrees + 540) % 360) - 180)
+    const off = Math.abs(Number(found[1]) - depthMm) + turn / 4
+    if (off < best.off) best = { x, y, off }
+  }
+  for (let y = box.y + 40; y < box.y + box.height - 40; y += 14) {
+    for (let x = box.x + 140; x < box.x + box.width - 140; x += 22) await look(x, y)
+  }
+  for (let step = 8; step >= 2; step /= 2) {
+    const { x, y } = best
+    for (const [dx, dy] of [
+      [0, step],
+      [0, -step],
+      [step, 0],
+      [-step, 0],
+    ] as const)
+      await look(x + dx, y + dy)
+  }
+  expect(best.off, `a pixel at ${depthMm} mm, ${degrees}°`).toBeLessThan(3)
+  await page.mouse.move(5, 5)
+  await page.waitForTimeout(400)
+  return best
+}
+
+test('eight readings, two limits, a port, a belt and a comparison bore are typed by keyboard alone', async ({
+  page,
+}) => {
+  test.setTimeout(180_000)
+  await openApp(page)
+  await pressByKeyboard(page, file.menu)
+  await pressByKeyboard(page, file.new)
+  await expect(page.getByText(demo.banner)).toBeHidden()
+
+  await fillByKeyboard(page, setUp.labels.size, '54.000')
+  await fillByKeyboard(page, limits.labels.newMin, '54,000')
+  await fillByKeyboard(page, limits.labels.newMax, '54.050')
+  await fillByKeyboard(page, bore.labels.length, '80')
+  await tabTo(page, page.locator('.openings summary'))
+  await page.keyboard.press('Enter')
+  await pressByKeyboard(page, bore.ports.add)
+  await fillByKeyboard(page, 'Port 1: From, mm', '25')
+  await fillByKeyboard(page, 'Port 1: To, mm', '45')
+  await fillByKeyboard(page, 'Port 1: From, °', '325')
+  await fillByKeyboard(page, 'Port 1: To, °', '35')
+  await pressByKeyboard(page, bore.belts.add)
+  await fillByKeyboard(page, 'Belt 1: From, mm', '12')
+  await fillByKeyboard(page, 'Belt 1: To, mm', '16')
+  await fillByKeyboard(page, grid.newLevel, '8 20')
+  await fillByKeyboard(page, grid.newAxis, '45 135')
+  await typeReadings(page, ['54.080', '54,050', '54.020', '54.020', '54.081', '54.050', '54,020', '54.021'])
+
+  const verdict = page.locator('.verdict')
+  await expect(verdict).toHaveText(/^Over the largest new size .*2 of 8 stations/)
+  await expect(page.locator('.finding').first()).toContainText('54.081')
+  await expect(page.locator('.unrolled-map [role="option"]')).toHaveCount(16)
+  await expect(page.locator('.map-port')).toHaveCount(1)
+  await expect(page.locator('.map-proven-above')).toHaveCount(1)
+  await expect(page.locator('.lean').filter({ hasText: 'Provisional' })).toHaveCount(1)
+  await expectAccessible(page)
+
+  await expect(page.locator('.picture-box canvas')).toBeVisible()
+  const port = await pixelOf(page, 35, 0)
+  expect(shareOfInk(await patchAt(page, port.x, port.y, 6)), 'ink within the port').toBe(0)
+  const worn = await pixelOf(page, 19, 6)
+  expect(shareNear(await patchAt(page, worn.x, worn.y, 2), [163, 72, 28], 45), 'worn colour').toBeGreaterThan(
+    0.5,
+  )
+  const doubt = await pixelOf(page, 19, 45)
+  expect(shareOfInk(await patchAt(page, doubt.x, doubt.y, 7)), 'stipple').toBeGreaterThan(0.02)
+  const belt = await pixelOf(page, 14, 75)
+  expect(shareOfInk(await patchAt(page, belt.x, belt.y, 5)), 'hatch').toBeGreaterThan(0.05)
+
+  await pressByKeyboard(page, words.bar.addComparison)
+  await expect(page.getByRole('tab')).toHaveCount(2)
+  await typeReadings(page, ['54.002', '54.003', '54.002', '54.004'])
+  await expect(verdict).toHaveText(/comparison/i)
+  await page.getByRole('tab').first().focus()
+  await page.keyboard.press('Home')
+  await tabTo(page, page.getByRole('tab').first())
+  await page.keyboard.press('Enter')
+  await expect(page.locator('.finding').filter({ hasText: 'difference' }).first()).toContainText('+78')
+  await expect(page.getByText(/^Saved \d\d:\d\d$/)).toBeVisible()
+})

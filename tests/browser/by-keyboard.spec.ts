@@ -34,36 +34,32 @@ async function typeReadings(page: Page, readings: readonly string[]): Promise<vo
   }
 }
 
-/** The point of the picture whose read-out names a place near the one wanted. */
+/**
+ * The point of the picture whose read-out names a place near the one wanted, found by pointing: seen from
+ * the rear, the front wall runs with the angle to the right and with the depth downwards.
+ */
 async function pixelOf(page: Page, depthMm: number, degrees: number): Promise<{ x: number; y: number }> {
   const box = await page.locator('.picture-box canvas').boundingBox()
   if (!box) throw new Error('no picture')
-  let best = { x: 0, y: 0, off: Number.POSITIVE_INFINITY }
-  const look = async (x: number, y: number) => {
+  let x = box.x + box.width / 2
+  let y = box.y + box.height / 2
+  let best = { x, y, off: Number.POSITIVE_INFINITY }
+  for (let step = 0; step < 24 && best.off > 1.5; step++) {
     await page.mouse.move(x, y)
+    await page.waitForTimeout(200)
     const text = (await page.locator('.read-out').textContent()) ?? ''
     const found = /^([\d.]+) mm · ([\d.]+)°/.exec(text)
-    if (!found) return
-    const turn = Math.abs(((Number(found[2]) - degrees + 540) % 360) - 180)
-    const off = Math.abs(Number(found[1]) - depthMm) + turn / 4
+    if (!found) throw new Error(`nothing is read at ${x}, ${y}: ${text}`)
+    const deeper = depthMm - Number(found[1])
+    const turn = ((degrees - Number(found[2]) + 540) % 360) - 180
+    const off = Math.abs(deeper) + Math.abs(turn) / 4
     if (off < best.off) best = { x, y, off }
-  }
-  for (let y = box.y + 40; y < box.y + box.height - 40; y += 14) {
-    for (let x = box.x + 140; x < box.x + box.width - 140; x += 22) await look(x, y)
-  }
-  for (let step = 8; step >= 2; step /= 2) {
-    const { x, y } = best
-    for (const [dx, dy] of [
-      [0, step],
-      [0, -step],
-      [step, 0],
-      [-step, 0],
-    ] as const)
-      await look(x + dx, y + dy)
+    x += Math.max(-40, Math.min(40, turn * 0.8))
+    y += Math.max(-40, Math.min(40, deeper * 2.2))
   }
   expect(best.off, `a pixel at ${depthMm} mm, ${degrees}°`).toBeLessThan(3)
   await page.mouse.move(5, 5)
-  await page.waitForTimeout(400)
+  await page.waitForTimeout(500)
   return best
 }
 

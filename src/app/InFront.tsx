@@ -48,8 +48,12 @@ function Dialog(props: {
   const dialog = useShown()
   const id = useId()
   const close = () => dialog.current?.close()
+  const onClose = () => {
+    // The event comes late: it may be open again by then.
+    if (!dialog.current?.open) props.onClose()
+  }
   return (
-    <dialog ref={dialog} className="in-front" aria-labelledby={id} onClose={props.onClose}>
+    <dialog ref={dialog} className="in-front" aria-labelledby={id} onClose={onClose}>
       <h2 id={id}>{props.title}</h2>
       {props.children}
       <div className="answers">

@@ -31,6 +31,8 @@ const nearSide = 0.3
 const narrowPx = 480
 /** How squarely a wall place must face the eye to carry a label: cosine. */
 const squareEnough = -0.4
+/** A sign stands by its patch as long as that can be seen at all: cosine. */
+const anyFarWall = -0.05
 /** Signs on lines keep this far from discs, CSS pixels. */
 const clearOfDiscsPx = 18
 
@@ -125,11 +127,11 @@ function besideMouth(bore: LabelledBore, angle: number, view: PictureView): read
   ]
 }
 
-function onFarWall(bore: LabelledBore, place: Place, view: PictureView) {
+function onFarWall(bore: LabelledBore, place: Place, view: PictureView, facingAtMost = squareEnough) {
   const at = onCircle(bore.grid.lengthMm, place.angle, place.depthMm, radiusAt(bore, place, view))
   const facing = view.facing(place.angle, at)
   const seen = view.project(at)
-  return seen && facing < squareEnough ? { facing, ...seen } : undefined
+  return seen && facing < facingAtMost ? { facing, ...seen } : undefined
 }
 
 function signLabels(bore: LabelledBore): readonly Label[] {
@@ -138,7 +140,7 @@ function signLabels(bore: LabelledBore): readonly Label[] {
     kind: 'sign',
     offers: (view) =>
       contacts.flatMap((contact) => {
-        const seen = onFarWall(bore, contact, view)
+        const seen = onFarWall(bore, contact, view, anyFarWall)
         return seen ? [{ x: seen.x, y: seen.y, alignX: 0.5, alignY: 0.5 }] : []
       }),
   }))

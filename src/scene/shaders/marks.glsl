@@ -28,10 +28,10 @@ float linesAt(float value, float slope, float width) {
   return mix(mean, cover, clamp((apart / pixelRatio - 3.0) / 2.0, 0.0, 1.0));
 }
 
-// Cover of 45° hatching, lines about `pixels` CSS pixels apart. `slope` is that of (x − y) / circumference.
+// Cover of 45° hatching, lines about `pixels` CSS pixels apart. `slope` is that of (x + y) / circumference.
 float hatchAt(vec2 place, float circumference, float slope, float pixels) {
   float marks = marksPerUnit(slope, pixels);
-  return linesAt((place.x - place.y) / circumference * marks, slope * marks, 0.9);
+  return linesAt((place.x + place.y) / circumference * marks, slope * marks, 0.9);
 }
 
 // Device pixels per mm of the surface, as a matrix: screen step = toScreen · step on the surface.

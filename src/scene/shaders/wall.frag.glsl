@@ -20,6 +20,7 @@ uniform mat4 modelViewMatrix; // bore space → view space
 in vec2 vNode;          // node coordinate
 in vec2 vAngleAndDepth; // rad, mm
 in vec3 vToEye;         // view space, from the wall to the eye, mm
+in vec3 vNormal;        // bore space, outward, not of unit length; of the near wall only
 
 layout(location = 0) out vec4 colour; // sRGB as written, premultiplied
 
@@ -44,7 +45,7 @@ struct Judged {
   vec2 steepest;        // µm per mm of the unrolled wall
   vec4 edges;           // doubt edges, µm
   float pastMax, pastMaxSlope, pastMin, pastMinSlope; // µm past the firm edges, positive when proven
-  float hatchSlope;     // of (arc − depth) / circumference, per device pixel
+  float hatchSlope;     // of (arc + depth) / circumference, per device pixel
   bool hatched, nearProvenAbove, nearProvenBelow;
 };
 
@@ -61,9 +62,8 @@ bool cornerProven(Corners corners, float flag) {
   return any(equal(flags, vec4(flag)));
 }
 
-// Cosine between the outward normal of the drawn wall and the direction to the eye. The slopes of the radius
-// are those of the cell.
-float facingIn(Cell cell, Corners corners, float deviation) {
+// Outward normal of the drawn wall in bore space, not of unit length, with the slopes of the cell.
+vec3 normalIn(Cell cell, Corners corners, float deviation) {
   vec4 span = spanOf(cell);
   vec4 radii = vec4(
     drawnRadius(corners.upperFirst.x),
@@ -75,8 +75,7 @@ float facingIn(Cell cell, Corners corners, float deviation) {
   float alongDepth = mix(radii.z - radii.x, radii.w - radii.y, cell.share.x) / (span.w - span.z);
   vec3 outward = outwardAt(vAngleAndDepth.x);
   vec3 around = vec3(-outward.z, 0.0, outward.x);
-  vec3 normal = outward - around * (alongAngle / max(drawnRadius(deviation), 1e-3)) + vec3(0.0, alongDepth, 0.0);
-  return dot(normalize(mat3(modelViewMatrix) * normal), normalize(vToEye));
+  return outward - around * (alongAngle / max(drawnRadius(deviation), 1e-3)) + vec3(0.0, alongDepth, 0.0);
 }
 
 Spot spotIn(Cell cell, Corners corners) {
@@ -87,7 +86,8 @@ Spot spotIn(Cell cell, Corners corners) {
   spot.holeSlope = slopeOf(spot.hole);
   spot.edge = min(vNode.y, float(gridSize.y - 1) - vNode.y);
   spot.edgeSlope = slopeOf(vNode.y);
-  spot.facing = facingIn(cell, corners, spot.deviation);
+  vec3 normal = wallPass == 1 ? vNormal : normalIn(cell, corners, spot.deviation);
+  spot.facing = dot(normalize(mat3(modelViewMatrix) * normal), normalize(vToEye));
   spot.facingSlope = slopeOf(spot.facing);
   spot.pointed = spot.place.y - pointedMm;
   spot.pointedSlope = slopeOf(spot.place.y);
@@ -105,7 +105,7 @@ Judged judgedIn(Cell cell, Corners corners, Spot spot) {
   judged.pastMaxSlope = slopeOf(judged.pastMax);
   judged.pastMin = judged.edges.x - spot.deviation;
   judged.pastMinSlope = slopeOf(judged.pastMin);
-  judged.hatchSlope = slopeOf((spot.place.x - spot.place.y) / (PI * middleMm));
+  judged.hatchSlope = slopeOf((spot.place.x + spot.place.y) / (PI * middleMm));
   judged.hatched = corners.upperFirst.y > 0.5;
   judged.nearProvenAbove = cornerProven(corners, 1.0);
   judged.nearProvenBelow = cornerProven(corners, 2.0);
@@ -163,7 +163,7 @@ void farWall(Spot spot, Judged judged) {
   if (wallPass == 2 && patchCover <= 0.0) discard;
   if (pointedMm >= 0.0) result = over(result, inkColour, 0.8 * lineAt(spot.pointed, spot.pointedSlope, 1.0));
   float portEdge = clamp(portEdgePx * pixelRatio + 0.5 - spot.hole / spot.holeSlope, 0.0, 1.0);
-  float rim = max(lineAt(spot.edge, spot.edgeSlope, 2.0), lineAt(spot.facing, spot.facingSlope, 2.0));
+  float rim = lineAt(spot.edge, spot.edgeSlope, 2.0);
   result = over(result, inkColour, 0.85 * max(portEdge, 0.7 * rim));
   float cover = wallPass == 2 ? patchCover * inWall : inWall;
   colour = vec4(result * cover, cover);
@@ -172,7 +172,7 @@ void farWall(Spot spot, Judged judged) {
 void nearWall(Spot spot) {
   bool inPort = spot.hole < 0.0;
   float outline = 0.5 * lineAt(spot.hole, spot.holeSlope, 1.2);
-  float rim = max(lineAt(spot.edge, spot.edgeSlope, 2.4), lineAt(spot.facing, spot.facingSlope, 2.4));
+  float rim = max(lineAt(spot.edge, spot.edgeSlope, 2.4), lineAt(spot.facing, spot.facingSlope, 3.2));
   float level = pointedMm >= 0.0 && !inPort ? 0.5 * lineAt(spot.pointed, spot.pointedSlope, 1.0) : 0.0;
   float glass = inPort ? 0.0 : 0.03;
   float cover = max(max(outline, level), max(glass, inPort ? 0.0 : 0.55 * rim));

@@ -29,7 +29,6 @@ export function AddToPlan({ bore, survey }: OnBench) {
     })
   return (
     <p className="add-to-plan">
-      {survey.levelsMm.length === 0 ? <span className="aside">{said.noLevels} </span> : null}
       <TypedField label={said.newLevel} text="" placeholder={said.addLevel} width={14} commit={addLevels} />
       <TypedField label={said.newAxis} text="" placeholder={said.addAxis} width={14} commit={addAxes} />
     </p>

@@ -12,8 +12,9 @@ const mmPerInch = 25.4
 export interface NextFieldProps {
   readonly input: RefObject<HTMLInputElement | null>
   readonly setUp: SetUp
-  /** The station in hand; undefined when every station is read. */
+  /** The station in hand; undefined when every station is read, or none is planned. */
   readonly place: Place | undefined
+  readonly planned: boolean
   readonly repeats: readonly number[]
   readonly wanted: number
   readonly onWanted: (repeats: number) => void
@@ -88,12 +89,18 @@ export function NextField(props: NextFieldProps) {
   )
 }
 
-function NextHead({ place, repeats, wanted, onWanted, correcting }: NextFieldProps) {
+function NextHead({ place, planned, repeats, wanted, onWanted, correcting }: NextFieldProps) {
   const said = words.next
   return (
     <>
       <strong>
-        {!place ? said.allRead : correcting ? said.correcting(placeText(place)) : said.next(placeText(place))}
+        {!planned
+          ? words.grid.noLevels
+          : !place
+            ? said.allRead
+            : correcting
+              ? said.correcting(placeText(place))
+              : said.next(placeText(place))}
       </strong>
       {place && !correcting && wanted > 1 ? (
         <span className="aside">{said.repeat(Math.min(repeats.length + 1, wanted), wanted)}</span>

@@ -95,6 +95,7 @@ function Entry({ bench }: { readonly bench: OnBench }) {
         input={input}
         setUp={setUp}
         place={station && placeOf(station)}
+        planned={rows.flat().length > 0}
         repeats={station ? repeatsAt(station) : []}
         wanted={wanted}
         onWanted={setRepeatsPerStation}

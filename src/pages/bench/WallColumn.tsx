@@ -27,7 +27,7 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
   const grid = gridOfBore(job, bore.id)
   const own = exaggerationOfJob(job)
   return (
-    <section className="wall" aria-label={words.parts.wall}>
+    <section className={picture ? 'wall' : 'wall is-flat'} aria-label={words.parts.wall}>
       {picture ? (
         <>
           <div className="picture-box">

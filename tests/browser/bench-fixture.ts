@@ -1,8 +1,12 @@
 import AxeBuilder from '@axe-core/playwright'
 import { type BrowserContext, test as base, expect, type Page } from '@playwright/test'
 
-/** Three says this once for each load, about a class that its React binding still uses. */
-const knownWarning = /THREE\.Clock: This module has been deprecated/
+const knownWarnings = [
+  // Three says this once for each load, about a class that its React binding still uses.
+  /THREE\.Clock: This module has been deprecated/,
+  // The browser itself, copying the picture into a page that these tests have it compose on the processor.
+  /GL Driver Message \(OpenGL, Performance, GL_CLOSE_PATH_NV, High\): GPU stall due to ReadPixels/,
+]
 
 /**
  * Collects, while a page is used, what it complains of on the console, what it throws, each breach of the
@@ -15,7 +19,7 @@ export function complaintsOf(
 ): string[] {
   const complaints: string[] = []
   const complain = (text: string) => {
-    if (![knownWarning, ...expected].some((pattern) => pattern.test(text))) complaints.push(text)
+    if (![...knownWarnings, ...expected].some((pattern) => pattern.test(text))) complaints.push(text)
   }
   context.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') {

@@ -21,7 +21,8 @@ export interface Temperatures {
   readonly referenceThermometerId?: string
 }
 
-const typicalThermometerDoubtK = 1
+/** Standard uncertainty of a thermometer that does not say, K (typical). */
+export const typicalThermometerDoubtK = 1
 const typicalDifferenceDoubtK = 0.3
 const assumedTemperatureDoubtK = 5 / Math.sqrt(3)
 const assumedDifferenceDoubtK = 1 / Math.sqrt(3)

@@ -18,7 +18,7 @@ export interface SetUpConditions {
 const infinite = Number.POSITIVE_INFINITY
 
 /** Doubt of a standard where it does not say, µm (typical, from memory of the trade). */
-const typicalStandardDoubtUm = { ring: 0.5, micrometer: 1.5 } as const
+export const typicalStandardDoubtUm = { ring: 0.5, micrometer: 1.5 } as const
 /** A micrometer not checked on its own standard: rectangular 0 ± 2 µm. */
 const uncheckedMicrometerUm = 2 / Math.sqrt(3)
 

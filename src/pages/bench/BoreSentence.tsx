@@ -1,14 +1,15 @@
 import { wallKinds } from '../../core/measured'
-import { setBore } from '../../job/commands'
+import { setBore, setSurvey } from '../../job/commands'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { NumberField } from './NumberField'
 import { perform } from './perform'
 import { Sentence } from './Sentence'
+import { TypedField } from './TypedField'
 import type { OnBench } from './use-job'
 
-/** Length, wall and ring travel of the bore as a sentence whose parts are fields. */
-export function BoreSentence({ bore }: OnBench) {
+/** Length, wall and ring travel of the bore and when it was measured, as a sentence whose parts are fields. */
+export function BoreSentence({ bore, survey }: OnBench) {
   const said = words.bore
   const keep = (patch: Parameters<typeof setBore>[2], label: string = words.changes.bore) =>
     perform(label, (job) => setBore(job, bore.id, patch))
@@ -74,7 +75,38 @@ export function BoreSentence({ bore }: OnBench) {
           travelFrom: travelField('from', said.labels.travelFrom),
           travelTo: travelField('to', said.labels.travelTo),
         }}
-      />
+      />{' '}
+      <Measured bore={bore} survey={survey} />
     </p>
+  )
+}
+
+/** The occasion: its date and the hours the engine had run. */
+function Measured({ bore, survey }: Pick<OnBench, 'bore' | 'survey'>) {
+  const said = words.setUp
+  const keep = (patch: Parameters<typeof setSurvey>[3]) =>
+    perform(words.changes.survey, (job) => setSurvey(job, bore.id, survey.id, patch))
+  return (
+    <Sentence
+      template={said.survey}
+      fields={{
+        date: (
+          <TypedField
+            label={said.surveyLabels.date}
+            text={survey.date ?? ''}
+            placeholder={words.app.notRecorded}
+            numeric={false}
+            commit={(typed) => keep({ date: typed.trim() === '' ? undefined : typed.trim() })}
+          />
+        ),
+        hours: (
+          <NumberField
+            label={said.surveyLabels.hours}
+            value={survey.hoursRun}
+            keep={(hoursRun) => keep({ hoursRun })}
+          />
+        ),
+      }}
+    />
   )
 }

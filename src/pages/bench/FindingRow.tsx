@@ -11,13 +11,14 @@ export function FindingRow({ row }: { readonly row: Row }) {
   }
   const mark = row.verdict ? ` is-${row.verdict}` : ''
   return (
-    <li className={`finding${mark}`}>
+    <li className={`finding${mark}`} onPointerEnter={point}>
       <div className="finding-main">
         {place ? (
           <button
             type="button"
             className="finding-name"
             onClick={point}
+            onFocus={point}
             title={words.findings.point(row.name)}
           >
             {row.name}

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import type { Grade, Spec } from '../../core/measured'
 import { setSpec } from '../../job/commands'
 import { words } from '../../words/words'
@@ -8,8 +9,8 @@ import { TypedField } from './TypedField'
 
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
 
-/** The size grades of the manual, a line each. */
-export function GradesEditor({ spec }: { readonly spec: Spec }) {
+/** The size grades of the manual one after the other, then which of them the bore has. */
+export function GradesEditor({ spec, children }: { readonly spec: Spec; readonly children: ReactNode }) {
   const grades = spec.grades ?? []
   const said = words.limits
   const keep = (next: readonly Grade[]) =>
@@ -63,6 +64,7 @@ export function GradesEditor({ spec }: { readonly spec: Spec }) {
           </button>
         </div>
       ))}
+      {grades.length > 0 ? <span className="sentence">{children}</span> : null}
       <button type="button" className="quiet" onClick={() => keep([...grades, nextGrade(spec, grades)])}>
         {said.addGrade}
       </button>

@@ -42,12 +42,11 @@ export function LimitsSentence({ job, bore }: OnBench) {
             taperLimit: <SpecNumber spec={spec} field="taperLimitMm" label={said.labels.taperLimit} />,
             taperRule: <TaperRuleChoice rule={spec.taperRule ?? taperRules[0]} />,
           }}
-        />{' '}
-        {(spec.grades ?? []).length > 0 ? (
-          <BoreGrade grades={spec.grades ?? []} boreId={bore.id} grade={bore.grade} />
-        ) : null}
+        />
       </p>
-      <GradesEditor spec={spec} />
+      <GradesEditor spec={spec}>
+        <BoreGrade grades={spec.grades ?? []} boreId={bore.id} grade={bore.grade} />
+      </GradesEditor>
     </>
   )
 }

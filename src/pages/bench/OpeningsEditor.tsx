@@ -1,14 +1,19 @@
+import { useState } from 'react'
 import type { Belt, Port } from '../../core/measured'
+import { type PortArc, portArc, portEdges } from '../../core/ports/port-arc'
 import { mirrorPort, setBelts, setPorts } from '../../job/commands'
 import { newId } from '../../job/new-id'
+import { plain } from '../../words/numbers'
 import { words } from '../../words/words'
+import { ChoiceField } from './ChoiceField'
 import { NeededNumberField } from './NumberField'
 import { perform } from './perform'
+import { Sentence } from './Sentence'
 import { TypedField } from './TypedField'
 import type { OnBench } from './use-job'
 
 /** Ports and belts of the bore, a row each. */
-export function OpeningsEditor({ bore }: OnBench) {
+export function OpeningsEditor({ bore, finding, setUp }: OnBench) {
   const said = words.bore
   return (
     <details className="openings">
@@ -16,13 +21,28 @@ export function OpeningsEditor({ bore }: OnBench) {
         {said.ports.title} {bore.ports.length > 0 ? `(${bore.ports.length})` : ''} · {said.belts.title}{' '}
         {bore.belts.length > 0 ? `(${bore.belts.length})` : ''}
       </summary>
-      <PortRows boreId={bore.id} ports={bore.ports} />
+      <PortRows
+        boreId={bore.id}
+        ports={bore.ports}
+        diameterMm={finding.pair?.maxMm ?? finding.pair?.minMm ?? setUp.settingSizeMm}
+      />
       <BeltRows boreId={bore.id} belts={bore.belts} />
     </details>
   )
 }
 
-function PortRows({ boreId, ports }: { readonly boreId: string; readonly ports: readonly Port[] }) {
+/** How a port's place around the bore is typed: kept are always the angles of its edges. */
+const ways = ['edges', 'arc'] as const
+type Way = (typeof ways)[number]
+
+function PortRows(props: {
+  readonly boreId: string
+  readonly ports: readonly Port[]
+  /** Turns mm along the wall into angle. */
+  readonly diameterMm: number
+}) {
+  const { boreId, ports, diameterMm } = props
+  const [way, setWay] = useState<Way>('edges')
   const said = words.bore.ports
   const keep = (next: readonly Port[]) => perform(words.changes.ports, (job) => setPorts(job, boreId, next))
   const change = (id: string, patch: Partial<Port>) =>
@@ -41,7 +61,9 @@ function PortRows({ boreId, ports }: { readonly boreId: string; readonly ports: 
     ])
   return (
     <section>
-      <p className="aside">{said.lead}</p>
+      <p className="aside">
+        {said.lead} <WayChoice way={way} onChoose={setWay} />
+      </p>
       {ports.length > 0 ? (
         <table>
           <thead>
@@ -49,14 +71,19 @@ function PortRows({ boreId, ports }: { readonly boreId: string; readonly ports: 
               <th scope="col">{said.name}</th>
               <th scope="col">{said.fromDepth}</th>
               <th scope="col">{said.toDepth}</th>
-              <th scope="col">{said.fromAngle}</th>
-              <th scope="col">{said.toAngle}</th>
+              <th scope="col">{way === 'arc' ? said.width : said.fromAngle}</th>
+              <th scope="col">{way === 'arc' ? said.middle : said.toAngle}</th>
               <td />
             </tr>
           </thead>
           <tbody>
             {ports.map((port) => (
-              <PortRow key={port.id} port={port} change={(patch) => change(port.id, patch)}>
+              <PortRow
+                key={port.id}
+                port={port}
+                arcIn={way === 'arc' ? diameterMm : undefined}
+                change={(patch) => change(port.id, patch)}
+              >
                 <button
                   type="button"
                   className="quiet"
@@ -86,14 +113,35 @@ function PortRows({ boreId, ports }: { readonly boreId: string; readonly ports: 
   )
 }
 
+function WayChoice({ way, onChoose }: { readonly way: Way; readonly onChoose: (way: Way) => void }) {
+  const said = words.bore.ports
+  return (
+    <Sentence
+      template={said.measured}
+      fields={{
+        way: (
+          <ChoiceField
+            label={said.measuredBy}
+            value={way}
+            options={ways.map((value) => ({ value, text: said.ways[value] }))}
+            onChoose={(value) => onChoose(value === 'arc' ? 'arc' : 'edges')}
+          />
+        ),
+      }}
+    />
+  )
+}
+
 type Change<Opening> = (patch: Partial<Opening>) => string | undefined
 
 function PortRow(props: {
   readonly port: Port
+  /** Diameter in which width and middle are typed, mm; undefined where the edges are. */
+  readonly arcIn: number | undefined
   readonly change: Change<Port>
   readonly children: React.ReactNode
 }) {
-  const { port, change, children } = props
+  const { port, arcIn, change, children } = props
   const said = words.bore.ports
   const number = (field: 'fromDepthMm' | 'toDepthMm' | 'fromDegrees' | 'toDegrees', label: string) => (
     <td>
@@ -112,10 +160,53 @@ function PortRow(props: {
       </td>
       {number('fromDepthMm', said.fromDepth)}
       {number('toDepthMm', said.toDepth)}
-      {number('fromDegrees', said.fromAngle)}
-      {number('toDegrees', said.toAngle)}
+      {arcIn === undefined ? (
+        <>
+          {number('fromDegrees', said.fromAngle)}
+          {number('toDegrees', said.toAngle)}
+        </>
+      ) : (
+        <ArcCells port={port} diameterMm={arcIn} change={change} />
+      )}
       <td className="row-buttons">{children}</td>
     </tr>
+  )
+}
+
+function ArcCells(props: {
+  readonly port: Port
+  readonly diameterMm: number
+  readonly change: Change<Port>
+}) {
+  const { port, diameterMm, change } = props
+  const said = words.bore.ports
+  const arc = portArc(port, diameterMm)
+  const most = Math.PI * diameterMm
+  const keep = (patch: Partial<PortArc>) => {
+    const next = { ...arc, ...patch }
+    return next.widthMm > 0 && next.widthMm < most
+      ? change(portEdges(next, diameterMm))
+      : words.number.outOfRange(plain(next.widthMm, 2), '0', plain(most, 2))
+  }
+  return (
+    <>
+      <td>
+        <NeededNumberField
+          label={`${port.name}: ${said.width}`}
+          value={Number(arc.widthMm.toFixed(2))}
+          width={5}
+          keep={(widthMm) => keep({ widthMm })}
+        />
+      </td>
+      <td>
+        <NeededNumberField
+          label={`${port.name}: ${said.middle}`}
+          value={Number(arc.centreDegrees.toFixed(2))}
+          width={5}
+          keep={(centreDegrees) => keep({ centreDegrees })}
+        />
+      </td>
+    </>
   )
 }
 

@@ -1,6 +1,8 @@
 import { lookFrom, setExaggeration, turnView, type ViewName, zoomView } from '../../session/session'
 import { plain } from '../../words/numbers'
+import { readNumber } from '../../words/read-number'
 import { words } from '../../words/words'
+import { type Refusal, TypedField } from './TypedField'
 import { useSession } from './use-job'
 
 const views: readonly Exclude<ViewName, 'free'>[] = ['front', 'right', 'rear', 'left', 'above']
@@ -66,14 +68,39 @@ function Exaggeration({ own, end }: { readonly own: number | undefined; readonly
         value={position}
         onChange={(event) => setExaggeration(end ** (Number(event.target.value) / steps))}
       />
+      <span className="factor">
+        ×
+        <TypedField
+          label={said.exaggerationTyped}
+          text={plain(shown, shown < 10 ? 1 : 0)}
+          placeholder=""
+          width={5}
+          commit={(typed) => typedFactor(typed, end)}
+        />
+      </span>
       <button
         type="button"
         aria-pressed={chosen === undefined}
         title={said.exaggerationOwn}
         onClick={() => setExaggeration(undefined)}
       >
-        × {plain(shown, shown < 10 ? 1 : 0)}
+        {said.exaggerationAuto}
       </button>
     </div>
   )
+}
+
+/** Empty gives the choice back to the job; what cannot be drawn is refused. */
+function typedFactor(typed: string, end: number): Refusal {
+  if (typed.trim() === '') {
+    setExaggeration(undefined)
+    return undefined
+  }
+  const read = readNumber(typed)
+  if (!read.ok) return words.number.refused[read.why]
+  if (read.value < 1 || read.value > end) {
+    return words.picture.exaggerationRange('1', plain(Math.floor(end), 0))
+  }
+  setExaggeration(read.value)
+  return undefined
 }

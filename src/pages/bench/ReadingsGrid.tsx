@@ -124,6 +124,7 @@ function StationCell(props: {
       pointed?.depthMm === station.depthMm && pointed.angleDegrees % 180 === station.axisDegrees,
   )
   const place = { depthMm: station.depthMm, axisDegrees: station.axisDegrees }
+  const point = () => pointAt({ depthMm: place.depthMm, angleDegrees: place.axisDegrees, from: 'sheet' })
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return
     if (event.key === 'Enter' || event.key === 'F2') {
@@ -145,7 +146,9 @@ function StationCell(props: {
         className={cellClass(station, finding, isPointed, isInHand)}
         onKeyDown={onKeyDown}
         onClick={() => actions.correct(place)}
-        onFocus={() => pointAt({ depthMm: place.depthMm, angleDegrees: place.axisDegrees, from: 'sheet' })}
+        onFocus={point}
+        onPointerEnter={point}
+        onPointerLeave={() => pointAt(undefined)}
       >
         <CellText station={station} finding={finding} />
       </button>

@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { presetOf } from '../../core/gauge/presets'
 import type { Gauge, SetUp, Standard } from '../../core/measured'
 import { gaugeKinds, standardKinds } from '../../core/measured'
@@ -9,6 +10,7 @@ import { NeededNumberField, NumberField } from './NumberField'
 import { perform } from './perform'
 import { Sentence } from './Sentence'
 import { temperatureReading } from './TemperatureReading'
+import { TypicalFigures } from './TypicalFigures'
 import type { OnBench } from './use-job'
 
 /** Kinds of gauge that are set to a size before they are read: those this page can enter today. */
@@ -16,6 +18,7 @@ const setGaugeKinds = gaugeKinds.filter((kind) => kind.startsWith('dial') || kin
 
 /** The set-up as a running sentence whose parts are fields. */
 export function SetUpSentence({ job, setUp, finding }: OnBench) {
+  const [typicalShown, setTypicalShown] = useState(false)
   const gauge = entryOf(job.gauges, setUp.gaugeId)
   const standard = entryOf(job.standards, setUp.standardId)
   const said = words.setUp
@@ -26,28 +29,39 @@ export function SetUpSentence({ job, setUp, finding }: OnBench) {
   }
   const correction = finding.stations[0]?.correctionMm
   return (
-    <p className="sentence">
-      <Sentence template={setUp.entry === 'size' ? said.sizes : said.deviations} fields={fields} />{' '}
-      {standard.kind === 'micrometer' ? (
-        <Sentence
-          template={said.micrometerCheck}
-          fields={{
-            micrometerError: (
-              <NumberField
-                label={said.labels.micrometerError}
-                value={standard.errorUm}
-                keep={(errorUm) =>
-                  perform(words.changes.standard, (j) => setStandard(j, standard.id, { errorUm }))
-                }
-              />
-            ),
-          }}
-        />
-      ) : null}{' '}
-      {correction !== undefined && Math.abs(correction) >= 0.00005 ? (
-        <span className="aside">{said.temperatureEffect(microns(correction, { sign: true }))}</span>
-      ) : null}
-    </p>
+    <>
+      <p className="sentence">
+        <Sentence template={setUp.entry === 'size' ? said.sizes : said.deviations} fields={fields} />{' '}
+        {standard.kind === 'micrometer' ? (
+          <Sentence
+            template={said.micrometerCheck}
+            fields={{
+              micrometerError: (
+                <NumberField
+                  label={said.labels.micrometerError}
+                  value={standard.errorUm}
+                  keep={(errorUm) =>
+                    perform(words.changes.standard, (j) => setStandard(j, standard.id, { errorUm }))
+                  }
+                />
+              ),
+            }}
+          />
+        ) : null}{' '}
+        {correction !== undefined && Math.abs(correction) >= 0.00005 ? (
+          <span className="aside">{said.temperatureEffect(microns(correction, { sign: true }))}</span>
+        ) : null}{' '}
+        <button
+          type="button"
+          className="quiet"
+          aria-expanded={typicalShown}
+          onClick={() => setTypicalShown(!typicalShown)}
+        >
+          {said.typicalTitle}
+        </button>
+      </p>
+      {typicalShown ? <TypicalFigures job={job} setUp={setUp} gauge={gauge} standard={standard} /> : null}
+    </>
   )
 }
 
@@ -59,14 +73,15 @@ function entryOf<T extends { readonly id: string }>(list: readonly T[], id: stri
 
 function gaugeFields(gauge: Gauge, standard: Standard, setUp: SetUp) {
   const said = words.setUp
+  const kinds = setGaugeKinds.includes(gauge.kind) ? setGaugeKinds : [...setGaugeKinds, gauge.kind]
   return {
     gauge: (
       <ChoiceField
         label={said.labels.gauge}
         value={gauge.kind}
-        options={setGaugeKinds.map((kind) => ({ value: kind, text: said.gauges[kind] }))}
+        options={kinds.map((kind) => ({ value: kind, text: said.gauges[kind] }))}
         onChoose={(value) => {
-          const kind = setGaugeKinds.find((known) => known === value)
+          const kind = kinds.find((known) => known === value)
           if (kind)
             perform(words.changes.gauge, (job) => setGauge(job, gauge.id, { kind, stepUm: undefined }))
         }}

@@ -49,11 +49,28 @@ export const setUp = {
     directionTest:
       'Push one contact in by a hair: the needle now shows a smaller bore. Never take the direction for granted.',
     closingZeroHint: 'Put the gauge back on its setting at the end and write down the dial.',
-    typical: 'Typical figures for this kind of gauge, from memory of the trade; change what you know better.',
+    typicalTitle: 'Typical figures',
+    typical:
+      'Typical figures for this kind of gauge, from memory of the trade; change what you know better. All are standard uncertainties but the drift, which is a half-width.',
+    typicalSentence:
+      'Repeats scatter by {repeatability} µm, known from {repeatabilityFreedom} degrees of freedom. Setting good to {setting} µm, dial or scale to {scale} µm; drift without a closing zero ± {drift} µm. The {standardKind} itself is good to {standardDoubt} µm, a thermometer to {thermometerDoubt} K. Contacts reach {contact} mm either side; depth is held to {depthDoubt} mm.',
+    typicalLabels: {
+      repeatability: 'Standard deviation of repeats, µm',
+      repeatabilityFreedom: 'Degrees of freedom it rests on',
+      setting: 'Standard uncertainty of the setting, µm',
+      scale: 'Standard uncertainty of dial or scale, µm',
+      drift: 'Half-width of the drift without a closing zero, µm',
+      standardKind: 'What the gauge was set by',
+      standardDoubt: 'Standard uncertainty of the ring or micrometer itself, µm',
+      thermometerDoubt: 'Standard uncertainty of a thermometer, K',
+      contact: 'Half-width of a contact on the wall, mm',
+      depthDoubt: 'Standard uncertainty of the depth, mm',
+    },
+    noFigure: 'none',
     temperatureEffect: (effect: string) => `At these temperatures each reading is corrected by ${effect} µm.`,
     notUnderstood: 'not recorded, an assumed value with its doubt stands in',
-    survey: '{name}, measured {date} at {hours} hours run.',
-    surveyLabels: { name: 'Name of the survey', date: 'Date measured', hours: 'Hours run' },
+    survey: 'Measured {date} at {hours} hours run.',
+    surveyLabels: { date: 'Date measured, year-month-day', hours: 'Hours run' },
   },
   limits: {
     title: 'Limits',
@@ -62,7 +79,7 @@ export const setUp = {
     ovality: 'Out-of-round up to {ovalityLimit} mm, judged as {ovalityRule}.',
     ovalityAxes: 'The manual calls the axis at {ovalityX}° X and the axis at {ovalityY}° Y.',
     taper: 'Taper up to {taperLimit} mm, judged as {taperRule}.',
-    grade: 'Grade {gradeName}: {gradeMin} to {gradeMax} mm.',
+    grade: 'Grade {gradeName}: {gradeMin} to {gradeMax}',
     boreGrade: 'This bore is stamped {grade}.',
     labels: {
       newMin: 'Smallest size when new, mm',
@@ -135,6 +152,11 @@ export const setUp = {
       toDepth: 'To, mm',
       fromAngle: 'From, °',
       toAngle: 'To, °',
+      measuredBy: 'Ports are measured by',
+      measured: 'Measured by {way}.',
+      ways: { edges: 'both edges in degrees', arc: 'width in mm and middle' },
+      width: 'Width, mm',
+      middle: 'Middle, °',
       allBores: 'All bores of this job have these ports.',
     },
     belts: {

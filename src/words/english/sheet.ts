@@ -47,7 +47,7 @@ export const sheet = {
     correcting: (place: string) => `Correcting ${place}`,
     repeat: (number: number, all: number) => `reading ${number} of ${all}`,
     repeatsPerStation: 'Readings per station',
-    allRead: 'Every station that can be reached is read.',
+    allRead: 'All stations in reach are read.',
     closingZero: 'Now put the gauge back on its setting and write down the closing zero.',
     sizeField: 'Size, mm',
     deviationField: 'Dial deviation, µm',

@@ -33,6 +33,7 @@ describe('a sentence with fields', () => {
     ['sizes', words.setUp.sizes, words.setUp.labels],
     ['deviations', words.setUp.deviations, words.setUp.labels],
     ['micrometer check', words.setUp.micrometerCheck, words.setUp.labels],
+    ['typical figures', words.setUp.typicalSentence, words.setUp.typicalLabels],
     ['survey', words.setUp.survey, words.setUp.surveyLabels],
     ['band', words.limits.band, words.limits.labels],
     ['ovality', words.limits.ovality, words.limits.labels],

@@ -1,0 +1,130 @@
+import type { Page } from '@playwright/test'
+import { words } from '../../src/words/words'
+import { expect, expectAccessible, openApp, test } from './bench-fixture'
+
+const { bore, limits, next, picture, setUp } = words
+
+async function type(page: Page, label: string, text: string): Promise<void> {
+  const field = page.getByRole('textbox', { name: label, exact: true })
+  await field.fill(text)
+  await field.press('Enter')
+}
+
+function fieldOf(page: Page, label: string) {
+  return page.getByRole('textbox', { name: label, exact: true })
+}
+
+/** How far the content of a column reaches below its end, pixels. */
+function overflowOf(page: Page, column: string): Promise<number> {
+  return page.locator(column).evaluate((element) => element.scrollHeight - element.clientHeight)
+}
+
+test('the example fits into the page: neither the page nor the sheet scrolls at 1440 × 900', async ({
+  page,
+}) => {
+  await openApp(page)
+  await expect(page.locator('.verdict')).toBeVisible()
+  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(900)
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1440)
+  expect(await overflowOf(page, '.sheet-scroll')).toBeLessThanOrEqual(1)
+})
+
+test('a port is placed by its width along the wall and its middle, and kept by its edges', async ({
+  page,
+}) => {
+  await openApp(page)
+  await page.locator('.openings summary').click()
+  const way = page.getByRole('combobox', { name: bore.ports.measuredBy })
+  await way.selectOption('arc')
+  // A sixth of the way round a bore of 54.050 mm is 28.30 mm: own arithmetic.
+  await type(page, `boost: ${bore.ports.width}`, '28,30')
+  await way.selectOption('edges')
+  const from = Number(await fieldOf(page, `boost: ${bore.ports.fromAngle}`).inputValue())
+  const to = Number(await fieldOf(page, `boost: ${bore.ports.toAngle}`).inputValue())
+  expect(to - from).toBeCloseTo(60, 1)
+  expect((to + from) / 2).toBeCloseTo(180, 2)
+
+  await way.selectOption('arc')
+  await type(page, `boost: ${bore.ports.width}`, '400')
+  await expect(page.getByRole('alert').filter({ hasText: '400 is outside' })).toBeVisible()
+  await expect(fieldOf(page, `boost: ${bore.ports.width}`)).toHaveValue('400')
+})
+
+test('a doubt that is known better than typical takes the place of the typical one, and can be undone', async ({
+  page,
+}) => {
+  await openApp(page)
+  const largest = page.locator('.finding').first()
+  const before = (await largest.locator('.finding-figure').textContent()) ?? ''
+  await page.getByRole('button', { name: setUp.typicalTitle }).click()
+  const setting = fieldOf(page, setUp.typicalLabels.setting)
+  await expect(setting).toHaveValue('')
+  await expect(setting).toHaveAttribute('placeholder', '2.6')
+  await type(page, setUp.typicalLabels.setting, '9')
+  await expect(largest.locator('.finding-figure')).not.toHaveText(before)
+  await type(page, setUp.typicalLabels.thermometerDoubt, '0,2')
+  await expect(fieldOf(page, setUp.typicalLabels.thermometerDoubt)).toHaveValue('0.2')
+  await expectAccessible(page, '.sheet')
+  await page.getByRole('heading', { level: 2 }).first().click()
+  await page.keyboard.press('ControlOrMeta+z')
+  await page.keyboard.press('ControlOrMeta+z')
+  await expect(setting).toHaveValue('')
+  await expect(largest.locator('.finding-figure')).toHaveText(before)
+})
+
+test('a date that is none stays in its field with the reason', async ({ page }) => {
+  await openApp(page)
+  await type(page, setUp.surveyLabels.date, '31.5.2024')
+  await expect(page.getByRole('alert').filter({ hasText: /31\.5\.2024.* is not a date/ })).toBeVisible()
+  await expect(fieldOf(page, setUp.surveyLabels.date)).toHaveValue('31.5.2024')
+  await type(page, setUp.surveyLabels.date, '2024-05-31')
+  await expect(fieldOf(page, setUp.surveyLabels.date)).toHaveAttribute('aria-invalid', 'false')
+})
+
+test('a size that cannot belong to the setting is refused in words and stays in the field', async ({
+  page,
+}) => {
+  await openApp(page)
+  await page.getByRole('button', { name: /^8 mm, 0°/ }).click()
+  const field = page.getByRole('textbox', { name: new RegExp(`^${next.sizeField}: `) })
+  await field.fill('5,4033')
+  await field.press('Enter')
+  await expect(page.locator('#next-refusal')).toHaveText(next.farFromSetting('5,4033', '54.000'))
+  await expect(field).toHaveValue('5,4033')
+})
+
+test('a limit can be cleared again and the verdict then says that there is none', async ({ page }) => {
+  await openApp(page)
+  for (const label of [limits.labels.newMin, limits.labels.newMax, limits.labels.wearLimit]) {
+    await type(page, label, '')
+  }
+  // What is left is the band that the grades span.
+  await expect(page.locator('.verdict')).not.toContainText(words.verdict.none['no-limits'])
+  for (const grade of ['A', 'B']) {
+    await page.getByRole('button', { name: limits.removeGrade(grade) }).click()
+  }
+  await expect(page.locator('.verdict')).toContainText(words.verdict.none['no-limits'])
+})
+
+test('the exaggeration is typed, refused where it cannot be drawn, and given back', async ({ page }) => {
+  await openApp(page)
+  const typed = fieldOf(page, picture.exaggerationTyped)
+  const own = await typed.inputValue()
+  await type(page, picture.exaggerationTyped, '200')
+  await expect(page.getByRole('slider', { name: picture.exaggeration })).toHaveAttribute(
+    'aria-valuetext',
+    picture.exaggerationIs('200'),
+  )
+  await type(page, picture.exaggerationTyped, '1000000')
+  await expect(page.locator('.factor').getByRole('alert')).toBeVisible()
+  await typed.press('Escape')
+  await page.getByRole('button', { name: picture.exaggerationAuto }).click()
+  await expect(typed).toHaveValue(own)
+})
+
+test('a cell under the pointer is read out and marked on the map', async ({ page }) => {
+  await openApp(page)
+  await page.getByRole('button', { name: /^8 mm, 0°/ }).hover()
+  await expect(page.locator('.read-out')).toHaveText(/^8 mm · 0° · 54\.0\d\d ± 0\.0\d\d · a reading$/)
+  await expect(page.locator('.map-pointer')).toHaveCount(1)
+})

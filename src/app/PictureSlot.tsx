@@ -5,7 +5,7 @@ import { exaggerationOfJob, findingOf, gridOfBore } from '../job/selectors'
 import { pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
-import { firstNumbersPainted } from './first-marks'
+import { firstNumbersPainted, markFirstPicture } from './first-marks'
 import { pictureLabels } from './picture-labels'
 import type { Theme } from './theme'
 
@@ -72,6 +72,7 @@ function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trou
       onTurned={turnedByHand}
       labels={pictureLabels}
       onTrouble={onTrouble}
+      onFirstFrame={markFirstPicture}
     />
   )
 }

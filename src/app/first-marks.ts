@@ -18,3 +18,12 @@ export function markFirstNumbers(): void {
     }),
   )
 }
+
+let pictureSeen = false
+
+/** To be called when the picture has drawn a frame; the first one is marked, once. */
+export function markFirstPicture(): void {
+  if (pictureSeen) return
+  pictureSeen = true
+  performance.mark('borewall:first-picture')
+}

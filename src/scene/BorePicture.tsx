@@ -43,6 +43,8 @@ export interface BorePictureProps {
   readonly onTrouble: (trouble: Trouble) => void
   /** False: one finger scrolls the page and two turn the bore. */
   readonly oneFingerTurns?: boolean
+  /** After the first frame that holds the bore was drawn. */
+  readonly onFirstFrame?: () => void
   readonly ref?: Ref<BorePictureHandle>
 }
 

@@ -35,6 +35,8 @@ interface SceneProps {
   readonly labels: PictureLabels
   readonly onTrouble: (trouble: Trouble) => void
   readonly oneFingerTurns?: boolean
+  /** After the first frame that holds the bore was drawn. */
+  readonly onFirstFrame?: () => void
 }
 
 interface Surroundings {
@@ -50,6 +52,7 @@ const narrowPx = 480
 export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Surroundings) {
   const host = useRef<HTMLDivElement>(null)
   const latest = useRef(props)
+  const wasDrawn = useRef(false)
   const [stage, setStage] = useState<PictureStage | 'impossible'>()
   latest.current = props
 
@@ -85,6 +88,10 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         onFrame(view) {
           parts.current.view = view
           overlay.current?.follow(view, latest.current.labels)
+          if (wasDrawn.current) return
+          wasDrawn.current = true
+          // This is called within the frame: the next one begins after it was drawn.
+          requestAnimationFrame(() => latest.current.onFirstFrame?.())
         },
       }),
     )

@@ -36,8 +36,8 @@ export async function changeTimes(browser: Browser, address: string): Promise<Fi
   await quiet(page)
   const idle = await idleFrames(page, 5000)
   const exaggeration = await timed(page, async (index) => {
-    const name = index % 2 === 0 ? words.picture.more : words.picture.less
-    await page.getByRole('button', { name, exact: true }).click()
+    const slider = page.getByRole('slider', { name: words.picture.exaggeration })
+    await slider.press(index % 2 === 0 ? 'ArrowLeft' : 'ArrowRight')
   })
   const data = await timed(
     page,
@@ -122,9 +122,9 @@ async function timed(
 
 /** Changes the first reading on the sheet, so that undo and redo change it back and forth. */
 async function changeOneReading(page: Page): Promise<void> {
-  const field = page.getByRole('textbox', { name: /°/ }).first()
-  const value = await field.inputValue()
-  await field.fill(value.replace(/\d(?=\D*$)/, (digit) => `${(Number(digit) + 1) % 10}`))
+  await page.locator('[data-cell="0 0"]').click()
+  const field = page.locator('.next-input')
+  await field.fill('54.040 54.041 54.040')
   await field.press('Enter')
-  await page.getByRole('heading', { level: 1 }).click()
+  await page.locator('.verdict').click()
 }

@@ -27,8 +27,6 @@ export const picture = {
     exaggerationOwn: 'As the limits need',
     exaggerationAuto: 'auto',
     exaggerationRange: (least: string, most: string) => `Enter a number from ${least} to ${most}.`,
-    more: 'Exaggerate more',
-    less: 'Exaggerate less',
     scaleBar: (microns: string) => `${microns} on diameter`,
     pair: {
       wear: (min: string, max: string) => `${min} smallest new to ${max} wear limit`,

@@ -41,6 +41,7 @@ export function mapContours(
   const turned = turn(grid, scale)
   const deviations = fieldOf(grid, turned, (i) => grid.deviationsUm[i] ?? 0)
   const path = (field: Float64Array, value: number) => pathOf(field, value, turned, scale)
+  const { low, high } = rangeOf(grid.deviationsUm)
   const maxUm = pair?.maxMm === undefined ? undefined : (pair.maxMm - grid.middleMm) * 1000
   const minUm = pair?.minMm === undefined ? undefined : (pair.minMm - grid.middleMm) * 1000
   const doubt = (edge: number, sign: 1 | -1) =>
@@ -55,8 +56,10 @@ export function mapContours(
     (_, k) => span.lowUm + ((k + 1) / (bandCount + 1)) * (span.highUm - span.lowUm),
   )
   return {
-    bands: bands.map((fromUm) => ({ fromUm, path: path(deviations, fromUm) })),
-    isoLines: isoValues(grid.deviationsUm, isoStepUm).map((um) => ({ um, path: path(deviations, um) })),
+    bands: bands
+      .filter((fromUm) => fromUm <= high)
+      .map((fromUm) => ({ fromUm, path: path(deviations, fromUm) })),
+    isoLines: isoValues(low, high, isoStepUm).map((um) => ({ um, path: path(deviations, um) })),
     ...(maxUm === undefined
       ? {}
       : {
@@ -79,18 +82,20 @@ function clampFar(um: number | undefined): number {
   return Math.min(farUm, Math.max(-farUm, um ?? farUm))
 }
 
-function isoValues(deviations: Float32Array, stepUm: number): number[] {
+function rangeOf(values: ArrayLike<number>): { low: number; high: number } {
   let low = Number.POSITIVE_INFINITY
   let high = Number.NEGATIVE_INFINITY
-  for (const um of deviations) {
-    low = Math.min(low, um)
-    high = Math.max(high, um)
+  for (let i = 0; i < values.length; i++) {
+    low = Math.min(low, values[i] ?? low)
+    high = Math.max(high, values[i] ?? high)
   }
+  return { low, high }
+}
+
+function isoValues(low: number, high: number, stepUm: number): number[] {
   const first = Math.ceil(low / stepUm)
-  return Array.from(
-    { length: Math.max(0, Math.floor(high / stepUm) - first + 1) },
-    (_, k) => (first + k) * stepUm,
-  )
+  const count = Math.max(0, Math.floor(high / stepUm) - first + 1)
+  return Array.from({ length: count }, (_, k) => (first + k) * stepUm)
 }
 
 function turn({ angles, depthsMm }: WallGrid, scale: MapScale): Turned {
@@ -116,6 +121,9 @@ function fieldOf(grid: WallGrid, { order, columns }: Turned, value: (index: numb
 
 function pathOf(field: Float64Array, value: number, turned: Turned, scale: MapScale): string {
   const rows = turned.depthsMm.length
+  const { low, high } = rangeOf(field)
+  if (high < value) return ''
+  if (low >= value) return wholeWall(scale)
   const { coordinates } = contours().size([turned.columns, rows]).contour(Array.from(field), value)
   const x = (index: number) => between(turned.across, index - 0.5)
   const y = (index: number) => downOf(scale, between(turned.depthsMm, index - 0.5))
@@ -123,6 +131,10 @@ function pathOf(field: Float64Array, value: number, turned: Turned, scale: MapSc
     .flat()
     .map((ring) => `M${ring.map(([i, j]) => `${x(i ?? 0).toFixed(1)},${y(j ?? 0).toFixed(1)}`).join('L')}Z`)
     .join('')
+}
+
+function wholeWall({ left, top, width, height }: MapScale): string {
+  return `M${left},${top}h${width}v${height}h${-width}Z`
 }
 
 function between(values: Float64Array, index: number): number {

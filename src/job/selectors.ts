@@ -35,13 +35,22 @@ export const wallOfBore: (job: Job, boreId: string) => Wall | undefined = oncePe
 })
 
 /** The same wall as the picture gets it. */
-export const gridOfBore: (job: Job, boreId: string) => WallGrid | undefined = oncePerBore((job, bore) => {
+export const gridOfBore: (job: Job, boreId: string) => WallGrid | undefined = oncePerBore((job, bore) =>
+  gridded(job, bore, {}),
+)
+
+/** The same wall as the flat map gets it: a row and a column for every few pixels, and for every reading. */
+export const mapGridOfBore: (job: Job, boreId: string) => WallGrid | undefined = oncePerBore((job, bore) =>
+  gridded(job, bore, { rows: 48, columns: 120 }),
+)
+
+function gridded(job: Job, bore: Bore, size: { rows?: number; columns?: number }): WallGrid | undefined {
   const finding = findingOf(job, bore.id)
   const wall = wallOfBore(job, bore.id)
   const middleMm = middleOfBore(job, bore.id)
   if (!finding || !wall || middleMm === undefined) return undefined
-  return gridOf(wall, finding, { middleMm })
-})
+  return gridOf(wall, finding, { middleMm, ...size })
+}
 
 /** The one exaggeration at which all bores of the job are drawn; undefined while there is nothing to draw. */
 export const exaggerationOfJob: (job: Job) => number | undefined = oncePerJob((job) =>

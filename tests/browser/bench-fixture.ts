@@ -56,6 +56,13 @@ export const test = base.extend<Guard>({
 
 export { expect }
 
+/** As in a browser without WebGL: drawing the picture on the processor takes most of the time of a test. */
+export async function withoutPicture(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', { value: () => null })
+  })
+}
+
 /** Opens the app as a browser that has never seen it, and waits until it has something to show. */
 export async function openApp(page: Page): Promise<void> {
   await page.goto('./')

@@ -1,8 +1,14 @@
 import type { Page } from '@playwright/test'
 import { words } from '../../src/words/words'
-import { expect, expectAccessible, openApp, test } from './bench-fixture'
+import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
 
 const { bore, limits, next, picture, setUp } = words
+
+/** Only what cannot be seen without the picture is tested with it. */
+const picturedTests = new Set([
+  'the example fits into the page: neither the page nor the sheet scrolls at 1440 × 900',
+  'the exaggeration is typed, refused where it cannot be drawn, and given back',
+])
 
 async function type(page: Page, label: string, text: string): Promise<void> {
   const field = page.getByRole('textbox', { name: label, exact: true })
@@ -13,6 +19,10 @@ async function type(page: Page, label: string, text: string): Promise<void> {
 function fieldOf(page: Page, label: string) {
   return page.getByRole('textbox', { name: label, exact: true })
 }
+
+test.beforeEach(async ({ page }, { title }) => {
+  if (!picturedTests.has(title)) await withoutPicture(page)
+})
 
 /** How far the content of a column reaches below its end, pixels. */
 function overflowOf(page: Page, column: string): Promise<number> {

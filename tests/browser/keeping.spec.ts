@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
 import { words } from '../../src/words/words'
-import { expect, expectAccessible, openApp, test } from './bench-fixture'
+import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
 
 const { bar, demo, file, kept, saving, undo } = words
 
@@ -53,12 +53,7 @@ async function savedFile(page: Page): Promise<{ name: string; text: string }> {
   return { name: done.suggestedFilename(), text: await readFile(await done.path(), 'utf8') }
 }
 
-// Nothing here is about the picture, which on the processor takes most of the time of a test.
-test.beforeEach(async ({ page }) => {
-  await page.addInitScript(() => {
-    Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', { value: () => null })
-  })
-})
+test.beforeEach(({ page }) => withoutPicture(page))
 
 test('an empty browser opens the example under a banner that says it is invented', async ({ page }) => {
   await openApp(page)

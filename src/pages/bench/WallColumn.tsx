@@ -2,7 +2,7 @@ import { type ReactNode, useMemo } from 'react'
 import { type MapPaint, UnrolledMap } from '../../charts/UnrolledMap'
 import type { LimitPair } from '../../core/findings'
 import type { WallGrid } from '../../core/surface/wall-grid'
-import { exaggerationEndOfJob, exaggerationOfJob, gridOfBore, wallOfBore } from '../../job/selectors'
+import { exaggerationEndOfJob, exaggerationOfJob, mapGridOfBore, wallOfBore } from '../../job/selectors'
 import { pointAt } from '../../session/session'
 import { readOut } from '../../words/read-out'
 import { words } from '../../words/words'
@@ -24,7 +24,7 @@ export interface WallColumnProps {
 /** Centre: the wall in three dimensions, what is pointed at in words, and the wall unrolled. */
 export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
   const { job, bore, finding } = bench
-  const grid = gridOfBore(job, bore.id)
+  const grid = mapGridOfBore(job, bore.id)
   const own = exaggerationOfJob(job)
   return (
     <section className={picture ? 'wall' : 'wall is-flat'} aria-label={words.parts.wall}>

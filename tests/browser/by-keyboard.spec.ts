@@ -1,7 +1,7 @@
 import type { Locator, Page } from '@playwright/test'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
-import { patchAt, shareNear, shareOfInk } from './pixels'
+import { marksOf, patchAt, shareNear, shareOfInk } from './pixels'
 
 const { bore, demo, file, grid, limits, setUp } = words
 
@@ -85,19 +85,19 @@ test('eight readings, two limits, a port, a belt and a comparison bore are typed
   await tabTo(page, page.locator('.openings summary'))
   await page.keyboard.press('Enter')
   await pressByKeyboard(page, bore.ports.add)
-  await fillByKeyboard(page, 'Port 1: From, mm', '25')
-  await fillByKeyboard(page, 'Port 1: To, mm', '45')
+  await fillByKeyboard(page, 'Port 1: To, mm', '70')
+  await fillByKeyboard(page, 'Port 1: From, mm', '55')
   await fillByKeyboard(page, 'Port 1: From, °', '325')
   await fillByKeyboard(page, 'Port 1: To, °', '35')
   await pressByKeyboard(page, bore.belts.add)
-  await fillByKeyboard(page, 'Belt 1: From, mm', '12')
-  await fillByKeyboard(page, 'Belt 1: To, mm', '16')
-  await fillByKeyboard(page, grid.newLevel, '8 20')
-  await fillByKeyboard(page, grid.newAxis, '45 135')
-  await typeReadings(page, ['54.080', '54,050', '54.020', '54.020', '54.081', '54.050', '54,020', '54.021'])
+  await fillByKeyboard(page, 'Belt 1: From, mm', '11')
+  await fillByKeyboard(page, 'Belt 1: To, mm', '17')
+  await fillByKeyboard(page, grid.newLevel, '8 20 32 44')
+  await fillByKeyboard(page, grid.editAxis('90°'), '45')
+  await typeReadings(page, ['54.080', '54,050', '54.081', '54.050', '54.080', '54,050', '54.080', '54.050'])
 
   const verdict = page.locator('.verdict')
-  await expect(verdict).toHaveText(/^Over the largest new size .*2 of 8 stations/)
+  await expect(verdict).toHaveText(/^Over the largest new size .*4 of 8 stations/)
   await expect(page.locator('.finding').first()).toContainText('54.081')
   await expect(page.locator('.unrolled-map [role="option"]')).toHaveCount(16)
   await expect(page.locator('.map-port')).toHaveCount(1)
@@ -107,7 +107,7 @@ test('eight readings, two limits, a port, a belt and a comparison bore are typed
 
   await pressByKeyboard(page, words.bar.addComparison)
   await expect(page.getByRole('tab')).toHaveCount(2)
-  await typeReadings(page, ['54.002', '54.003', '54.002', '54.004'])
+  await typeReadings(page, ['54.002', '54.003', '54.003', '54.004'])
   await expect(verdict).toHaveText(/comparison/i)
   await tabTo(page, page.getByRole('tab', { selected: true }))
   await page.keyboard.press('Home')
@@ -119,15 +119,17 @@ test('eight readings, two limits, a port, a belt and a comparison bore are typed
   await openApp(pictured)
   await expect(pictured.locator('.verdict')).toHaveText(/^Over the largest new size/)
   await expect(pictured.locator('.picture-box canvas')).toBeVisible()
-  const port = await pixelOf(pictured, 35, 0)
-  expect(shareOfInk(await patchAt(pictured, port.x, port.y, 6)), 'ink within the port').toBe(0)
-  const worn = await pixelOf(pictured, 19, 6)
+  const port = await pixelOf(pictured, 62, 0)
+  // Rings may cross it; what is behind is the ground of the page, while the wall round it is tan here.
+  const portPatch = await patchAt(pictured, port.x, port.y, 4)
+  expect(shareNear(portPatch, [236, 233, 224], 14), 'ground seen through the port').toBeGreaterThan(0.6)
+  const worn = await pixelOf(pictured, 26, 8)
   const wornPatch = await patchAt(pictured, worn.x, worn.y, 2)
   expect(shareNear(wornPatch, [163, 72, 28], 45), 'worn colour').toBeGreaterThan(0.5)
-  const doubt = await pixelOf(pictured, 19, 45)
-  expect(shareOfInk(await patchAt(pictured, doubt.x, doubt.y, 7)), 'stipple').toBeGreaterThan(0.02)
-  const belt = await pixelOf(pictured, 14, 75)
-  expect(shareOfInk(await patchAt(pictured, belt.x, belt.y, 5)), 'hatch').toBeGreaterThan(0.05)
-  const plain = await pixelOf(pictured, 19, 70)
-  expect(shareOfInk(await patchAt(pictured, plain.x, plain.y, 3)), 'ink on measured wall').toBe(0)
+  const doubt = await pixelOf(pictured, 26, 45)
+  expect(marksOf(await patchAt(pictured, doubt.x, doubt.y, 11)), 'separate dots').toBeGreaterThanOrEqual(4)
+  const belt = await pixelOf(pictured, 14, 4)
+  const beltPatch = await patchAt(pictured, belt.x, belt.y, 4)
+  expect(shareOfInk(beltPatch), 'hatch').toBeGreaterThan(0.05)
+  expect(shareNear(beltPatch, [163, 72, 28], 45), 'worn colour where nobody measured').toBeLessThan(0.2)
 })

@@ -36,7 +36,32 @@ export function shareNear(patch: Patch, colour: readonly [number, number, number
 
 /** Share of pixels that are clearly darker than the lightest of the patch: the ink of a mark. */
 export function shareOfInk(patch: Patch): number {
-  const light = (pixel: readonly [number, number, number]) => (pixel[0] + pixel[1] + pixel[2]) / 3
-  const lightest = Math.max(...patch.map(light))
-  return patch.filter((pixel) => light(pixel) < lightest - 35).length / patch.length
+  return inkOf(patch).filter(Boolean).length / patch.length
+}
+
+/** How many separate marks of ink a square patch holds: dots are many, a line is one. */
+export function marksOf(patch: Patch): number {
+  const side = Math.sqrt(patch.length)
+  const ink = inkOf(patch)
+  let marks = 0
+  for (let start = 0; start < ink.length; start++) {
+    if (!ink[start]) continue
+    marks += 1
+    const open = [start]
+    for (let at = open.pop(); at !== undefined; at = open.pop()) {
+      if (!ink[at]) continue
+      ink[at] = false
+      const column = at % side
+      open.push(at - side, at + side)
+      if (column > 0) open.push(at - 1)
+      if (column < side - 1) open.push(at + 1)
+    }
+  }
+  return marks
+}
+
+function inkOf(patch: Patch): boolean[] {
+  const light = patch.map(([red, green, blue]) => (red + green + blue) / 3)
+  const lightest = Math.max(...light)
+  return light.map((value) => value < lightest - 35)
 }

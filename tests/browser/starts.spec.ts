@@ -1,4 +1,4 @@
-import { expect, expectAccessible, openApp, test } from './bench-fixture'
+import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
 
 test('the app opens with the invented example when the browser holds no job', async ({ page }) => {
   await openApp(page)
@@ -16,6 +16,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 }
 
 test('the app is served from one host with a policy that lets nothing else in', async ({ page }) => {
+  await withoutPicture(page)
   const answer = await page.goto('./')
   expect(answer?.headers()['content-security-policy']).toContain("default-src 'none'")
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible()

@@ -21,7 +21,9 @@ export const chromiumFlags = [
   '--disable-sync',
 ]
 
+/** The build without a window first: the same engine, and the tests take two thirds of the time. */
 const usualPaths = [
+  '/usr/bin/chromium-headless-shell',
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome',
@@ -30,7 +32,13 @@ const usualPaths = [
   'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
 ]
 
-const commandNames = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable']
+const commandNames = [
+  'chromium-headless-shell',
+  'chromium',
+  'chromium-browser',
+  'google-chrome',
+  'google-chrome-stable',
+]
 
 /**
  * A Chromium on this machine, or undefined. CHROMIUM, when set, is the only one considered.
@@ -52,9 +60,9 @@ export function ensureChromium(say) {
   if (found !== undefined) return found
   if (process.env.CHROMIUM) throw new Error(`CHROMIUM names ${process.env.CHROMIUM}, which is not there`)
   if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
-    say('No Chromium found: installing the chromium package with apt-get.')
+    say('No Chromium found: installing the chromium-headless-shell package with apt-get.')
     run('apt-get', ['update', '-qq'])
-    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'])
+    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium-headless-shell'])
   } else {
     say("No Chromium found: installing Playwright's build (npx playwright install chromium).")
     run('npx', ['playwright', 'install', 'chromium'])

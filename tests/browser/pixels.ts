@@ -36,13 +36,17 @@ export function shareNear(patch: Patch, colour: readonly [number, number, number
 
 /** Share of pixels that are clearly darker than the lightest of the patch: the ink of a mark. */
 export function shareOfInk(patch: Patch): number {
-  return inkOf(patch).filter(Boolean).length / patch.length
+  const light = lightOf(patch)
+  const lightest = Math.max(...light)
+  return light.filter((value) => value < lightest - 35).length / patch.length
 }
 
-/** How many separate marks of ink a square patch holds: dots are many, a line is one. */
+/** How many separate marks, darker than the ground, a square patch holds: dots are many, a line is one. */
 export function marksOf(patch: Patch): number {
   const side = Math.sqrt(patch.length)
-  const ink = inkOf(patch)
+  const light = lightOf(patch)
+  const ground = [...light].sort((a, b) => a - b)[Math.floor(light.length / 2)] ?? 0
+  const ink = light.map((value) => value < ground - 14)
   let marks = 0
   for (let start = 0; start < ink.length; start++) {
     if (!ink[start]) continue
@@ -60,8 +64,6 @@ export function marksOf(patch: Patch): number {
   return marks
 }
 
-function inkOf(patch: Patch): boolean[] {
-  const light = patch.map(([red, green, blue]) => (red + green + blue) / 3)
-  const lightest = Math.max(...light)
-  return light.map((value) => value < lightest - 35)
+function lightOf(patch: Patch): number[] {
+  return patch.map(([red, green, blue]) => (red + green + blue) / 3)
 }

@@ -7,13 +7,13 @@ test('the app opens with the invented example when the browser holds no job', as
   await expect(page.getByText(/invented/i).first()).toBeVisible()
 })
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test(`the first page has nothing that axe finds fault with in ${colorScheme}`, async ({ page }) => {
-    await page.emulateMedia({ colorScheme })
-    await openApp(page)
-    await expectAccessible(page)
-  })
-}
+test('the first page has nothing that axe finds fault with, light or dark', async ({ page }) => {
+  await openApp(page)
+  await expect(page.locator('.picture-box canvas')).toBeVisible()
+  await expectAccessible(page)
+  await page.emulateMedia({ colorScheme: 'dark' })
+  await expectAccessible(page)
+})
 
 test('the app is served from one host with a policy that lets nothing else in', async ({ page }) => {
   await withoutPicture(page)

@@ -7,6 +7,11 @@ export const report = {
     machine: (machine: string) => `Machine: ${machine}`,
     bore: (name: string) => `Bore ${name}`,
     comparison: (name: string) => `Bore ${name}, for comparison`,
+    measured: {
+      on: (day: string) => `Measured on ${day}.`,
+      undated: 'The day it was measured was not recorded.',
+      hours: (hours: string) => `Hours run: ${hours}.`,
+    },
     table: 'Diameters at 20 °C in mm, ± U (95 %)',
     depthHead: 'Depth',
     notMeasured: '–',

@@ -28,9 +28,11 @@ describe('the findings of a job as text', () => {
     expect(output).toMatch(
       /^What the readings prove: Invented saw\n=+\n\nAn example: all figures are invented\.\n/,
     )
-    expect(output).toMatch(/\nBore Used\n-+\n\nInside the wear limit\. Out-of-round is too close to call\.\n/)
     expect(output).toMatch(
-      /\nBore New, for comparison\n-+\n\nFor comparison: 54\.\d{3} to 54\.\d{3} at 2 stations\.\n/,
+      /\nBore Used\n-+\n\nMeasured on 9 March 2026\. Hours run: 120\.5\.\n\nInside the wear limit\. Out-of-round is too close to call\.\n/,
+    )
+    expect(output).toMatch(
+      /\nBore New, for comparison\n-+\n\nThe day it was measured was not recorded\.\n\nFor comparison: 54\.\d{3} to 54\.\d{3} at 2 stations\.\n/,
     )
   })
 

@@ -47,6 +47,8 @@ export function inventedJob(change: Partial<Job> = {}): Job {
         surveys: [
           {
             id: 's-used',
+            date: '2026-03-09',
+            hoursRun: 120.5,
             ...survey,
             readings: [
               sizes(8, 0, 54.033, 54.034),

@@ -1,0 +1,155 @@
+import type { BoreFinding, Findings, StationFinding } from '../core/findings'
+import type { Bore, Measured, Survey } from '../core/measured'
+import { dayText } from './day-text'
+import { cautions, findingRows, markText, noteTexts, type Row } from './findings'
+import { degrees, depth, plain, sizeWithDoubt } from './numbers'
+import {
+  aboutSentence,
+  leanSentence,
+  provisionalSentence,
+  settleSentence,
+  sureSentence,
+  verdictSentence,
+} from './verdict'
+import { words } from './words'
+
+/** A piece of the page of findings, worded and not yet laid out. */
+export type Passage =
+  | { readonly kind: 'title' | 'heading' | 'subheading' | 'paragraph'; readonly text: string }
+  | { readonly kind: 'list'; readonly items: readonly string[] }
+  | {
+      readonly kind: 'table'
+      readonly head: readonly string[]
+      readonly rows: readonly (readonly string[])[]
+    }
+  | { readonly kind: 'entries'; readonly entries: readonly PassageEntry[] }
+
+/** A finding as a line with its figure, and what stands beneath. */
+export interface PassageEntry {
+  readonly left: string
+  readonly right: string
+  readonly under: readonly string[]
+  /** Columns that its line is set in. */
+  readonly indent?: number
+}
+
+/** What was measured, with what the job is called. */
+export interface NamedJob extends Measured {
+  readonly name: string
+  readonly machine?: string
+  readonly invented?: boolean
+}
+
+/** The findings of a job as passages: the page that `inspect` prints and that is sent. */
+export function findingsPage(job: NamedJob, findings: Findings): Passage[] {
+  const said = words.report
+  const name = job.name.trim() === '' ? said.untitled : job.name
+  return [
+    { kind: 'title', text: said.title(name) },
+    ...(job.invented ? [paragraph(said.invented)] : []),
+    ...(job.machine ? [paragraph(said.machine(job.machine))] : []),
+    ...findings.bores.flatMap((finding) => borePassages(job, findings, finding)),
+    ...cautionPassages(job, findings),
+  ]
+}
+
+function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): Passage[] {
+  const said = words.report
+  const comparison = finding.role === 'for-comparison'
+  const notes = noteTexts(finding)
+  const rows = findingRows(finding, findings)
+  return [
+    { kind: 'heading', text: comparison ? said.comparison(finding.boreName) : said.bore(finding.boreName) },
+    paragraph(surveySentence(surveyOf(job, finding))),
+    paragraph(verdictSentence(finding)),
+    ...paragraphs(
+      leanSentence(finding),
+      settleSentence(finding),
+      sureSentence(finding),
+      provisionalSentence(finding),
+      aboutSentence(finding),
+    ),
+    ...stationTable(job, finding),
+    ...(rows.length > 0
+      ? ([
+          { kind: 'subheading', text: words.findings.title },
+          { kind: 'entries', entries: rows.map(entryOf) },
+        ] as const)
+      : []),
+    ...(notes.length > 0
+      ? ([
+          { kind: 'subheading', text: words.notes.title },
+          { kind: 'list', items: notes },
+        ] as const)
+      : []),
+  ]
+}
+
+/** When a survey was made and how long the engine had run, as far as that was recorded. */
+export function surveySentence(survey: Pick<Survey, 'date' | 'hoursRun'> | undefined): string {
+  const { measured } = words.report
+  const on = survey?.date === undefined ? measured.undated : measured.on(dayText(survey.date))
+  return survey?.hoursRun === undefined ? on : `${on} ${measured.hours(plain(survey.hoursRun, 1))}`
+}
+
+function stationTable(job: NamedJob, finding: BoreFinding): Passage[] {
+  const survey = surveyOf(job, finding)
+  if (!survey || finding.stations.length === 0) return [paragraph(words.report.noStations)]
+  const axes = [...survey.axesDegrees].sort((a, b) => a - b)
+  const levels = [...survey.levelsMm].sort((a, b) => a - b)
+  const byPlace = new Map(finding.stations.map((s) => [`${s.depthMm} ${s.axisDegrees}`, s]))
+  const comparison = finding.role === 'for-comparison'
+  return [
+    { kind: 'subheading', text: words.report.table },
+    {
+      kind: 'table',
+      head: [words.report.depthHead, ...axes.map(degrees)],
+      rows: levels.map((level) => [
+        depth(level),
+        ...axes.map((axis) => cell(byPlace.get(`${level} ${axis}`), comparison)),
+      ]),
+    },
+  ]
+}
+
+function cell(station: StationFinding | undefined, comparison: boolean): string {
+  if (!station) return words.report.notMeasured
+  const figure = sizeWithDoubt(station.diameterMm, station.expandedMm)
+  return comparison && station.counted ? figure : `${figure}\n${markText(station)}`
+}
+
+function entryOf(row: Row): PassageEntry {
+  const mark = row.verdictText === undefined ? '' : `   ${row.verdictText}`
+  if (row.rank === 'minor') return { left: row.name, right: `${row.figure}${mark}`, under: [], indent: 4 }
+  const under = [row.placeText ?? '', row.detail].filter((text) => text !== '')
+  return { left: row.name, right: `${row.figure}${mark}`, under }
+}
+
+/** Cautions hold for the whole job; what only one kind of wall needs is said once. */
+function cautionPassages(job: NamedJob, findings: Findings): Passage[] {
+  const items = [...new Set(findings.bores.flatMap((finding) => cautions(finding, boreOf(job, finding))))]
+  return items.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: words.cautions.title },
+        { kind: 'list', items },
+      ]
+}
+
+function boreOf(job: NamedJob, finding: BoreFinding): Bore {
+  const bore = job.bores.find(({ id }) => id === finding.boreId)
+  if (!bore) throw new Error(`findingsPage: no bore ${finding.boreId} in the job`)
+  return bore
+}
+
+function surveyOf(job: NamedJob, finding: BoreFinding): Survey | undefined {
+  return boreOf(job, finding).surveys.find(({ id }) => id === finding.surveyId)
+}
+
+function paragraph(text: string): Passage {
+  return { kind: 'paragraph', text }
+}
+
+function paragraphs(...texts: readonly (string | undefined)[]): Passage[] {
+  return texts.flatMap((text) => (text === undefined ? [] : [paragraph(text)]))
+}

@@ -58,10 +58,12 @@ export const sourceKinds = [
   'standard-error',
   'setting',
   'zero-reading',
+  'gauge-warmth',
   'drift-preset',
   'repeatability',
   'scale',
   'place',
+  'rocking',
   'drift-measured',
 ] as const
 export type SourceKind = (typeof sourceKinds)[number]
@@ -119,7 +121,10 @@ export interface Place {
 }
 
 export type BoreVerdict =
-  | { readonly known: false; readonly why: 'no-readings' | 'no-limits' | 'all-blocked' }
+  | {
+      readonly known: false
+      readonly why: 'no-readings' | 'no-size-over-contacts' | 'no-limits' | 'all-blocked'
+    }
   | {
       readonly known: true
       readonly verdict: Verdict
@@ -139,7 +144,7 @@ export type BoreVerdict =
       readonly settledByExpandedMm?: number
       /**
        * False: provisional, for the reasons given in the bore's `provisional`, or about the mean of a level only
-       * (three contacts).
+       * (three contacts, where no readings of two contacts bound the oval).
        */
       readonly firm: boolean
     }
@@ -152,6 +157,8 @@ export type ProvisionalReason =
   | 'no-micrometer-check'
   | 'no-direction-test'
   | 'no-wall-kind'
+  | 'no-dial-over-contacts'
+  | 'contact-changed'
 
 export interface LevelFinding {
   readonly depthMm: number

@@ -1,7 +1,10 @@
 import { boreVerdict } from './conformity/bore-verdict'
 import { limitPair } from './conformity/limit-pair'
+import { ovalKeepsInside } from './conformity/oval-keeps-inside'
+import { entryOf } from './diameter/entry'
+import { readingReference } from './diameter/reading-reference'
 import { asMadeExpanded, difference } from './difference/difference'
-import type { BoreFinding, Difference, Findings, Place, StationFinding } from './findings'
+import type { BoreFinding, BoreVerdict, Difference, Findings, Place, StationFinding } from './findings'
 import { largest, levelFinding, levelsOf, smallest } from './form/level'
 import { ovality } from './form/ovality'
 import { place } from './form/range-finding'
@@ -39,10 +42,14 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
   const pair = limitPair(measured.spec, bore)
   const stations = stationFindings(conditions, survey, pair)
   const counted = stations.filter((s) => s.counted)
-  const provisional = provisionalReasons(conditions.setUp, conditions.gauge, conditions.standard, bore)
-  const kind = conditions.gauge.kind
-  const firm = provisional.length === 0 && kind !== 'three-contact-micrometer'
-  const verdict = boreVerdict(stations, pair, firm)
+  const { setUp, gauge, standard } = conditions
+  const provisional = provisionalReasons(setUp, gauge, standard, bore, survey)
+  const kind = gauge.kind
+  const sizeless = readingReference(setUp, conditions.standardExpansion.perK) === undefined
+  const verdict: BoreVerdict =
+    sizeless && survey.readings.length > 0
+      ? { known: false, why: 'no-size-over-contacts' }
+      : boreVerdict(stations, pair, provisional.length === 0 && seesOval(measured, bore, survey, stations))
   const levels = levelsOf(stations)
   const drawnLengthMm = bore.lengthMm ?? Math.max(0, ...survey.levelsMm) + drawnPastLevelsMm
   return {
@@ -50,7 +57,7 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
     boreName: bore.name,
     role: bore.role,
     surveyId: survey.id,
-    entry: conditions.setUp.entry,
+    entry: entryOf(setUp, gauge),
     gaugeKind: kind,
     ...(pair ? { pair } : {}),
     stations,
@@ -73,6 +80,26 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
     }),
     drawnLengthMm,
   }
+}
+
+/**
+ * Whether the readings show an oval, as two contacts do: a verdict on the means that three contacts read is
+ * about the wall only where two-contact readings of the same occasion (one date, one count of hours) bound it.
+ */
+function seesOval(
+  measured: Measured,
+  bore: Bore,
+  survey: Survey,
+  stations: readonly StationFinding[],
+): boolean {
+  const pair = limitPair(measured.spec, bore)
+  if (conditionsOf(measured, bore, survey).gauge.kind !== 'three-contact-micrometer') return true
+  const others = bore.surveys
+    .filter((other) => other.date === survey.date && other.hoursRun === survey.hoursRun)
+    .map((other) => ({ other, conditions: conditionsOf(measured, bore, other) }))
+    .filter(({ conditions }) => conditions.gauge.kind !== 'three-contact-micrometer')
+    .flatMap(({ other, conditions }) => stationFindings(conditions, other, undefined))
+  return pair !== undefined && ovalKeepsInside(stations, others, pair)
 }
 
 function conditionsOf(measured: Measured, bore: Bore, survey: Survey): SetUpConditions {

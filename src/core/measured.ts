@@ -67,11 +67,21 @@ export const gaugeKinds = [
 ] as const
 export type GaugeKind = (typeof gaugeKinds)[number]
 
+export const markings = ['mm', 'inch'] as const
+/** The unit that a dial, a sleeve or a display is marked in; readings are typed in it. */
+export type Marking = (typeof markings)[number]
+
 /** A gauge. What is absent is taken from the typical figures of its kind. */
 export interface Gauge {
   readonly id: string
   readonly name?: string
   readonly kind: GaugeKind
+  /** Absent: mm. */
+  readonly markedIn?: Marking
+  /** What one whole turn of the needle is worth, µm. */
+  readonly turnValueUm?: number
+  /** Day of its last calibration, as in 2024-05-31. */
+  readonly calibratedOn?: string
   /** Step actually read, µm. */
   readonly stepUm?: number
   /** Standard deviation of repeats, µm, and how many degrees of freedom it rests on. */
@@ -87,6 +97,8 @@ export interface Gauge {
   readonly contactHalfWidthMm?: number
   /** Doubt of the depth at which the gauge is held, standard uncertainty, mm. */
   readonly depthDoubtMm?: number
+  /** Doubt of a reading from a tilt that rocking did not take out, standard uncertainty, µm; none when absent. */
+  readonly rockingUm?: number
 }
 
 export const standardKinds = ['ring', 'micrometer'] as const
@@ -97,6 +109,8 @@ export interface Standard {
   readonly id: string
   readonly name?: string
   readonly kind: StandardKind
+  /** Absent: mm. */
+  readonly markedIn?: Marking
   /** What it reads on its own standard less that standard's certified size, µm (a micrometer). */
   readonly errorUm?: number
   /** Its own standard uncertainty, µm. */
@@ -112,29 +126,42 @@ export interface Thermometer {
   readonly doubtK?: number
 }
 
-export const entries = ['size', 'deviation'] as const
-/** How readings are written down: sizes in mm from a set gauge, or dial deviations in µm. */
+export const entries = ['size', 'deviation', 'reverse', 'direct'] as const
+/**
+ * How readings are written down: sizes in mm from a gauge set to a known size; dial readings in µm of such a
+ * gauge; dial readings in µm of a gauge that was zeroed in the bore and then measured over its contacts (the
+ * reverse method); sizes in mm straight off an internal instrument.
+ */
 export type Entry = (typeof entries)[number]
 
 /** One setting of a gauge and the conditions it was used under. */
 export interface SetUp {
   readonly id: string
+  readonly name?: string
   readonly gaugeId: string
   readonly standardId: string
   readonly entry: Entry
-  /** Setting size as shown by the standard, mm. */
+  /** Setting size as shown by the standard, mm; where the gauge is not set to a size, roughly that of the bore. */
   readonly settingSizeMm: number
-  /** Which way the needle goes for a larger bore, from the direction test. Needed for deviations. */
+  /** Reverse method: the gauge over its contacts as the micrometer shows it, mm. */
+  readonly overContactsMm?: number
+  /** Reverse method: the dial while the micrometer held the gauge, µm, counted positive clockwise. */
+  readonly dialOverContactsUm?: number
+  /** Which way the needle goes for a larger bore, from the direction test. Needed for dial readings. */
   readonly largerIs?: 'clockwise' | 'anticlockwise'
-  /** Dial on the standard before and after, µm, counted positive clockwise. */
+  /** Dial on the standard before and after (reverse method: at one place in the bore), µm, clockwise positive. */
   readonly zeroOpenUm?: number
   readonly zeroCloseUm?: number
   readonly boreTemperatureC?: number
   readonly referenceTemperatureC?: number
+  /** Temperature of the standard at the closing zero, where it was read again. */
+  readonly referenceTemperatureCloseC?: number
   readonly boreThermometerId?: string
   readonly referenceThermometerId?: string
   /** Part and standard lay side by side long enough to be at one temperature. */
   readonly soakedTogether?: boolean
+  /** How much the gauge may have warmed since its setting, K. */
+  readonly gaugeWarmedK?: number
 }
 
 export const roles = ['of-this-engine', 'for-comparison'] as const
@@ -183,12 +210,26 @@ export interface Bore {
   readonly surveys: readonly Survey[]
 }
 
+export const clampings = ['bare', 'torque-plate', 'assembled'] as const
+/** What was bolted to the bore while it was measured. */
+export type Clamping = (typeof clampings)[number]
+
 /** One occasion on which a bore was measured. */
 export interface Survey {
   readonly id: string
   readonly name?: string
   readonly date?: string
   readonly hoursRun?: number
+  readonly measuredBy?: string
+  readonly clamping?: Clamping
+  /** To what the bolts of a torque plate were tightened, N·m. */
+  readonly plateTorqueNm?: number
+  /** Hours since the part was last warm from running, washing or honing. */
+  readonly restedHours?: number
+  /** The bore by caliper, mm: rough, but free of the slips that a set gauge can hide. */
+  readonly caliperMm?: number
+  /** A contact of the gauge was changed after its setting. */
+  readonly contactChanged?: boolean
   readonly setUpId: string
   readonly levelsMm: readonly number[]
   /** Axes in [0, 180). */
@@ -196,7 +237,7 @@ export interface Survey {
   readonly readings: readonly Reading[]
 }
 
-/** One or more repeats at a station: sizes in mm or dial deviations in µm, as the set-up's entry says. */
+/** One or more repeats at a station: sizes in mm or dial readings in µm, as the set-up's entry says. */
 export interface Reading {
   readonly depthMm: number
   readonly axisDegrees: number

@@ -29,7 +29,7 @@ export type FileKind = (typeof fileKinds)[number]
 export const valueKinds = ['text', 'number', 'whole-number', 'true-or-false', 'list', 'object'] as const
 export type ValueKind = (typeof valueKinds)[number]
 
-export const units = ['mm', 'µm', '°C', 'K', '1/K', '°', 'h'] as const
+export const units = ['mm', 'µm', '°C', 'K', '1/K', '°', 'h', 'N·m'] as const
 export type Unit = (typeof units)[number]
 
 /** The lists of a job that other parts refer to by id or by name. */
@@ -99,6 +99,8 @@ export type Flaw =
       readonly found: 'none' | 'both' | 'sizesMm' | 'dialUm'
       readonly expected: 'sizesMm' | 'dialUm'
     }
+  /** Readings cannot come about this way with this gauge or standard. */
+  | { readonly code: 'entry-does-not-fit'; readonly entry: 'reverse' | 'direct' }
   /** There are more problems than are worth listing. */
   | { readonly code: 'more-problems'; readonly count: number }
 
@@ -141,5 +143,6 @@ export const problemCodes = [
   'off-level',
   'off-axis',
   'reading-values',
+  'entry-does-not-fit',
   'more-problems',
 ] as const satisfies readonly ProblemCode[]

@@ -1,27 +1,32 @@
+import { entryOf, isOfSizes } from './diameter/entry'
 import type { ProvisionalReason } from './findings'
 import { presetOf } from './gauge/presets'
-import type { Bore, Gauge, SetUp, Standard } from './measured'
+import type { Bore, Gauge, SetUp, Standard, Survey } from './measured'
 
 /**
- * What was not recorded, so that an assumed value stands in the budget and the verdict is provisional. A
- * gauge that cannot drift from a setting (no preset drift and none given) needs no closing zero; sizes need
- * the opening zero only to tell the drift from the closing one.
+ * What was not recorded, so that an assumed value stands in the budget, or does not hold, and the verdict is
+ * provisional. A gauge that cannot drift from a setting (no preset drift and none given) needs no closing
+ * zero; only dial deviations need the opening one for more than to tell the drift from the closing one.
  */
 export function provisionalReasons(
   setUp: SetUp,
   gauge: Gauge,
   standard: Standard,
   bore: Bore,
+  survey: Survey,
 ): ProvisionalReason[] {
   const reasons: ProvisionalReason[] = []
+  const entry = entryOf(setUp, gauge)
   const drifts = (gauge.driftHalfWidthUm ?? presetOf(gauge.kind).driftHalfWidthUm) !== undefined
-  const needsOpening = setUp.entry === 'deviation' || setUp.zeroCloseUm !== undefined
+  const needsOpening = entry === 'deviation' || setUp.zeroCloseUm !== undefined
   if (needsOpening && setUp.zeroOpenUm === undefined) reasons.push('no-opening-zero')
   if (drifts && setUp.zeroCloseUm === undefined) reasons.push('no-closing-zero')
   if (setUp.boreTemperatureC === undefined) reasons.push('no-bore-temperature')
   if (setUp.referenceTemperatureC === undefined) reasons.push('no-reference-temperature')
   if (standard.kind === 'micrometer' && standard.errorUm === undefined) reasons.push('no-micrometer-check')
-  if (setUp.entry === 'deviation' && setUp.largerIs === undefined) reasons.push('no-direction-test')
+  if (!isOfSizes(entry) && setUp.largerIs === undefined) reasons.push('no-direction-test')
   if (bore.wall === undefined) reasons.push('no-wall-kind')
+  if (entry === 'reverse' && setUp.dialOverContactsUm === undefined) reasons.push('no-dial-over-contacts')
+  if (survey.contactChanged === true) reasons.push('contact-changed')
   return reasons
 }

@@ -1,8 +1,9 @@
 import { conformity, doubtEdges, judgedLimits } from './conformity/conformity'
-import { deviationFromDial, diameterAt20 } from './diameter/diameter-at-20'
+import { diameterAt20 } from './diameter/diameter-at-20'
+import { entryOf, isOfSizes } from './diameter/entry'
+import { type ReadingReference, readingReference, sizeFromDial } from './diameter/reading-reference'
 import type { Contribution, LimitPair, StationFinding } from './findings'
-import { isReadDirectly } from './gauge/presets'
-import type { Bore, Reading, Survey } from './measured'
+import type { Bore, Reading, SetUp, Survey } from './measured'
 import { blockedBy } from './ports/blocked'
 import { combine, expanded, isCommon } from './uncertainty/combine'
 import { type SetUpConditions, setUpContributions } from './uncertainty/set-up-contributions'
@@ -24,7 +25,8 @@ interface Measured20 {
 
 /**
  * The stations of a survey: mean of the repeats brought to 20 °C, with every part of its doubt and, where
- * there are limits, its verdict. Readings without a value are left out.
+ * there are limits, its verdict. Readings without a value are left out, and so are those of a gauge zeroed in
+ * the bore that was not measured over its contacts: they have no size.
  */
 export function stationFindings(
   conditions: SetUpConditions,
@@ -47,6 +49,7 @@ export function stationFindings(
         repeats: m.sizesMm.length,
         setUp: conditions.setUp,
         gauge: conditions.gauge,
+        standardPerK: conditions.standardExpansion.perK,
         repeatability,
         slope: slopeAt(m, counted),
       }),
@@ -92,10 +95,11 @@ function finding(
 }
 
 function measured20(c: SetUpConditions, reading: Reading): Measured20[] {
-  const sizesMm = sizesOf(c, reading)
-  if (sizesMm.length === 0) return []
+  const reference = readingReference(c.setUp, c.standardExpansion.perK)
+  const sizesMm = reference ? sizesOf(c.setUp, reference, reading) : []
+  if (!reference || sizesMm.length === 0) return []
   const meanMm = sizesMm.reduce((a, b) => a + b, 0) / sizesMm.length
-  const settingMm = readDirectly(c) ? meanMm : c.setUp.settingSizeMm
+  const settingMm = entryOf(c.setUp, c.gauge) === 'direct' ? meanMm : reference.sizeMm
   const diameterMm = diameterAt20({
     settingMm,
     standardErrorMm: (c.standard.errorUm ?? 0) / 1000,
@@ -106,7 +110,7 @@ function measured20(c: SetUpConditions, reading: Reading): Measured20[] {
     deviationMm: meanMm - settingMm,
   })
   // A dial slip can make a size that is no diameter; the setting then serves for the angle of a contact.
-  const inTheWay = blockedBy(c.bore, c.gauge, reading, meanMm > 0 ? meanMm : c.setUp.settingSizeMm)
+  const inTheWay = blockedBy(c.bore, c.gauge, reading, meanMm > 0 ? meanMm : reference.sizeMm)
   return [
     {
       reading,
@@ -120,21 +124,10 @@ function measured20(c: SetUpConditions, reading: Reading): Measured20[] {
   ]
 }
 
-function readDirectly({ setUp, gauge }: SetUpConditions): boolean {
-  return setUp.entry === 'size' && isReadDirectly(gauge.kind)
-}
-
-/**
- * Sizes as read, mm. Sizes written down stand as they are. A dial deviation is taken from the mean of
- * the opening and the closing zero (the opening alone without a closing one, 0 where none was recorded);
- * where the direction test was not recorded, larger is taken to be clockwise and the verdict is provisional.
- */
-function sizesOf({ setUp }: SetUpConditions, reading: Reading): readonly number[] {
-  if (setUp.entry === 'size') return reading.sizesMm ?? []
-  const open = setUp.zeroOpenUm ?? 0
-  const zero = setUp.zeroCloseUm === undefined ? open : (open + setUp.zeroCloseUm) / 2
-  const sense = setUp.largerIs ?? 'clockwise'
-  return (reading.dialUm ?? []).map((x) => setUp.settingSizeMm + deviationFromDial(x, zero, sense))
+/** Sizes as read, mm: those written down stand as they are, a dial reading is taken from its reference. */
+function sizesOf(setUp: SetUp, reference: ReadingReference, reading: Reading): readonly number[] {
+  if (isOfSizes(setUp.entry)) return reading.sizesMm ?? []
+  return (reading.dialUm ?? []).map((x) => sizeFromDial(x, reference, setUp.largerIs))
 }
 
 function landOf({ ringTravelMm: travel }: Bore, depthMm: number): Land {

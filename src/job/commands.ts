@@ -1,23 +1,11 @@
 /**
- * Every change a person can make to a job, as pure functions from one document to the next with shared
+ * Changes to a job but for instruments and set-ups, as pure functions from one document to the next with shared
  * structure. A change that changes nothing returns the same object. An id or a place that does not exist
  * is our own mistake and throws.
  */
+import { isOfSizes } from '../core/diameter/entry'
 import type { Place } from '../core/findings'
-import type {
-  Belt,
-  Bore,
-  Entry,
-  Gauge,
-  Port,
-  Reading,
-  SetUp,
-  Spec,
-  Standard,
-  Survey,
-  Thermometer,
-} from '../core/measured'
-import { convertReading } from './convert-entry'
+import type { Belt, Bore, Port, Reading, Spec, Survey } from '../core/measured'
 import { type Patch, patched, withEntry } from './patch'
 import { sameValue } from './same-value'
 import type { Job } from './schema'
@@ -43,37 +31,6 @@ function regraded(bore: Bore, before: Spec, after: Spec): Bore {
   const index = (before.grades ?? []).findIndex(({ name }) => name === bore.grade)
   const renamed = before.grades?.length === grades.length ? grades[index]?.name : undefined
   return patched(bore, { grade: renamed })
-}
-
-export function setGauge(job: Job, id: string, patch: Patch<Omit<Gauge, 'id'>>): Job {
-  return patched(job, { gauges: withEntry(job.gauges, id, (gauge) => patched(gauge, patch)) })
-}
-
-export function setStandard(job: Job, id: string, patch: Patch<Omit<Standard, 'id'>>): Job {
-  return patched(job, { standards: withEntry(job.standards, id, (standard) => patched(standard, patch)) })
-}
-
-export function setThermometer(job: Job, id: string, patch: Patch<Omit<Thermometer, 'id'>>): Job {
-  const thermometers = withEntry(job.thermometers, id, (thermometer) => patched(thermometer, patch))
-  return patched(job, { thermometers })
-}
-
-/** Changes a set-up; how readings are written down is changed by `changeEntry`. */
-export function setSetUp(job: Job, id: string, patch: Patch<Omit<SetUp, 'id' | 'entry'>>): Job {
-  return patched(job, { setUps: withEntry(job.setUps, id, (setUp) => patched(setUp, patch)) })
-}
-
-/** Changes how readings are written down, and rewrites those there are so that their diameters stay. */
-export function changeEntry(job: Job, setUpId: string, entry: Entry): Job {
-  const before = job.setUps.find(({ id }) => id === setUpId)
-  const setUps = withEntry(job.setUps, setUpId, (setUp) => patched(setUp, { entry }))
-  if (!before || setUps === job.setUps) return job
-  const converted = (survey: Survey): Survey =>
-    survey.setUpId === setUpId
-      ? { ...survey, readings: survey.readings.map((reading) => convertReading(reading, before, entry)) }
-      : survey
-  const bores = job.bores.map((bore) => ({ ...bore, surveys: bore.surveys.map(converted) }))
-  return { ...job, setUps, bores }
 }
 
 export function setBore(
@@ -286,7 +243,7 @@ export function setRepeats(
     }
     const setUp = job.setUps.find(({ id }) => id === survey.setUpId)
     if (!setUp) throw new Error(`No set-up with the id "${survey.setUpId}"`)
-    const repeats = setUp.entry === 'size' ? { sizesMm: values } : { dialUm: values }
+    const repeats = isOfSizes(setUp.entry) ? { sizesMm: values } : { dialUm: values }
     const before = survey.readings[index]
     // Readings keep the order in which they were taken: a drift shows itself in it.
     const readings = before

@@ -1,3 +1,4 @@
+import { entryFits, isOfSizes } from '../core/diameter/entry'
 import type { Bore, Measured, Reading, SetUp, Survey } from '../core/measured'
 import type { Flaw, ReferredList } from '../core/problem'
 
@@ -85,7 +86,20 @@ function setUpProblems(setUp: SetUp, path: PropertyKey[], measured: Measured): P
     ...(['boreThermometerId', 'referenceThermometerId'] as const).flatMap((field) =>
       unknownReference(setUp[field], thermometers, 'thermometers', [...path, field]),
     ),
+    ...unfitEntry(setUp, path, measured),
   ]
+}
+
+function unfitEntry(
+  { entry, gaugeId, standardId }: SetUp,
+  path: PropertyKey[],
+  measured: Measured,
+): PlacedFlaw[] {
+  const gauge = measured.gauges.find(({ id }) => id === gaugeId)
+  const standard = measured.standards.find(({ id }) => id === standardId)
+  if (!gauge || !standard || entry === 'size' || entry === 'deviation') return []
+  if (entryFits(entry, gauge.kind, standard.kind)) return []
+  return [{ path: [...path, 'entry'], flaw: { code: 'entry-does-not-fit', entry } }]
 }
 
 function boreProblems(bore: Bore, path: PropertyKey[], measured: Measured): PlacedFlaw[] {
@@ -168,7 +182,7 @@ function offPlan(
 }
 
 function wrongValues(reading: Reading, setUp: SetUp, path: PropertyKey[]): PlacedFlaw[] {
-  const expected = setUp.entry === 'size' ? 'sizesMm' : 'dialUm'
+  const expected = isOfSizes(setUp.entry) ? 'sizesMm' : 'dialUm'
   const { sizesMm, dialUm } = reading
   const found = sizesMm && dialUm ? 'both' : sizesMm ? 'sizesMm' : dialUm ? 'dialUm' : 'none'
   return found === expected ? [] : [{ path, flaw: { code: 'reading-values', found, expected } }]

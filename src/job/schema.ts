@@ -1,8 +1,10 @@
 import { z } from 'zod'
 import {
+  clampings,
   entries,
   gaugeKinds,
   type Measured,
+  markings,
   ovalityRules,
   roles,
   standardKinds,
@@ -121,11 +123,17 @@ const specSchema = z
   .check(inOrder('newMinMm', 'newMaxMm'))
   .describe('The limits of the service manual for this engine, and the rule each is judged by')
 
+const day = z.iso.date().describe('Year, month and day, as in 2024-05-31')
+const markedIn = z.enum(markings).describe('The unit that it is marked in; mm where left out')
+
 const gaugeSchema = z
   .strictObject({
     id,
     name: line.exactOptional(),
     kind: z.enum(gaugeKinds),
+    markedIn: markedIn.exactOptional(),
+    turnValueUm: num('turnValueUm').exactOptional().describe('One whole turn of the needle, µm'),
+    calibratedOn: day.exactOptional(),
     stepUm: num('stepUm').exactOptional().describe('Step actually read, µm'),
     repeatabilityUm: num('repeatabilityUm').exactOptional().describe('Standard deviation of repeats, µm'),
     repeatabilityDegreesOfFreedom: num('repeatabilityDegreesOfFreedom').exactOptional(),
@@ -138,6 +146,9 @@ const gaugeSchema = z
       .describe('Half-width of the drift to expect without a closing zero, µm'),
     contactHalfWidthMm: num('contactHalfWidthMm').exactOptional(),
     depthDoubtMm: num('depthDoubtMm').exactOptional().describe('Standard uncertainty of the depth, mm'),
+    rockingUm: num('rockingUm')
+      .exactOptional()
+      .describe('Standard uncertainty from a tilt that rocking did not take out, µm; none where left out'),
   })
   .describe('A gauge; what is left out is taken from the typical figures of its kind')
 
@@ -146,6 +157,7 @@ const standardSchema = z
     id,
     name: line.exactOptional(),
     kind: z.enum(standardKinds),
+    markedIn: markedIn.exactOptional(),
     errorUm: num('errorUm')
       .exactOptional()
       .describe('What a micrometer reads on its own standard less the certified size of that, µm'),
@@ -164,12 +176,23 @@ const thermometerSchema = z.strictObject({
 const setUpSchema = z
   .strictObject({
     id,
+    name: line.exactOptional(),
     gaugeId: id,
     standardId: id,
-    entry: z.enum(entries).describe('size: readings in mm. deviation: dial deviations in µm'),
+    entry: z
+      .enum(entries)
+      .describe(
+        'size: sizes in mm from a set gauge. deviation: its dial in µm. reverse: dial in µm of a gauge zeroed in the bore. direct: sizes in mm off an internal instrument',
+      ),
     settingSizeMm: num('settingSizeMm').describe(
-      'Size that the gauge was set to, as the standard shows it, mm',
+      'Size that the gauge was set to, as the standard shows it, mm; without a setting, roughly the size of the bore',
     ),
+    overContactsMm: num('overContactsMm')
+      .exactOptional()
+      .describe('Reverse method: the gauge over its contacts, as the micrometer shows it, mm'),
+    dialOverContactsUm: num('dialOverContactsUm')
+      .exactOptional()
+      .describe('Reverse method: the dial while the micrometer held the gauge, clockwise positive, µm'),
     largerIs: z
       .enum(['clockwise', 'anticlockwise'])
       .exactOptional()
@@ -180,12 +203,18 @@ const setUpSchema = z
     zeroCloseUm: num('zeroCloseUm').exactOptional().describe('Dial on the standard afterwards, µm'),
     boreTemperatureC: num('boreTemperatureC').exactOptional(),
     referenceTemperatureC: num('referenceTemperatureC').exactOptional(),
+    referenceTemperatureCloseC: num('referenceTemperatureCloseC')
+      .exactOptional()
+      .describe('Temperature of the standard at the closing zero'),
     boreThermometerId: id.exactOptional(),
     referenceThermometerId: id.exactOptional(),
     soakedTogether: z
       .boolean()
       .exactOptional()
       .describe('Part and standard lay side by side long enough to be at one temperature'),
+    gaugeWarmedK: num('gaugeWarmedK')
+      .exactOptional()
+      .describe('How much the gauge may have warmed since its setting, K'),
   })
   .describe('One setting of a gauge and its conditions. What is left out was not recorded')
 
@@ -234,8 +263,21 @@ const surveySchema = z
   .strictObject({
     id,
     name: line.exactOptional(),
-    date: z.iso.date().exactOptional().describe('Year, month and day, as in 2024-05-31'),
+    date: day.exactOptional(),
     hoursRun: num('hoursRun').exactOptional(),
+    measuredBy: line.exactOptional(),
+    clamping: z.enum(clampings).exactOptional().describe('What was bolted to the bore while it was measured'),
+    plateTorqueNm: num('plateTorqueNm')
+      .exactOptional()
+      .describe('To what the bolts of a torque plate were tightened, N·m'),
+    restedHours: num('restedHours')
+      .exactOptional()
+      .describe('Hours since the part was last warm from running, washing or honing'),
+    caliperMm: num('caliperMm').exactOptional().describe('The bore by caliper, mm'),
+    contactChanged: z
+      .boolean()
+      .exactOptional()
+      .describe('A contact of the gauge was changed after its setting'),
     setUpId: id,
     levelsMm: z.array(num('levelsMm')).max(mostOf.levels).describe('Depths below the deck, mm'),
     axesDegrees: z

@@ -1,6 +1,7 @@
 import type { BoreFinding, Note } from '../core/findings'
 import type { Bore, OvalityRule, TaperRule } from '../core/measured'
 import { degrees, depth, doubtNeeded, placeText, plusMinusMicrons } from './numbers'
+import { isAboutMeanOnly } from './verdict'
 import { words } from './words'
 
 /** More places than these are only counted. */
@@ -50,7 +51,10 @@ function betweenAxes([first = 0, second = 0]: readonly number[]): number {
 export function noteTexts(finding: BoreFinding): string[] {
   const shapes = [...finding.ovality, ...finding.taper].some((shape) => shape.known)
   return [
-    ...(finding.gaugeKind === 'three-contact-micrometer' ? [words.notes.threeContacts] : []),
+    ...(isAboutMeanOnly(finding) ? [words.notes.threeContacts] : []),
+    ...(finding.gaugeKind === 'three-contact-micrometer' && !isAboutMeanOnly(finding)
+      ? [words.notes.threeContactsBounded]
+      : []),
     ...finding.notes.map(noteText),
     ...(shapes ? [words.notes.differenceOfDiameters] : []),
   ]

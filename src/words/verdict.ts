@@ -142,22 +142,28 @@ export function sureSentence(finding: BoreFinding): string | undefined {
   return words.verdict.sure[verdict.verdict](placeText(verdict.deciding), chances(verdict.leanProbability))
 }
 
-/** Why the verdict is provisional: what was not recorded, or that three contacts read no diameter. */
+/** Why the verdict is provisional: what was not recorded or does not hold, or that three contacts read no diameter. */
 export function provisionalSentence(finding: BoreFinding): string | undefined {
   if (finding.stations.length === 0) return undefined
-  const aboutMean = finding.gaugeKind === 'three-contact-micrometer' ? words.verdict.aboutMeanOnly : undefined
-  const said = [notRecordedSentence(finding), aboutMean].filter((text) => text !== undefined)
+  const { contactChanged, aboutMeanOnly } = words.verdict
+  const changed = finding.provisional.includes('contact-changed') ? contactChanged : undefined
+  const aboutMean = isAboutMeanOnly(finding) ? aboutMeanOnly : undefined
+  const said = [changed, notRecordedSentence(finding), aboutMean].filter((text) => text !== undefined)
   return said.length > 0 ? said.join(' ') : undefined
 }
 
+/** Three contacts read the mean of a level; a firm verdict has readings of two contacts beside it. */
+export function isAboutMeanOnly({ gaugeKind, verdict }: BoreFinding): boolean {
+  return gaugeKind === 'three-contact-micrometer' && !(verdict.known && verdict.firm)
+}
+
 function notRecordedSentence(finding: BoreFinding): string | undefined {
-  const [first, ...rest] = finding.provisional
+  const notRecorded = finding.provisional.filter((reason) => reason !== 'contact-changed')
+  const [first, ...rest] = notRecorded
   if (first === undefined) return undefined
   const { provisional, provisionalSeveral, missing, assumed } = words.verdict
   const what =
-    rest.length === 0
-      ? provisional[first]
-      : provisionalSeveral(finding.provisional.map((reason) => missing[reason]))
+    rest.length === 0 ? provisional[first] : provisionalSeveral(notRecorded.map((reason) => missing[reason]))
   return `${what} ${assumed}`
 }
 

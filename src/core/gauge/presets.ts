@@ -73,3 +73,9 @@ export const typicalContactHalfWidthMm = 2.5
 
 /** Standard uncertainty of the depth at which a gauge is held where the gauge does not say, mm (typical). */
 export const typicalDepthDoubtMm = 0.5
+
+/**
+ * Expansion of a bore gauge's own body, 1/K: that of gauge steel (GUM, JCGM 100:2008, H.1), so that a gauge of
+ * 54 mm grows by 0.6 µm for each kelvin it warms.
+ */
+export const gaugeExpansionPerK = 11.5e-6

@@ -1,5 +1,7 @@
+import { entryOf } from '../diameter/entry'
+import { readingReference } from '../diameter/reading-reference'
 import type { Contribution } from '../findings'
-import { isReadDirectly, presetOf } from '../gauge/presets'
+import { gaugeExpansionPerK, presetOf } from '../gauge/presets'
 import type { Bore, Gauge, SetUp, Standard } from '../measured'
 import type { Expansion } from '../temperature/expansion'
 import type { Temperatures } from '../temperature/temperatures'
@@ -24,8 +26,8 @@ const uncheckedMicrometerUm = 2 / Math.sqrt(3)
 
 /**
  * The errors that diameters share, mm, each with identity and scope, at a diameter of `diameterMm`.
- * Sensitivities are the partial derivatives of the model of `diameterAt20`; those of the temperatures are
- * taken with respect to T_r and T_b − T_r, as in GUM (JCGM 100:2008) H.1. Two independent thermometers
+ * Sensitivities are the partial derivatives of the model of `diameterAt20` (those of lengths to within
+ * α·ΔT, a few parts in ten thousand: 1 is taken); those of the temperatures are taken with respect to T_r and T_b − T_r, as in GUM (JCGM 100:2008) H.1. Two independent thermometers
  * are two sources with the sensitivities D·α_r and −D·α_b, which is the same covariance written out. Where
  * only T_b was recorded, T_b and T_b − T_r are the inputs, and the difference then moves T_r: −D·α_r.
  */
@@ -48,7 +50,7 @@ function temperatureContributions(c: SetUpConditions, d: number): Contribution[]
       kind: 'standard-expansion',
       id: `standard-expansion:${standard.id}`,
       scope: 'standard',
-      signedMm: d * (t.referenceC - 20) * reference.doubtPerK,
+      signedMm: d * (t.referenceC - 20 + changeInZeroK(setUp)) * reference.doubtPerK,
       degreesOfFreedom: infinite,
       assumed: false,
     },
@@ -85,6 +87,16 @@ function temperatureContributions(c: SetUpConditions, d: number): Contribution[]
   return parts
 }
 
+/**
+ * By how much more than T_r − 20 the zero of dial deviations depends on the standard's expansion, K: the mean
+ * of both zeros holds half of what was taken out of the closing one.
+ */
+function changeInZeroK(setUp: SetUp): number {
+  const { entry, zeroCloseUm, referenceTemperatureC: before, referenceTemperatureCloseC: after } = setUp
+  if (entry !== 'deviation' || zeroCloseUm === undefined) return 0
+  return before === undefined || after === undefined ? 0 : (after - before) / 2
+}
+
 /** The thermometer that the reference temperature (or the one temperature recorded) was read with. */
 function thermometerOf(t: Temperatures): string | undefined {
   switch (t.knowledge) {
@@ -99,8 +111,14 @@ function thermometerOf(t: Temperatures): string | undefined {
   }
 }
 
-function settingContributions({ setUp, gauge, standard }: SetUpConditions): Contribution[] {
+function settingContributions({
+  setUp,
+  gauge,
+  standard,
+  standardExpansion,
+}: SetUpConditions): Contribution[] {
   const preset = presetOf(gauge.kind)
+  const entry = entryOf(setUp, gauge)
   const parts: Contribution[] = [
     {
       kind: 'standard',
@@ -121,36 +139,41 @@ function settingContributions({ setUp, gauge, standard }: SetUpConditions): Cont
       assumed: true,
     })
   }
-  const settingUm = gauge.settingUm ?? preset.settingUm
-  if (settingUm !== undefined) {
-    parts.push({
-      kind: 'setting',
-      id: `setting:${setUp.id}`,
-      scope: 'set-up',
-      signedMm: settingUm / 1000,
-      degreesOfFreedom: infinite,
-      assumed: false,
-    })
+  const ofSetUp = (kind: 'setting' | 'gauge-warmth' | 'drift-preset', um: number | undefined) => {
+    if (um === undefined) return
+    const signedMm = um / 1000
+    const id = `${kind}:${setUp.id}`
+    const assumed = kind === 'drift-preset'
+    parts.push({ kind, id, scope: 'set-up', signedMm, degreesOfFreedom: infinite, assumed })
   }
-  if (setUp.entry === 'deviation' || !isReadDirectly(gauge.kind)) parts.push(zeroReading(setUp, gauge))
+  ofSetUp('setting', settingUm(setUp, gauge))
+  if (entry !== 'direct') {
+    parts.push(zeroReading(setUp, gauge))
+    const lengthMm = readingReference(setUp, standardExpansion.perK)?.sizeMm ?? setUp.settingSizeMm
+    const warmedK = setUp.gaugeWarmedK
+    ofSetUp(
+      'gauge-warmth',
+      warmedK === undefined ? undefined : 1000 * lengthMm * gaugeExpansionPerK * warmedK,
+    )
+  }
   const driftUm = gauge.driftHalfWidthUm ?? preset.driftHalfWidthUm
   if (setUp.zeroCloseUm === undefined && driftUm !== undefined) {
-    parts.push({
-      kind: 'drift-preset',
-      id: `drift:${setUp.id}`,
-      scope: 'set-up',
-      signedMm: driftUm / Math.sqrt(3) / 1000,
-      degreesOfFreedom: infinite,
-      assumed: true,
-    })
+    ofSetUp('drift-preset', driftUm / Math.sqrt(3))
   }
   return parts
 }
 
+/** A gauge measured over its contacts by a micrometer is known no better than one that was set by it. */
+function settingUm({ entry }: SetUp, gauge: Gauge): number | undefined {
+  const byMicrometer = entry === 'reverse' && gauge.kind === 'dial-0.001-ring'
+  return gauge.settingUm ?? presetOf(byMicrometer ? 'dial-0.001-micrometer' : gauge.kind).settingUm
+}
+
 /**
  * Reading of the zero: max(s/√n, g/√12) with the gauge's own s. The zero of a dial deviation is the mean
- * of opening and closing, n = 2; a size written down was read from the opening zero alone, n = 1. A size
- * read directly has no such part.
+ * of opening and closing, n = 2; a size written down was read from the opening zero alone, n = 1; in the
+ * reverse method the dial between the micrometer's faces takes the zero's place, read once. A size read
+ * directly has no such part.
  */
 function zeroReading(setUp: SetUp, gauge: Gauge): Contribution {
   const preset = presetOf(gauge.kind)
@@ -168,6 +191,6 @@ function zeroReading(setUp: SetUp, gauge: Gauge): Contribution {
       ? infinite
       : (gauge.repeatabilityDegreesOfFreedom ?? preset.repeatabilityDegreesOfFreedom),
     ...(byStep ? {} : { estimate: `repeatability:${gauge.id}` }),
-    assumed: false,
+    assumed: setUp.entry === 'reverse' && setUp.dialOverContactsUm === undefined,
   }
 }

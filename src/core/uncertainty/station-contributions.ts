@@ -1,3 +1,4 @@
+import { closingZeroUm } from '../diameter/reading-reference'
 import type { Contribution } from '../findings'
 import { presetOf, typicalDepthDoubtMm } from '../gauge/presets'
 import type { Gauge, SetUp } from '../measured'
@@ -51,6 +52,8 @@ export interface StationConditions {
   readonly repeats: number
   readonly setUp: SetUp
   readonly gauge: Gauge
+  /** Expansion of the standard, 1/K. */
+  readonly standardPerK: number
   readonly repeatability: Repeatability
   /** Change of diameter with depth at the station, mm per mm. */
   readonly slope: number
@@ -58,8 +61,10 @@ export interface StationConditions {
 
 /**
  * A station's own errors, mm: repeatability (with the step that is read), dial or scale (not averaged by
- * repeats), place (slope times the doubt of the depth) and, with a closing zero, the measured drift,
- * |closing − opening|/√12 for each repeat on its own (rectangular, GUM, JCGM 100:2008, 4.3.7).
+ * repeats), place (slope times the doubt of the depth), what rocking left of a tilt where the user gives it
+ * (not averaged either: it errs large) and, with a closing zero, the measured drift, |closing − opening|/√12
+ * for each repeat on its own (rectangular, GUM, JCGM 100:2008, 4.3.7), what the standard's own change of
+ * temperature did to the closing zero taken out first.
  */
 export function stationContributions(c: StationConditions): Contribution[] {
   const { gauge, setUp } = c
@@ -95,13 +100,23 @@ export function stationContributions(c: StationConditions): Contribution[] {
       assumed: false,
     },
   ]
-  if (setUp.zeroCloseUm !== undefined) {
-    const driftUm = Math.abs(setUp.zeroCloseUm - (setUp.zeroOpenUm ?? 0))
+  if (gauge.rockingUm !== undefined) {
+    parts.push({
+      kind: 'rocking',
+      id: `rocking:${c.id}`,
+      scope: 'station',
+      signedMm: gauge.rockingUm / 1000,
+      degreesOfFreedom: infinite,
+      assumed: false,
+    })
+  }
+  const closeUm = closingZeroUm(setUp, c.standardPerK)
+  if (closeUm !== undefined) {
     parts.push({
       kind: 'drift-measured',
       id: `drift:${c.id}`,
       scope: 'repeat',
-      signedMm: driftUm / Math.sqrt(12 * c.repeats) / 1000,
+      signedMm: Math.abs(closeUm - (setUp.zeroOpenUm ?? 0)) / Math.sqrt(12 * c.repeats) / 1000,
       degreesOfFreedom: infinite,
       assumed: setUp.zeroOpenUm === undefined,
     })

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type RefObject, useState } from 'react'
-import { deviationFromDial } from '../../core/diameter/diameter-at-20'
+import { isOfSizes } from '../../core/diameter/entry'
+import { readingReference, sizeFromDial } from '../../core/diameter/reading-reference'
 import type { Place } from '../../core/findings'
 import type { SetUp } from '../../core/measured'
 import { inMicrons, placeText, plain, size } from '../../words/numbers'
@@ -61,7 +62,7 @@ export function NextField(props: NextFieldProps) {
           autoComplete="off"
           spellCheck={false}
           className="next-input"
-          aria-label={`${setUp.entry === 'size' ? words.next.sizeField : words.next.deviationField}: ${place ? placeText(place) : words.next.allRead}`}
+          aria-label={`${isOfSizes(setUp.entry) ? words.next.sizeField : words.next.deviationField}: ${place ? placeText(place) : words.next.allRead}`}
           aria-invalid={refusal !== undefined}
           aria-describedby="next-refusal next-echo"
           disabled={!place}
@@ -123,18 +124,18 @@ function echo(typed: string, setUp: SetUp): string | undefined {
   const read = readRepeats(typed, setUp)
   const last = read.ok ? read.values.at(-1) : undefined
   if (last === undefined) return undefined
-  const mm = setUp.entry === 'size' ? last : sizeFromDial(last, setUp)
+  const mm = isOfSizes(setUp.entry) ? last : dialAsSize(last, setUp)
+  if (mm === undefined) return undefined
   const inches = `${plain(mm / mmPerInch, 5)} in`
   const deviation = words.next.asDeviation(inMicrons(mm - setUp.settingSizeMm, { sign: true }))
-  return setUp.entry === 'size' ? `${deviation} · ${inches}` : `${words.next.asSize(size(mm))} · ${inches}`
+  return isOfSizes(setUp.entry) ? `${deviation} · ${inches}` : `${words.next.asSize(size(mm))} · ${inches}`
 }
 
-function sizeFromDial(dialUm: number, setUp: SetUp): number {
-  const open = setUp.zeroOpenUm ?? 0
-  const zero = (open + (setUp.zeroCloseUm ?? open)) / 2
-  return setUp.settingSizeMm + deviationFromDial(dialUm, zero, setUp.largerIs ?? 'clockwise')
+function dialAsSize(dialUm: number, setUp: SetUp): number | undefined {
+  const reference = readingReference(setUp, 0)
+  return reference && sizeFromDial(dialUm, reference, setUp.largerIs)
 }
 
 function directionSentence(setUp: SetUp): string | undefined {
-  return setUp.entry === 'deviation' ? words.next.direction[setUp.largerIs ?? 'unknown'] : undefined
+  return !isOfSizes(setUp.entry) ? words.next.direction[setUp.largerIs ?? 'unknown'] : undefined
 }

@@ -1,8 +1,10 @@
 import { useState } from 'react'
+import { isOfSizes } from '../../core/diameter/entry'
 import { presetOf } from '../../core/gauge/presets'
 import type { Gauge, SetUp, Standard } from '../../core/measured'
 import { gaugeKinds, standardKinds } from '../../core/measured'
-import { changeEntry, setGauge, setSetUp, setStandard } from '../../job/commands'
+import { newId } from '../../job/new-id'
+import { changeEntry, changeGaugeKind, setGauge, setSetUp, setStandard } from '../../job/set-up-commands'
 import { microns } from '../../words/numbers'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
@@ -31,7 +33,7 @@ export function SetUpSentence({ job, setUp, finding }: OnBench) {
   return (
     <>
       <p className="sentence">
-        <Sentence template={setUp.entry === 'size' ? said.sizes : said.deviations} fields={fields} />{' '}
+        <Sentence template={isOfSizes(setUp.entry) ? said.sizes : said.deviations} fields={fields} />{' '}
         {standard.kind === 'micrometer' ? (
           <Sentence
             template={said.micrometerCheck}
@@ -82,8 +84,7 @@ function gaugeFields(gauge: Gauge, standard: Standard, setUp: SetUp) {
         options={kinds.map((kind) => ({ value: kind, text: said.gauges[kind] }))}
         onChoose={(value) => {
           const kind = kinds.find((known) => known === value)
-          if (kind)
-            perform(words.changes.gauge, (job) => setGauge(job, gauge.id, { kind, stepUm: undefined }))
+          if (kind) perform(words.changes.gauge, (job) => changeGaugeKind(job, gauge.id, kind, newId))
         }}
       />
     ),
@@ -125,7 +126,7 @@ function gaugeFields(gauge: Gauge, standard: Standard, setUp: SetUp) {
         }))}
         onChoose={(value) => {
           const entry = value === 'deviation' ? 'deviation' : 'size'
-          perform(words.changes.entry, (job) => changeEntry(job, setUp.id, entry))
+          perform(words.changes.entry, (job) => changeEntry(job, setUp.id, entry, newId))
         }}
       />
     ),

@@ -1,7 +1,7 @@
 import type { SetUp } from '../../core/measured'
-import { setSetUp } from '../../job/commands'
 import { newId } from '../../job/new-id'
 import type { Job } from '../../job/schema'
+import { setSetUp } from '../../job/set-up-commands'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { perform } from './perform'

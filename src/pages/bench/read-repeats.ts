@@ -1,3 +1,4 @@
+import { isOfSizes } from '../../core/diameter/entry'
 import type { SetUp } from '../../core/measured'
 import { size } from '../../words/numbers'
 import { readNumber } from '../../words/read-number'
@@ -19,7 +20,7 @@ export function readRepeats(typed: string, { entry, settingSizeMm }: SetUp): Rea
   for (const piece of typed.trim().split(/[\s;]+/)) {
     const read = readNumber(piece)
     if (!read.ok) return { ok: false, why: words.number.refused[read.why] }
-    const off = entry === 'size' ? read.value - settingSizeMm : read.value / 1000
+    const off = isOfSizes(entry) ? read.value - settingSizeMm : read.value / 1000
     if (Math.abs(off) > farShare * settingSizeMm) {
       return { ok: false, why: words.next.farFromSetting(piece, size(settingSizeMm)) }
     }

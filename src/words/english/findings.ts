@@ -74,6 +74,8 @@ export const findings = {
       'Out-of-round and taper are differences of diameters here. Roundness and cylindricity on a drawing are differences of radii: half as much for a plain oval or a plain cone.',
     threeContacts:
       'Three contacts read the mean of a level: an oval goes unseen, so out-of-round says nothing here, and inside the limit is about the mean only.',
+    threeContactsBounded:
+      'Three contacts read the mean of a level. Readings of two contacts from the same occasion show that the oval at each level is too small to change the verdict.',
     uncertainty: 'The true diameter lies within ± of its figure in 95 of 100 such cases.',
   },
   cautions: {

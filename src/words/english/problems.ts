@@ -121,11 +121,15 @@ export const problems = {
         ? `${written(axisDegrees)}° is none of the axes of this survey; it lists none.`
         : `${written(axisDegrees)}° is none of the axes of this survey (${axesDegrees.map(written).join(', ')}°).`,
     'reading-values': ({ found, expected }) => {
-      const should = `its set-up writes ${expected === 'sizesMm' ? 'sizes' : 'dial deviations'} down, so it should have ${expected}`
+      const should = `its set-up writes ${expected === 'sizesMm' ? 'sizes' : 'dial readings'} down, so it should have ${expected}`
       if (found === 'none') return `This reading has no values; ${should}.`
       if (found === 'both') return `This reading has both sizesMm and dialUm; ${should} alone.`
       return `This reading has ${found}; ${should}.`
     },
+    'entry-does-not-fit': ({ entry }) =>
+      entry === 'reverse'
+        ? 'The reverse method takes a dial gauge with two contacts and a micrometer to measure over them. Choose these, or another way of writing readings down.'
+        : 'Only an internal instrument is read directly: telescoping gauge, internal micrometer, three-contact micrometer. Choose one, or another way of writing readings down.',
     'more-problems': ({ count }) =>
       count === 1 ? 'There is one more problem.' : `There are ${count} more problems.`,
   } satisfies { [Code in ProblemCode]: (flaw: FlawOf<Code>) => string },

@@ -38,7 +38,12 @@ export const setUp = {
       'radial-probe': 'Radial probe on a spindle',
     } satisfies Record<GaugeKind, string>,
     standards: { ring: 'setting ring', micrometer: 'micrometer' } satisfies Record<StandardKind, string>,
-    entries: { size: 'sizes in mm', deviation: 'dial deviations' } satisfies Record<Entry, string>,
+    entries: {
+      size: 'sizes in mm',
+      deviation: 'dial deviations',
+      reverse: 'dial, zeroed in the bore',
+      direct: 'sizes read directly',
+    } satisfies Record<Entry, string>,
     directions: { clockwise: 'clockwise', anticlockwise: 'anticlockwise' },
     dialUnits: { microns: 'µm', marks: 'marks of the dial' },
     thermometers: {

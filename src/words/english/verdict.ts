@@ -3,6 +3,8 @@ export const verdict = {
   verdict: {
     none: {
       'no-readings': 'No readings yet.',
+      'no-size-over-contacts':
+        'No sizes yet: the gauge was zeroed in the bore and must still be measured over its contacts.',
       'no-limits': 'No verdict on size: no limits are entered.',
       'all-blocked': 'No verdict: every reading stands at a port or a belt and waits for your word.',
     },
@@ -92,6 +94,8 @@ export const verdict = {
       'no-direction-test':
         'Provisional: no direction test was recorded, and clockwise is taken to be larger. If it is not, every figure is mirrored.',
       'no-wall-kind': 'Provisional: the kind of wall was not recorded.',
+      'no-dial-over-contacts':
+        'Provisional: no dial reading was recorded while the micrometer held the gauge, and 0 is taken.',
     },
     provisionalSeveral: (missing: readonly string[]) => `Provisional. Not recorded: ${missing.join(', ')}.`,
     missing: {
@@ -102,7 +106,10 @@ export const verdict = {
       'no-micrometer-check': 'check of the micrometer on its own standard',
       'no-direction-test': 'direction test (clockwise is taken to be larger)',
       'no-wall-kind': 'kind of wall',
+      'no-dial-over-contacts': 'dial while the micrometer held the gauge (0 is taken)',
     },
+    contactChanged:
+      'Provisional: a contact of the gauge was changed after its setting, so every size may be off. Set it anew and measure again.',
     aboutMeanOnly:
       'Provisional: three contacts read the mean of a level, and the verdict is about that mean only.',
     assumed: 'Assumed values stand in, and their doubt is in every ±.',

@@ -1,3 +1,4 @@
+import { isOfSizes } from '../../../src/core/diameter/entry'
 import type { BoreFinding } from '../../../src/core/findings'
 import { inspect } from '../../../src/core/inspect'
 import type {
@@ -84,7 +85,7 @@ function readingsOf(table: ReadingTable, entry: SetUp['entry']): Reading[] {
       const cell = table.rows[i]?.[j]
       if (cell === undefined) return []
       const values = typeof cell === 'number' ? [cell] : cell
-      return [{ depthMm, axisDegrees, ...(entry === 'size' ? { sizesMm: values } : { dialUm: values }) }]
+      return [{ depthMm, axisDegrees, ...(isOfSizes(entry) ? { sizesMm: values } : { dialUm: values }) }]
     }),
   )
 }

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import {
   addComparisonBore,
-  changeEntry,
   confirmReading,
   describeJob,
   mirrorPort,
@@ -14,19 +13,22 @@ import {
   setAxes,
   setBelts,
   setBore,
-  setGauge,
   setLevels,
   setPorts,
   setRepeats,
-  setSetUp,
   setSpec,
-  setStandard,
   setSurvey,
-  setThermometer,
 } from '../../../src/job/commands'
 import { newJob } from '../../../src/job/new-job'
 import type { Job } from '../../../src/job/schema'
 import { findingsOf } from '../../../src/job/selectors'
+import {
+  changeEntry,
+  setGauge,
+  setSetUp,
+  setStandard,
+  setThermometer,
+} from '../../../src/job/set-up-commands'
 import { countingIds, sampleJob } from './sample-job'
 
 const at = (depthMm: number, axisDegrees: number) => ({ depthMm, axisDegrees })
@@ -127,11 +129,11 @@ describe('changing fields', () => {
 
 describe('changing how readings are written down', () => {
   it('makes dial deviations of sizes and back again, to the same figures', () => {
-    const deviations = changeEntry(sampleJob, 'set-up', 'deviation')
+    const deviations = changeEntry(sampleJob, 'set-up', 'deviation', countingIds())
     // Larger is anticlockwise and the zero is the mean of 0 and 1 µm: 54.033 stands at 0.5 − 33 µm.
     expect(readingAt(deviations, 8, 0)).toEqual({ ...at(8, 0), dialUm: [-32.5, -34.5, -32.5] })
     expect(readingAt(deviations, 35, 90)?.confirmed).toBe(true)
-    expect(changeEntry(deviations, 'set-up', 'size')).toEqual(sampleJob)
+    expect(changeEntry(deviations, 'set-up', 'size', countingIds())).toEqual(sampleJob)
   })
 
   it('leaves every diameter at 20 °C as it was', () => {
@@ -139,7 +141,8 @@ describe('changing how readings are written down', () => {
       for (const zeroCloseUm of [3, undefined]) {
         const job = setSetUp(sampleJob, 'set-up', { largerIs, zeroOpenUm: -2, zeroCloseUm })
         const before = findingsOf(job).bores[0]?.stations ?? []
-        const after = findingsOf(changeEntry(job, 'set-up', 'deviation')).bores[0]?.stations ?? []
+        const after =
+          findingsOf(changeEntry(job, 'set-up', 'deviation', countingIds())).bores[0]?.stations ?? []
         expect(after).toHaveLength(3)
         for (const [index, station] of after.entries()) {
           expect(station.diameterMm).toBeCloseTo(before[index]?.diameterMm ?? 0, 8)
@@ -149,7 +152,7 @@ describe('changing how readings are written down', () => {
   })
 
   it('does nothing when readings are written down that way already', () => {
-    expect(changeEntry(sampleJob, 'set-up', 'size')).toBe(sampleJob)
+    expect(changeEntry(sampleJob, 'set-up', 'size', countingIds())).toBe(sampleJob)
   })
 })
 
@@ -277,7 +280,13 @@ describe('readings', () => {
   })
 
   it('are dial deviations where the set-up says so', () => {
-    const job = setRepeats(changeEntry(sampleJob, 'set-up', 'deviation'), 'bore', 'survey', at(35, 0), [-7])
+    const job = setRepeats(
+      changeEntry(sampleJob, 'set-up', 'deviation', countingIds()),
+      'bore',
+      'survey',
+      at(35, 0),
+      [-7],
+    )
     expect(readingAt(job, 35, 0)).toEqual({ ...at(35, 0), dialUm: [-7] })
   })
 

@@ -1,12 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { entries, gaugeKinds, ovalityRules, roles, taperRules, wallKinds } from '../../../src/core/measured'
+import { entriesOf, isOfSizes } from '../../../src/core/diameter/entry'
+import { gaugeKinds, ovalityRules, roles, taperRules, wallKinds } from '../../../src/core/measured'
 import { checkJob } from '../../../src/job/check-job'
 import * as commands from '../../../src/job/commands'
 import { createJobStore, type JobState } from '../../../src/job/job-store'
 import { newJob } from '../../../src/job/new-job'
 import { readJob } from '../../../src/job/read-job'
 import type { Job } from '../../../src/job/schema'
+import * as setUps from '../../../src/job/set-up-commands'
 import { writeJob } from '../../../src/job/write-job'
 import { runCount } from '../../proof/run-count'
 import { countingIds } from './sample-job'
@@ -80,19 +82,22 @@ const deeds: fc.Arbitrary<Deed> = fc.oneof(
   deed('name', text, (job, value) => commands.renameJob(job, value)),
   deed('note', maybe(text), (job, note) => commands.describeJob(job, { note })),
   deed('spec', limits, (job, patch) => commands.setSpec(job, patch)),
-  deed('gauge', fc.constantFrom(...gaugeKinds), (job, kind) =>
-    commands.setGauge(job, pick(job.gauges, 0).id, { kind }),
+  deed('gauge', fc.constantFrom(...gaugeKinds), (job, kind, ids) =>
+    setUps.changeGaugeKind(job, pick(job.gauges, 0).id, kind, ids),
   ),
   deed('standard', maybe(fc.integer({ min: -3, max: 3 })), (job, errorUm) =>
-    commands.setStandard(job, pick(job.standards, 0).id, { errorUm }),
+    setUps.setStandard(job, pick(job.standards, 0).id, { errorUm }),
   ),
   deed('thermometer', maybe(fc.integer({ min: 0, max: 3 })), (job, doubtK) =>
-    commands.setThermometer(job, pick(job.thermometers, 0).id, { doubtK }),
+    setUps.setThermometer(job, pick(job.thermometers, 0).id, { doubtK }),
   ),
-  deed('set-up', setUp, (job, patch) => commands.setSetUp(job, pick(job.setUps, 0).id, patch)),
-  deed('entry', fc.constantFrom(...entries), (job, entry) =>
-    commands.changeEntry(job, pick(job.setUps, 0).id, entry),
-  ),
+  deed('set-up', setUp, (job, patch) => setUps.setSetUp(job, pick(job.setUps, 0).id, patch)),
+  deed('entry', index, (job, at, ids) => {
+    const [first] = job.setUps
+    const gauge = job.gauges.find(({ id }) => id === first?.gaugeId)
+    if (!first || !gauge) throw new Error('A job has a set-up with a gauge')
+    return setUps.changeEntry(job, first.id, pick(entriesOf(gauge.kind), at), ids)
+  }),
   deed(
     'bore',
     fc.tuple(index, name, fc.constantFrom(...roles), maybe(fc.constantFrom(...wallKinds))),
@@ -169,8 +174,9 @@ const deeds: fc.Arbitrary<Deed> = fc.oneof(
         const station = stationOf(job, at, levelAt, axisAt)
         if (!station) return job
         const { bore, survey, place } = station
-        const isSize = job.setUps.find(({ id }) => id === survey.setUpId)?.entry === 'size'
-        const values = isSize ? sizes : sizes.map((mm) => Math.round((mm - 54) * 1000))
+        const setUp = job.setUps.find(({ id }) => id === survey.setUpId)
+        const values =
+          setUp && isOfSizes(setUp.entry) ? sizes : sizes.map((mm) => Math.round((mm - 54) * 1000))
         return commands.setRepeats(job, bore.id, survey.id, place, values)
       },
     }),

@@ -119,6 +119,10 @@ const samples: Samples = {
     { code: 'reading-values', found: 'dialUm', expected: 'sizesMm' },
     'This reading has dialUm; its set-up writes sizes down, so it should have sizesMm.',
   ],
+  'entry-does-not-fit': [
+    { code: 'entry-does-not-fit', entry: 'reverse' },
+    'The reverse method takes a dial gauge with two contacts and a micrometer to measure over them. Choose these, or another way of writing readings down.',
+  ],
   'more-problems': [{ code: 'more-problems', count: 4 }, 'There are 4 more problems.'],
 }
 

@@ -210,9 +210,19 @@ describe('a provisional verdict', () => {
   })
 
   it('is any that rests on three contacts, which read a mean', () => {
-    expect(provisionalSentence(bore({ gaugeKind: 'three-contact-micrometer' }))).toBe(
+    const three = { gaugeKind: 'three-contact-micrometer' } as const
+    expect(provisionalSentence(bore({ ...three, verdict: verdict({ firm: false }) }))).toBe(
       'Provisional: three contacts read the mean of a level, and the verdict is about that mean only.',
     )
+    expect(provisionalSentence(bore({ ...three, verdict: verdict({ firm: true }) }))).toBeUndefined()
+  })
+
+  it('says first of all that a contact was changed after the setting', () => {
+    const changed = bore({ provisional: ['no-wall-kind', 'contact-changed'] })
+    expect(provisionalSentence(changed)).toMatch(
+      /^Provisional: a contact .* measure again\. Provisional: the kind of wall was not recorded\./,
+    )
+    expect(provisionalSentence(bore({ provisional: ['contact-changed'] }))).toMatch(/measure again\.$/)
   })
 
   it('is not spoken of where everything was recorded, or nothing read', () => {

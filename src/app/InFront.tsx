@@ -1,9 +1,9 @@
-import './in-front.css'
-import { type ReactNode, type RefObject, useEffect, useId, useRef } from 'react'
+import { useId } from 'react'
 import { useStore } from 'zustand'
 import type { Problem } from '../core/problem'
 import { problemPlace, problemText } from '../words/problems'
 import { words } from '../words/words'
+import { Dialog, useShown } from './Dialog'
 import { KeptJobs } from './KeptJobs'
 import { closeKeptJobs, closeProblems, inFront, type Question } from './questions'
 
@@ -24,44 +24,6 @@ export function InFront() {
       ) : null}
       {question ? <Asked key={question.text} question={question} /> : null}
     </>
-  )
-}
-
-/** Shows a dialog in front of everything for as long as it is there. */
-function useShown(): RefObject<HTMLDialogElement | null> {
-  const dialog = useRef<HTMLDialogElement>(null)
-  useEffect(() => {
-    const element = dialog.current
-    element?.showModal()
-    // Enter pressed by habit must not answer for the user.
-    element?.querySelector<HTMLElement>('[data-safe]')?.focus()
-    return () => element?.close()
-  }, [])
-  return dialog
-}
-
-function Dialog(props: {
-  readonly title: string
-  readonly onClose: () => void
-  readonly children: ReactNode
-}) {
-  const dialog = useShown()
-  const id = useId()
-  const close = () => dialog.current?.close()
-  const onClose = () => {
-    // The event comes late: it may be open again by then.
-    if (!dialog.current?.open) props.onClose()
-  }
-  return (
-    <dialog ref={dialog} className="in-front" aria-labelledby={id} onClose={onClose}>
-      <h2 id={id}>{props.title}</h2>
-      {props.children}
-      <div className="answers">
-        <button type="button" className="button" data-safe onClick={close}>
-          {words.app.close}
-        </button>
-      </div>
-    </dialog>
   )
 }
 

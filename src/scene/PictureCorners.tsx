@@ -1,13 +1,12 @@
 import type { Ref } from 'react'
 import type { LimitPair } from '../core/findings'
+import { keyTexts, keyTicks } from './key-ticks'
 import type { MarksPresent } from './marks-present'
 import type { PictureLabels } from './picture-labels'
 import { type RampSpan, type Theme, wallPalette } from './wall-palette'
 
-/** Height of the colour key, CSS pixels; its style sheet has the same. */
-const keyHeight = 76
-/** Texts of the key closer than this would touch, CSS pixels. */
-const lineHeight = 15
+/** Height of the colour key and of its lines, CSS pixels; its style sheet has the same. */
+const keyBox = { height: 76, lineHeight: 15 }
 
 interface ScaleCornerProps {
   readonly exaggeration: number
@@ -52,7 +51,7 @@ export function PairKey({ middleMm, pair, span, theme, labels }: PairKeyProps) {
   return (
     <div className="picture-corner picture-key">
       <ul>
-        {textsOf(ticks, pair, labels).map(({ which, text, share }) => (
+        {keyTexts(ticks, keyBox, pair, labels).map(({ which, text, share }) => (
           <li
             key={which}
             className={`picture-key-${which}`}
@@ -76,42 +75,6 @@ export function PairKey({ middleMm, pair, span, theme, labels }: PairKeyProps) {
       </span>
     </div>
   )
-}
-
-interface KeyTick {
-  readonly which: 'min' | 'max' | 'new-max' | 'middle'
-  readonly sizeMm: number
-  /** From the top of the key, 0 to 1. */
-  readonly share: number
-}
-
-/** The most important first. */
-function keyTicks(middleMm: number, pair: LimitPair | undefined, span: RampSpan): readonly KeyTick[] {
-  const tick = (which: KeyTick['which'], sizeMm: number | undefined): readonly KeyTick[] => {
-    if (sizeMm === undefined) return []
-    const share = (span.highUm - (sizeMm - middleMm) * 1000) / (span.highUm - span.lowUm)
-    return share < -0.01 || share > 1.01 ? [] : [{ which, sizeMm, share }]
-  }
-  return [
-    ...tick('max', pair?.maxMm),
-    ...tick('min', pair?.minMm),
-    ...tick('middle', middleMm),
-    ...tick('new-max', pair?.newMaxMm),
-  ]
-}
-
-/** The texts beside the ticks, each where it does not touch one before it. */
-function textsOf(ticks: readonly KeyTick[], pair: LimitPair | undefined, labels: PictureLabels) {
-  const free = ticks.filter(
-    ({ which, share }, index) =>
-      which !== 'new-max' &&
-      ticks.slice(0, index).every((other) => Math.abs(other.share - share) * keyHeight >= lineHeight),
-  )
-  return free.flatMap((tick) => {
-    const { which, sizeMm } = tick
-    if (which === 'middle') return [{ ...tick, text: labels.middle(sizeMm) }]
-    return pair ? [{ ...tick, text: labels.limit(which, sizeMm, pair) }] : []
-  })
 }
 
 interface MarkLegendProps {

@@ -4,10 +4,10 @@ import { outerRadius } from './bore-extent'
 import { drawnRadius, onCircle } from './bore-space'
 import { deviationAt } from './grid-reading'
 import { isoMarks } from './iso-marks'
-import type { Label, LabelOffer } from './label-layer'
 import type { PictureLabels } from './picture-labels'
 import type { PictureView } from './picture-view'
 import { contactsOf, provenMarks } from './proven-marks'
+import type { Label, LabelOffer } from './stand-labels'
 
 export interface LabelledBore {
   readonly grid: WallGrid

@@ -1,32 +1,9 @@
 import type { PictureView } from './picture-view'
-import { type Box, LabelRoom } from './place-labels'
+import type { Box } from './place-labels'
+import { type Label, type SizedLabel, standLabels } from './stand-labels'
 
-/** A place where a label may stand: the point it is tied to, and which part of its box lies there (0 to 1). */
-export interface LabelOffer {
-  readonly x: number
-  readonly y: number
-  readonly alignX: number
-  readonly alignY: number
-  /** Length of the line from the label's left edge to what it names, CSS pixels. */
-  readonly leader?: number
-}
-
-export type LabelKind = 'depth' | 'pointed' | 'side' | 'sign' | 'limit' | 'iso'
-
-/** A text tied to the bore. Its offers are asked for at every frame, best first. */
-export interface Label {
-  readonly text: string
-  readonly kind: LabelKind
-  /** Room to other labels, CSS pixels; 2 where absent. */
-  readonly gapPx?: number
-  offers(view: PictureView): readonly LabelOffer[]
-}
-
-interface Standing {
-  readonly label: Label
+interface Standing extends SizedLabel {
   readonly element: HTMLElement
-  readonly width: number
-  readonly height: number
 }
 
 /** The labels as HTML over the canvas, moved by hand after each frame so that React has no part in it. */
@@ -58,21 +35,14 @@ export class LabelLayer {
 
   /** Stands every label where it is free, or hides it. */
   place(view: PictureView, taken: readonly Box[]): void {
-    const room = new LabelRoom(view.width, view.height, taken)
-    for (const { label, element, width, height } of this.#standing) {
-      const offers = label.offers(view)
-      const boxes = offers.map((offer) => ({
-        x: Math.round(offer.x - offer.alignX * width),
-        y: Math.round(offer.y - offer.alignY * height),
-        width,
-        height,
-      }))
-      const box = room.take(boxes, label.gapPx)
-      element.style.visibility = box ? 'visible' : 'hidden'
-      if (!box) continue
-      element.style.transform = `translate(${box.x}px, ${box.y}px)`
-      const leader = offers[boxes.indexOf(box)]?.leader
-      if (leader !== undefined) element.style.setProperty('--leader', `${Math.round(leader)}px`)
+    const stood = new Map(standLabels(this.#standing, view, taken).map((one) => [one.sized, one]))
+    for (const one of this.#standing) {
+      const { style } = one.element
+      const place = stood.get(one)
+      style.visibility = place ? 'visible' : 'hidden'
+      if (!place) continue
+      style.transform = `translate(${place.box.x}px, ${place.box.y}px)`
+      if (place.leader !== undefined) style.setProperty('--leader', `${Math.round(place.leader)}px`)
     }
   }
 }

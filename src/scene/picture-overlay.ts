@@ -1,8 +1,9 @@
-import { type Label, LabelLayer } from './label-layer'
+import { LabelLayer } from './label-layer'
 import type { PictureLabels } from './picture-labels'
 import type { PictureView } from './picture-view'
 import type { Box } from './place-labels'
 import { scaleBar } from './scale-bar'
+import type { Label } from './stand-labels'
 
 const longestBarPx = 90
 /** Left free round each corner's text, CSS pixels. */

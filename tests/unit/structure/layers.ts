@@ -17,11 +17,8 @@ export const allowedImports: Readonly<Record<string, readonly string[]>> = {
   app: ['core', 'formats', 'job', 'storage', 'session', 'words', 'charts', 'scene', 'workers', 'pages'],
 }
 
-/** Folders that may use only these packages. */
-const onlyPackages: Readonly<Record<string, RegExp>> = {
-  core: /^@stdlib\//,
-  formats: /^@stdlib\//,
-}
+/** Folders that use no package. */
+const withoutPackages: readonly string[] = ['core', 'formats']
 
 /** Packages that belong to one folder: three is kept out of what the first number needs. */
 const homeOfPackages: readonly (readonly [RegExp, string])[] = [
@@ -43,9 +40,8 @@ export function layerProblems(files: readonly SourceFile[]): string[] {
 
 function problemOf(path: string, layer: string, { target, isPackage }: Import): string[] {
   if (isPackage) {
-    const only = onlyPackages[layer]
     const home = homeOfPackages.find(([name]) => name.test(target))?.[1]
-    const barred = (only && !only.test(target)) || (home !== undefined && home !== layer)
+    const barred = withoutPackages.includes(layer) || (home !== undefined && home !== layer)
     return barred ? [`${path} imports the package ${target}`] : []
   }
   // The app opens the example from where every scenario lies.

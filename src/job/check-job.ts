@@ -1,4 +1,4 @@
-import type { z } from 'zod'
+import type * as z from 'zod/mini'
 import type { Flaw, Problem, ValueKind } from '../core/problem'
 import { rangeOf } from './field-ranges'
 import { nearestField } from './nearest-field'

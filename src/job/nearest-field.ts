@@ -1,13 +1,13 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 
 /** The field of the object at the path that a misspelt key was probably meant for. */
 export function nearestField(
-  schema: z.ZodType,
+  schema: z.ZodMiniType,
   path: readonly PropertyKey[],
   key: string,
 ): string | undefined {
   const at = path.reduce<z.core.$ZodType | undefined>(inside, schema)
-  const fields = at instanceof z.ZodObject ? Object.keys(at.shape) : []
+  const fields = at instanceof z.ZodMiniObject ? Object.keys(at.shape) : []
   const written = key.slice(0, 60).toLowerCase()
   const [nearest] = fields
     .map((field) => ({ field, distance: editDistance(written, field.toLowerCase()) }))
@@ -17,14 +17,14 @@ export function nearestField(
 }
 
 function inside(schema: z.core.$ZodType | undefined, key: PropertyKey): z.core.$ZodType | undefined {
-  const plain = schema instanceof z.ZodExactOptional ? schema.unwrap() : schema
-  if (plain instanceof z.ZodArray) return withoutOptional(plain.element)
-  if (plain instanceof z.ZodObject && typeof key === 'string') return withoutOptional(plain.shape[key])
+  const plain = withoutOptional(schema)
+  if (plain instanceof z.ZodMiniArray) return withoutOptional(plain.def.element)
+  if (plain instanceof z.ZodMiniObject && typeof key === 'string') return withoutOptional(plain.shape[key])
   return undefined
 }
 
 function withoutOptional(schema: z.core.$ZodType | undefined): z.core.$ZodType | undefined {
-  return schema instanceof z.ZodExactOptional ? schema.unwrap() : schema
+  return schema instanceof z.ZodMiniExactOptional ? schema.def.innerType : schema
 }
 
 /** Insertions, deletions and replacements of one letter that lead from one word to the other. */

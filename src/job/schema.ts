@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import {
   clampings,
   entries,
@@ -53,27 +53,19 @@ export const mostOf = {
 
 function num(field: RangedField) {
   const { least, most, mostExcluded }: FieldRange = fieldRanges[field]
-  return mostExcluded ? z.number().min(least).lt(most) : z.number().min(least).max(most)
+  return z.number().check(z.gte(least), mostExcluded ? z.lt(most) : z.lte(most))
 }
 
-const id = z
-  .string()
-  .max(mostOf.idLength)
-  .regex(/\S/)
-  .regex(/^\P{Cc}*$/u)
-const name = z
-  .string()
-  .max(mostOf.nameLength)
-  .regex(/\S/)
-  .regex(/^\P{Cc}*$/u)
-const line = z
-  .string()
-  .max(mostOf.nameLength)
-  .regex(/^\P{Cc}*$/u)
-const note = z
-  .string()
-  .max(mostOf.noteLength)
-  .regex(/^[\P{Cc}\t\n\r]*$/u)
+const id = z.string().check(z.maxLength(mostOf.idLength), z.regex(/\S/), z.regex(/^\P{Cc}*$/u))
+const name = z.string().check(z.maxLength(mostOf.nameLength), z.regex(/\S/), z.regex(/^\P{Cc}*$/u))
+const line = z.string().check(z.maxLength(mostOf.nameLength), z.regex(/^\P{Cc}*$/u))
+const note = z.string().check(z.maxLength(mostOf.noteLength), z.regex(/^[\P{Cc}\t\n\r]*$/u))
+
+/** A field that may be left out, but not be null; the description goes into the JSON Schema. */
+function optional<Schema extends z.ZodMiniType>(schema: Schema, description?: string) {
+  const field = z.exactOptional(schema)
+  return description === undefined ? field : field.check(z.describe(description))
+}
 
 interface Checked<T> {
   readonly value: T
@@ -96,133 +88,141 @@ function inOrder<Low extends string, High extends string>(low: Low, high: High) 
 
 const gradeSchema = z
   .strictObject({ name, minMm: num('minMm'), maxMm: num('maxMm') })
-  .check(inOrder('minMm', 'maxMm'))
-  .describe('A size grade: the smallest and the largest new diameter that carry its mark')
+  .check(
+    inOrder('minMm', 'maxMm'),
+    z.describe('A size grade: the smallest and the largest new diameter that carry its mark'),
+  )
 
 const specSchema = z
   .strictObject({
-    newMinMm: num('newMinMm').exactOptional().describe('Smallest diameter when new, mm'),
-    newMaxMm: num('newMaxMm').exactOptional().describe('Largest diameter when new, mm'),
-    grades: z.array(gradeSchema).max(mostOf.grades).exactOptional(),
-    wearLimitMm: num('wearLimitMm')
-      .exactOptional()
-      .describe('Largest diameter allowed in service, mm; where given, it alone is judged'),
-    ovalityLimitMm: num('ovalityLimitMm')
-      .exactOptional()
-      .describe('Largest allowed difference of diameters at a level, mm'),
-    ovalityRule: z.enum(ovalityRules).exactOptional(),
-    ovalityAxesDegrees: z
-      .strictObject({ x: num('x'), y: num('y') })
-      .exactOptional()
-      .describe('The axes that the manual calls X and Y, for the rules that name them'),
-    taperLimitMm: num('taperLimitMm')
-      .exactOptional()
-      .describe('Largest allowed difference of diameters along the bore, mm'),
-    taperRule: z.enum(taperRules).exactOptional(),
+    newMinMm: optional(num('newMinMm'), 'Smallest diameter when new, mm'),
+    newMaxMm: optional(num('newMaxMm'), 'Largest diameter when new, mm'),
+    grades: optional(z.array(gradeSchema).check(z.maxLength(mostOf.grades))),
+    wearLimitMm: optional(
+      num('wearLimitMm'),
+      'Largest diameter allowed in service, mm; where given, it alone is judged',
+    ),
+    ovalityLimitMm: optional(num('ovalityLimitMm'), 'Largest allowed difference of diameters at a level, mm'),
+    ovalityRule: optional(z.enum(ovalityRules)),
+    ovalityAxesDegrees: optional(
+      z.strictObject({ x: num('x'), y: num('y') }),
+      'The axes that the manual calls X and Y, for the rules that name them',
+    ),
+    taperLimitMm: optional(num('taperLimitMm'), 'Largest allowed difference of diameters along the bore, mm'),
+    taperRule: optional(z.enum(taperRules)),
   })
-  .check(inOrder('newMinMm', 'newMaxMm'))
-  .describe('The limits of the service manual for this engine, and the rule each is judged by')
+  .check(
+    inOrder('newMinMm', 'newMaxMm'),
+    z.describe('The limits of the service manual for this engine, and the rule each is judged by'),
+  )
 
-const day = z.iso.date().describe('Year, month and day, as in 2024-05-31')
-const markedIn = z.enum(markings).describe('The unit that it is marked in; mm where left out')
+const day = z.iso.date().check(z.describe('Year, month and day, as in 2024-05-31'))
+const markedIn = z.enum(markings).check(z.describe('The unit that it is marked in; mm where left out'))
 
 const gaugeSchema = z
   .strictObject({
     id,
-    name: line.exactOptional(),
+    name: optional(line),
     kind: z.enum(gaugeKinds),
-    markedIn: markedIn.exactOptional(),
-    turnValueUm: num('turnValueUm').exactOptional().describe('One whole turn of the needle, µm'),
-    calibratedOn: day.exactOptional(),
-    stepUm: num('stepUm').exactOptional().describe('Step actually read, µm'),
-    repeatabilityUm: num('repeatabilityUm').exactOptional().describe('Standard deviation of repeats, µm'),
-    repeatabilityDegreesOfFreedom: num('repeatabilityDegreesOfFreedom').exactOptional(),
-    settingUm: num('settingUm')
-      .exactOptional()
-      .describe('Standard uncertainty of the setting, without that of the standard, µm'),
-    scaleUm: num('scaleUm').exactOptional().describe('Standard uncertainty of dial or scale, µm'),
-    driftHalfWidthUm: num('driftHalfWidthUm')
-      .exactOptional()
-      .describe('Half-width of the drift to expect without a closing zero, µm'),
-    contactHalfWidthMm: num('contactHalfWidthMm').exactOptional(),
-    depthDoubtMm: num('depthDoubtMm').exactOptional().describe('Standard uncertainty of the depth, mm'),
-    rockingUm: num('rockingUm')
-      .exactOptional()
-      .describe('Standard uncertainty from a tilt that rocking did not take out, µm; none where left out'),
+    markedIn: optional(markedIn),
+    turnValueUm: optional(num('turnValueUm'), 'One whole turn of the needle, µm'),
+    calibratedOn: optional(day),
+    stepUm: optional(num('stepUm'), 'Step actually read, µm'),
+    repeatabilityUm: optional(num('repeatabilityUm'), 'Standard deviation of repeats, µm'),
+    repeatabilityDegreesOfFreedom: optional(num('repeatabilityDegreesOfFreedom')),
+    settingUm: optional(
+      num('settingUm'),
+      'Standard uncertainty of the setting, without that of the standard, µm',
+    ),
+    scaleUm: optional(num('scaleUm'), 'Standard uncertainty of dial or scale, µm'),
+    driftHalfWidthUm: optional(
+      num('driftHalfWidthUm'),
+      'Half-width of the drift to expect without a closing zero, µm',
+    ),
+    contactHalfWidthMm: optional(num('contactHalfWidthMm')),
+    depthDoubtMm: optional(num('depthDoubtMm'), 'Standard uncertainty of the depth, mm'),
+    rockingUm: optional(
+      num('rockingUm'),
+      'Standard uncertainty from a tilt that rocking did not take out, µm; none where left out',
+    ),
   })
-  .describe('A gauge; what is left out is taken from the typical figures of its kind')
+  .check(z.describe('A gauge; what is left out is taken from the typical figures of its kind'))
 
 const standardSchema = z
   .strictObject({
     id,
-    name: line.exactOptional(),
+    name: optional(line),
     kind: z.enum(standardKinds),
-    markedIn: markedIn.exactOptional(),
-    errorUm: num('errorUm')
-      .exactOptional()
-      .describe('What a micrometer reads on its own standard less the certified size of that, µm'),
-    doubtUm: num('doubtUm').exactOptional().describe('Its own standard uncertainty, µm'),
-    expansionPerK: num('expansionPerK').exactOptional().describe('Like 0.0000115 for steel, 1/K'),
-    expansionDoubtPerK: num('expansionDoubtPerK').exactOptional(),
+    markedIn: optional(markedIn),
+    errorUm: optional(
+      num('errorUm'),
+      'What a micrometer reads on its own standard less the certified size of that, µm',
+    ),
+    doubtUm: optional(num('doubtUm'), 'Its own standard uncertainty, µm'),
+    expansionPerK: optional(num('expansionPerK'), 'Like 0.0000115 for steel, 1/K'),
+    expansionDoubtPerK: optional(num('expansionDoubtPerK')),
   })
-  .describe('What a gauge was set with')
+  .check(z.describe('What a gauge was set with'))
 
 const thermometerSchema = z.strictObject({
   id,
-  name: line.exactOptional(),
-  doubtK: num('doubtK').exactOptional().describe('Standard uncertainty, K'),
+  name: optional(line),
+  doubtK: optional(num('doubtK'), 'Standard uncertainty, K'),
 })
 
 const setUpSchema = z
   .strictObject({
     id,
-    name: line.exactOptional(),
+    name: optional(line),
     gaugeId: id,
     standardId: id,
     entry: z
       .enum(entries)
-      .describe(
-        'size: sizes in mm from a set gauge. deviation: its dial in µm. reverse: dial in µm of a gauge zeroed in the bore. direct: sizes in mm off an internal instrument',
+      .check(
+        z.describe(
+          'size: sizes in mm from a set gauge. deviation: its dial in µm. reverse: dial in µm of a gauge zeroed in the bore. direct: sizes in mm off an internal instrument',
+        ),
       ),
-    settingSizeMm: num('settingSizeMm').describe(
-      'Size that the gauge was set to, as the standard shows it, mm; without a setting, roughly the size of the bore',
+    settingSizeMm: num('settingSizeMm').check(
+      z.describe(
+        'Size that the gauge was set to, as the standard shows it, mm; without a setting, roughly the size of the bore',
+      ),
     ),
-    overContactsMm: num('overContactsMm')
-      .exactOptional()
-      .describe('Reverse method: the gauge over its contacts, as the micrometer shows it, mm'),
-    dialOverContactsUm: num('dialOverContactsUm')
-      .exactOptional()
-      .describe('Reverse method: the dial while the micrometer held the gauge, clockwise positive, µm'),
-    largerIs: z
-      .enum(['clockwise', 'anticlockwise'])
-      .exactOptional()
-      .describe('Which way the needle goes for a larger bore, from the direction test'),
-    zeroOpenUm: num('zeroOpenUm')
-      .exactOptional()
-      .describe('Dial on the standard before, clockwise positive, µm'),
-    zeroCloseUm: num('zeroCloseUm').exactOptional().describe('Dial on the standard afterwards, µm'),
-    boreTemperatureC: num('boreTemperatureC').exactOptional(),
-    referenceTemperatureC: num('referenceTemperatureC').exactOptional(),
-    referenceTemperatureCloseC: num('referenceTemperatureCloseC')
-      .exactOptional()
-      .describe('Temperature of the standard at the closing zero'),
-    boreThermometerId: id.exactOptional(),
-    referenceThermometerId: id.exactOptional(),
-    soakedTogether: z
-      .boolean()
-      .exactOptional()
-      .describe('Part and standard lay side by side long enough to be at one temperature'),
-    gaugeWarmedK: num('gaugeWarmedK')
-      .exactOptional()
-      .describe('How much the gauge may have warmed since its setting, K'),
+    overContactsMm: optional(
+      num('overContactsMm'),
+      'Reverse method: the gauge over its contacts, as the micrometer shows it, mm',
+    ),
+    dialOverContactsUm: optional(
+      num('dialOverContactsUm'),
+      'Reverse method: the dial while the micrometer held the gauge, clockwise positive, µm',
+    ),
+    largerIs: optional(
+      z.enum(['clockwise', 'anticlockwise']),
+      'Which way the needle goes for a larger bore, from the direction test',
+    ),
+    zeroOpenUm: optional(num('zeroOpenUm'), 'Dial on the standard before, clockwise positive, µm'),
+    zeroCloseUm: optional(num('zeroCloseUm'), 'Dial on the standard afterwards, µm'),
+    boreTemperatureC: optional(num('boreTemperatureC')),
+    referenceTemperatureC: optional(num('referenceTemperatureC')),
+    referenceTemperatureCloseC: optional(
+      num('referenceTemperatureCloseC'),
+      'Temperature of the standard at the closing zero',
+    ),
+    boreThermometerId: optional(id),
+    referenceThermometerId: optional(id),
+    soakedTogether: optional(
+      z.boolean(),
+      'Part and standard lay side by side long enough to be at one temperature',
+    ),
+    gaugeWarmedK: optional(num('gaugeWarmedK'), 'How much the gauge may have warmed since its setting, K'),
   })
-  .describe('One setting of a gauge and its conditions. What is left out was not recorded')
+  .check(z.describe('One setting of a gauge and its conditions. What is left out was not recorded'))
 
 const wallSchema = z.strictObject({
   kind: z.enum(wallKinds),
-  platingUm: num('platingUm').exactOptional().describe('Thickness of the plating on one wall, µm'),
-  expansionPerK: num('expansionPerK').exactOptional(),
-  expansionDoubtPerK: num('expansionDoubtPerK').exactOptional(),
+  platingUm: optional(num('platingUm'), 'Thickness of the plating on one wall, µm'),
+  expansionPerK: optional(num('expansionPerK')),
+  expansionDoubtPerK: optional(num('expansionDoubtPerK')),
 })
 
 const portSchema = z
@@ -234,75 +234,72 @@ const portSchema = z
     fromDegrees: num('fromDegrees'),
     toDegrees: num('toDegrees'),
   })
-  .check(inOrder('fromDepthMm', 'toDepthMm'))
-  .check((checked) => {
-    const { fromDegrees, toDegrees } = checked.value
-    if ((toDegrees - fromDegrees) % 360 === 0) refuse(checked, ['toDegrees'], { code: 'port-all-round' })
-  })
-  .describe('An opening in the wall. Angles run clockwise, seen from the deck, and may cross 0°')
+  .check(
+    inOrder('fromDepthMm', 'toDepthMm'),
+    (checked) => {
+      const { fromDegrees, toDegrees } = checked.value
+      if ((toDegrees - fromDegrees) % 360 === 0) refuse(checked, ['toDegrees'], { code: 'port-all-round' })
+    },
+    z.describe('An opening in the wall. Angles run clockwise, seen from the deck, and may cross 0°'),
+  )
 
 const beltSchema = z
   .strictObject({ id, name, fromDepthMm: num('fromDepthMm'), toDepthMm: num('toDepthMm') })
-  .check(inOrder('fromDepthMm', 'toDepthMm'))
-  .describe('A band all round that nobody could measure')
+  .check(inOrder('fromDepthMm', 'toDepthMm'), z.describe('A band all round that nobody could measure'))
 
 const readingSchema = z
   .strictObject({
     depthMm: num('depthMm'),
     axisDegrees: num('axisDegrees'),
-    sizesMm: z.array(num('sizesMm')).min(1).max(mostOf.repeats).exactOptional(),
-    dialUm: z.array(num('dialUm')).min(1).max(mostOf.repeats).exactOptional(),
-    confirmed: z
-      .boolean()
-      .exactOptional()
-      .describe('Both contacts did stand on metal, though the ports say otherwise'),
+    sizesMm: optional(z.array(num('sizesMm')).check(z.minLength(1), z.maxLength(mostOf.repeats))),
+    dialUm: optional(z.array(num('dialUm')).check(z.minLength(1), z.maxLength(mostOf.repeats))),
+    confirmed: optional(z.boolean(), 'Both contacts did stand on metal, though the ports say otherwise'),
   })
-  .describe('Repeats at one level on one axis: sizesMm or dialUm, as the entry of the set-up says')
+  .check(z.describe('Repeats at one level on one axis: sizesMm or dialUm, as the entry of the set-up says'))
 
 const surveySchema = z
   .strictObject({
     id,
-    name: line.exactOptional(),
-    date: day.exactOptional(),
-    hoursRun: num('hoursRun').exactOptional(),
-    measuredBy: line.exactOptional(),
-    clamping: z.enum(clampings).exactOptional().describe('What was bolted to the bore while it was measured'),
-    plateTorqueNm: num('plateTorqueNm')
-      .exactOptional()
-      .describe('To what the bolts of a torque plate were tightened, N·m'),
-    restedHours: num('restedHours')
-      .exactOptional()
-      .describe('Hours since the part was last warm from running, washing or honing'),
-    caliperMm: num('caliperMm').exactOptional().describe('The bore by caliper, mm'),
-    contactChanged: z
-      .boolean()
-      .exactOptional()
-      .describe('A contact of the gauge was changed after its setting'),
+    name: optional(line),
+    date: optional(day),
+    hoursRun: optional(num('hoursRun')),
+    measuredBy: optional(line),
+    clamping: optional(z.enum(clampings), 'What was bolted to the bore while it was measured'),
+    plateTorqueNm: optional(num('plateTorqueNm'), 'To what the bolts of a torque plate were tightened, N·m'),
+    restedHours: optional(
+      num('restedHours'),
+      'Hours since the part was last warm from running, washing or honing',
+    ),
+    caliperMm: optional(num('caliperMm'), 'The bore by caliper, mm'),
+    contactChanged: optional(z.boolean(), 'A contact of the gauge was changed after its setting'),
     setUpId: id,
-    levelsMm: z.array(num('levelsMm')).max(mostOf.levels).describe('Depths below the deck, mm'),
+    levelsMm: z
+      .array(num('levelsMm'))
+      .check(z.maxLength(mostOf.levels), z.describe('Depths below the deck, mm')),
     axesDegrees: z
       .array(num('axesDegrees'))
-      .max(mostOf.axes)
-      .describe('Directions across the bore, degrees clockwise seen from the deck, from 0 to below 180'),
-    readings: z.array(readingSchema).max(mostOf.readings),
+      .check(
+        z.maxLength(mostOf.axes),
+        z.describe('Directions across the bore, degrees clockwise seen from the deck, from 0 to below 180'),
+      ),
+    readings: z.array(readingSchema).check(z.maxLength(mostOf.readings)),
   })
-  .describe('One occasion on which a bore was measured')
+  .check(z.describe('One occasion on which a bore was measured'))
 
 const boreSchema = z.strictObject({
   id,
   name,
   role: z.enum(roles),
-  grade: name.exactOptional().describe('Name of the size grade stamped on it'),
-  lengthMm: num('lengthMm').exactOptional(),
-  ringTravelMm: z
-    .strictObject({ from: num('from'), to: num('to') })
-    .check(inOrder('from', 'to'))
-    .exactOptional()
-    .describe('Depths between which the rings run, mm; the wall outside is land'),
-  wall: wallSchema.exactOptional(),
-  ports: z.array(portSchema).max(mostOf.ports),
-  belts: z.array(beltSchema).max(mostOf.belts),
-  surveys: z.array(surveySchema).min(1).max(mostOf.surveys),
+  grade: optional(name, 'Name of the size grade stamped on it'),
+  lengthMm: optional(num('lengthMm')),
+  ringTravelMm: optional(
+    z.strictObject({ from: num('from'), to: num('to') }).check(inOrder('from', 'to')),
+    'Depths between which the rings run, mm; the wall outside is land',
+  ),
+  wall: optional(wallSchema),
+  ports: z.array(portSchema).check(z.maxLength(mostOf.ports)),
+  belts: z.array(beltSchema).check(z.maxLength(mostOf.belts)),
+  surveys: z.array(surveySchema).check(z.minLength(1), z.maxLength(mostOf.surveys)),
 })
 
 /** The job file. Lengths in mm or µm, temperatures in °C, angles in degrees, as the field names say. */
@@ -312,20 +309,19 @@ export const jobSchema = z
     formatVersion: z.literal(jobFormatVersion),
     id,
     name: line,
-    machine: line.exactOptional(),
-    note: note.exactOptional(),
-    invented: z.boolean().exactOptional().describe('The readings are made up, for a demonstration'),
+    machine: optional(line),
+    note: optional(note),
+    invented: optional(z.boolean(), 'The readings are made up, for a demonstration'),
     spec: specSchema,
-    gauges: z.array(gaugeSchema).max(mostOf.instruments),
-    standards: z.array(standardSchema).max(mostOf.instruments),
-    thermometers: z.array(thermometerSchema).max(mostOf.instruments),
-    setUps: z.array(setUpSchema).min(1).max(mostOf.setUps),
-    bores: z.array(boreSchema).min(1).max(mostOf.bores),
+    gauges: z.array(gaugeSchema).check(z.maxLength(mostOf.instruments)),
+    standards: z.array(standardSchema).check(z.maxLength(mostOf.instruments)),
+    thermometers: z.array(thermometerSchema).check(z.maxLength(mostOf.instruments)),
+    setUps: z.array(setUpSchema).check(z.minLength(1), z.maxLength(mostOf.setUps)),
+    bores: z.array(boreSchema).check(z.minLength(1), z.maxLength(mostOf.bores)),
   })
   .check((checked) => {
     for (const { path, flaw } of crossProblems(checked.value)) refuse(checked, path, flaw)
-  })
-  .describe('A Borewall job: everything that was measured on one engine or machine, and its limits')
+  }, z.describe('A Borewall job: everything that was measured on one engine or machine, and its limits'))
 
 type DeepReadonly<T> = T extends object ? { readonly [Key in keyof T]: DeepReadonly<T[Key]> } : T
 type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false

@@ -1,5 +1,5 @@
 import type { IDBPDatabase, IDBPTransaction } from 'idb'
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { type ReadResult, readJob } from '../job/read-job'
 import { type Job, jobFormatVersion } from '../job/schema'
 import { writeJob } from '../job/write-job'

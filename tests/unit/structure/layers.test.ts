@@ -47,6 +47,14 @@ describe('the check of layers', () => {
     expect(layerProblems(files)).toEqual(['src/pages/Bench.tsx imports the package three'])
   })
 
+  it('finds the whole of zod where zod/mini serves', () => {
+    const files = [
+      made('src/job/schema.ts', "import { z } from 'zod'"),
+      made('src/job/check-job.ts', "import * as z from 'zod/mini'"),
+    ]
+    expect(layerProblems(files)).toEqual(['src/job/schema.ts imports the package zod'])
+  })
+
   it('finds a file in a folder that is no layer, and one that leaves src', () => {
     const files = [
       made('src/extras/size.ts', ''),

@@ -89,6 +89,8 @@ export interface StationFinding {
   readonly depthMm: number
   readonly axisDegrees: number
   readonly repeats: number
+  /** Each repeat as a size, as read, mm. */
+  readonly sizesMm: readonly number[]
   /** Largest less smallest of the repeats, mm; absent for one repeat. */
   readonly spreadMm?: number
   /** Diameter at 20 °C, mm. */
@@ -234,6 +236,56 @@ export type Note =
   | { readonly code: 'stations-not-read'; readonly places: readonly Place[] }
   | { readonly code: 'length-not-known'; readonly drawnMm: number }
 
+/** What would put a slip right: a change of the readings or of the set-up that they were taken with. */
+export type Mend =
+  | {
+      readonly kind: 'shift-repeats'
+      readonly place: Place
+      readonly repeats: readonly number[]
+      readonly byMm: number
+    }
+  | { readonly kind: 'swap-axes'; readonly depthMm: number; readonly axesDegrees: readonly [number, number] }
+  | { readonly kind: 'turn-levels-over' }
+  | { readonly kind: 'turn-sign-over' }
+  | { readonly kind: 'shift-setting'; readonly byMm: number }
+
+/** A question about the readings: each may be a blunder, none is changed without the user. */
+export type Blunder =
+  | { readonly code: 'whole-turn'; readonly place: Place; readonly turns: number; readonly mend: Mend }
+  | {
+      readonly code: 'digits'
+      readonly place: Place
+      readonly readMm: number
+      readonly likelierMm: number
+      readonly mend: Mend
+    }
+  | {
+      readonly code: 'axes-swapped'
+      readonly depthMm: number
+      readonly axesDegrees: readonly [number, number]
+      readonly mend: Mend
+    }
+  | { readonly code: 'levels-upside-down'; readonly by: 'land' | 'wear'; readonly mend: Mend }
+  | { readonly code: 'sign'; readonly knownMm: number; readonly readMm: number; readonly mend: Mend }
+  | {
+      readonly code: 'setting'
+      readonly cause: 'sleeve' | 'turn'
+      readonly by: 'known-size' | 'caliper'
+      readonly byMm: number
+      readonly mend: Mend
+    }
+  | { readonly code: 'caliper-disagrees'; readonly caliperMm: number; readonly readMm: number }
+  | {
+      readonly code: 'repeats-spread'
+      readonly place: Place
+      readonly spreadMm: number
+      readonly usualMm: number
+    }
+  | { readonly code: 'drift-with-order'; readonly overSurveyMm: number; readonly expandedMm: number }
+
+/** A slip that these readings could not have shown. */
+export type Unseen = 'setting-and-sign' | 'whole-turn' | 'axes-swapped' | 'drift-with-order'
+
 export interface BoreFinding {
   readonly boreId: string
   readonly boreName: string
@@ -253,6 +305,10 @@ export interface BoreFinding {
   readonly taper: readonly ShapeFinding<TaperRule>[]
   readonly differences: readonly Difference[]
   readonly notes: readonly Note[]
+  /** Questions about readings that may be blunders, those left out that the user has answered. */
+  readonly blunders: readonly Blunder[]
+  /** Blunders that these readings could not have shown. */
+  readonly unseen: readonly Unseen[]
   /** Length drawn, mm: the bore's own, or 10 mm past the outermost levels. */
   readonly drawnLengthMm: number
 }

@@ -1,3 +1,6 @@
+import { blunderKey } from './blunders/blunder-key'
+import { blundersOf, unseenOf } from './blunders/blunders'
+import { stepOf, surveyAsRead } from './blunders/survey-as-read'
 import { boreVerdict } from './conformity/bore-verdict'
 import { limitPair } from './conformity/limit-pair'
 import { ovalKeepsInside } from './conformity/oval-keeps-inside'
@@ -51,6 +54,7 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
       ? { known: false, why: 'no-size-over-contacts' }
       : boreVerdict(stations, pair, provisional.length === 0 && seesOval(measured, bore, survey, stations))
   const levels = levelsOf(stations)
+  const asRead = surveyAsRead(conditions, survey, measured.spec, stations)
   const drawnLengthMm = bore.lengthMm ?? Math.max(0, ...survey.levelsMm) + drawnPastLevelsMm
   return {
     boreId: bore.id,
@@ -78,6 +82,10 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
       notRead: notRead(conditions, survey, stations),
       drawnLengthMm,
     }),
+    blunders: blundersOf(asRead, stepOf(gauge)).filter(
+      (blunder) => !survey.answered?.includes(blunderKey(blunder)),
+    ),
+    unseen: unseenOf(asRead),
     drawnLengthMm,
   }
 }

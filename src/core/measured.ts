@@ -228,6 +228,8 @@ export interface Survey {
   readonly restedHours?: number
   /** The bore by caliper, mm: rough, but free of the slips that a set gauge can hide. */
   readonly caliperMm?: number
+  /** Questions about readings that were answered with "it is right", by their kind and place. */
+  readonly answered?: readonly string[]
   /** A contact of the gauge was changed after its setting. */
   readonly contactChanged?: boolean
   readonly setUpId: string

@@ -75,6 +75,7 @@ function finding(
     depthMm: m.reading.depthMm,
     axisDegrees: m.reading.axisDegrees,
     repeats: m.sizesMm.length,
+    sizesMm: m.sizesMm,
     ...(m.sizesMm.length > 1 ? { spreadMm: Math.max(...m.sizesMm) - Math.min(...m.sizesMm) } : {}),
     diameterMm: m.diameterMm,
     correctionMm: m.diameterMm - m.meanMm,

@@ -271,6 +271,10 @@ const surveySchema = z
       'Hours since the part was last warm from running, washing or honing',
     ),
     caliperMm: optional(num('caliperMm'), 'The bore by caliper, mm'),
+    answered: optional(
+      z.array(name).check(z.maxLength(mostOf.readings)),
+      'Questions about readings that were answered with "it is right"',
+    ),
     contactChanged: optional(z.boolean(), 'A contact of the gauge was changed after its setting'),
     setUpId: id,
     levelsMm: z

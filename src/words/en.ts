@@ -1,4 +1,5 @@
 import { bench } from './english/bench'
+import { blunders } from './english/blunders'
 import { findings } from './english/findings'
 import { number } from './english/number'
 import { picture } from './english/picture'
@@ -22,6 +23,7 @@ export const en = {
   ...findings,
   ...problems,
   ...report,
+  ...blunders,
 }
 
 /** The table that every language fills. */

@@ -1,5 +1,6 @@
 import type { BoreFinding, Findings, StationFinding } from '../core/findings'
 import type { Bore, Measured, Survey } from '../core/measured'
+import { blunderText } from './blunders'
 import { dayText } from './day-text'
 import { cautions, findingRows, markText, noteTexts, type Row } from './findings'
 import { degrees, depth, plain, sizeWithDoubt } from './numbers'
@@ -61,6 +62,12 @@ function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): 
   return [
     { kind: 'heading', text: comparison ? said.comparison(finding.boreName) : said.bore(finding.boreName) },
     paragraph(surveySentence(surveyOf(job, finding))),
+    ...(finding.blunders.length > 0
+      ? ([
+          { kind: 'subheading', text: words.questions.title },
+          { kind: 'list', items: finding.blunders.map(blunderText) },
+        ] as const)
+      : []),
     paragraph(verdictSentence(finding)),
     ...paragraphs(
       leanSentence(finding),

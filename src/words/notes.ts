@@ -1,5 +1,6 @@
 import type { BoreFinding, Note } from '../core/findings'
 import type { Bore, OvalityRule, TaperRule } from '../core/measured'
+import { unseenText } from './blunders'
 import { degrees, depth, doubtNeeded, placeText, plusMinusMicrons } from './numbers'
 import { isAboutMeanOnly } from './verdict'
 import { words } from './words'
@@ -49,6 +50,7 @@ function betweenAxes([first = 0, second = 0]: readonly number[]): number {
 
 /** Every note of a bore in sentences, with what out-of-round and taper mean where they are shown. */
 export function noteTexts(finding: BoreFinding): string[] {
+  const unseen = unseenText(finding.unseen)
   const shapes = [...finding.ovality, ...finding.taper].some((shape) => shape.known)
   return [
     ...(isAboutMeanOnly(finding) ? [words.notes.threeContacts] : []),
@@ -57,6 +59,7 @@ export function noteTexts(finding: BoreFinding): string[] {
       : []),
     ...finding.notes.map(noteText),
     ...(shapes ? [words.notes.differenceOfDiameters] : []),
+    ...(unseen === undefined ? [] : [unseen]),
   ]
 }
 

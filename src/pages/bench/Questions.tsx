@@ -1,67 +1,127 @@
-import type { Note, Place } from '../../core/findings'
+import { blunderKey } from '../../core/blunders/blunder-key'
+import type { Blunder, Note, Place } from '../../core/findings'
 import { confirmReading, setRepeats } from '../../job/commands'
+import { answerBlunder, mendBlunder } from '../../job/mend'
 import { pointAt } from '../../session/session'
+import { blunderText, mendName } from '../../words/blunders'
 import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
 import { perform } from './perform'
 import type { OnBench } from './use-job'
 
+interface Question {
+  readonly key: string
+  readonly text: string
+  readonly place?: Place
+  readonly answers: readonly Answer[]
+}
+
+interface Answer {
+  readonly label: string
+  readonly give: () => void
+}
+
 /** Open questions about readings, each with what mends it in one touch. */
-export function Questions({ bore, survey, finding }: OnBench) {
-  const asked = finding.notes.flatMap((note) => askedOf(note))
+export function Questions(bench: OnBench) {
+  const { finding } = bench
+  const asked = [
+    ...finding.blunders.map((blunder) => blunderQuestion(bench, blunder)),
+    ...finding.notes.flatMap((note) => noteQuestion(bench, note)),
+  ]
   if (asked.length === 0) return null
   return (
     <section aria-label={words.questions.title}>
-      {asked.map(({ place, text, canConfirm }) => (
-        <div key={`${text}`} className="question">
-          <p>
-            <button
-              type="button"
-              className="question-text"
-              onClick={() =>
-                pointAt({ depthMm: place.depthMm, angleDegrees: place.axisDegrees, from: 'findings' })
-              }
-            >
-              {text}
-            </button>
-          </p>
-          {canConfirm ? (
-            <button
-              type="button"
-              className="button"
-              onClick={() =>
-                perform(words.changes.confirmed(placeText(place)), (job) =>
-                  confirmReading(job, bore.id, survey.id, place, true),
-                )
-              }
-            >
-              {words.questions.itIsRight}
-            </button>
-          ) : null}
-          <button
-            type="button"
-            className="button"
-            onClick={() =>
-              perform(words.changes.readingOut(placeText(place)), (job) =>
-                setRepeats(job, bore.id, survey.id, place, []),
-              )
-            }
-          >
-            {words.questions.takeItOut}
-          </button>
-        </div>
+      {asked.map((question) => (
+        <QuestionRow key={question.key} question={question} />
       ))}
     </section>
   )
 }
 
-function askedOf(note: Note): { place: Place; text: string; canConfirm: boolean }[] {
-  if (note.code === 'blocked-reading') {
-    const text = words.questions.blocked(placeText(note.place), words.app.and(note.by))
-    return [{ place: note.place, text, canConfirm: true }]
+function QuestionRow({ question: { text, place, answers } }: { readonly question: Question }) {
+  return (
+    <div className="question">
+      <p>
+        {place ? (
+          <button
+            type="button"
+            className="question-text"
+            onClick={() =>
+              pointAt({ depthMm: place.depthMm, angleDegrees: place.axisDegrees, from: 'findings' })
+            }
+          >
+            {text}
+          </button>
+        ) : (
+          text
+        )}
+      </p>
+      {answers.map(({ label, give }) => (
+        <button key={label} type="button" className="button" onClick={give}>
+          {label}
+        </button>
+      ))}
+    </div>
+  )
+}
+
+function blunderQuestion({ bore, survey }: OnBench, blunder: Blunder): Question {
+  const mend = 'mend' in blunder ? blunder.mend : undefined
+  const place = placeOf(blunder)
+  const key = blunderKey(blunder)
+  return {
+    key,
+    text: blunderText(blunder),
+    ...(place ? { place } : {}),
+    answers: [
+      ...(mend
+        ? [
+            {
+              label: words.questions.mend,
+              give: () => {
+                perform(mendName(mend), (job) => mendBlunder(job, bore.id, survey.id, mend))
+              },
+            },
+          ]
+        : []),
+      {
+        label: words.questions.itIsRight,
+        give: () => {
+          perform(words.blunders.answered, (job) => answerBlunder(job, bore.id, survey.id, key))
+        },
+      },
+    ],
+  }
+}
+
+function placeOf(blunder: Blunder): Place | undefined {
+  if ('place' in blunder) return blunder.place
+  return blunder.code === 'axes-swapped'
+    ? { depthMm: blunder.depthMm, axisDegrees: blunder.axesDegrees[0] }
+    : undefined
+}
+
+function noteQuestion({ bore, survey }: OnBench, note: Note): Question[] {
+  if (note.code !== 'blocked-reading' && note.code !== 'below-smallest-new') return []
+  const { place } = note
+  const where = placeText(place)
+  const takeOut: Answer = {
+    label: words.questions.takeItOut,
+    give: () => {
+      perform(words.changes.readingOut(where), (job) => setRepeats(job, bore.id, survey.id, place, []))
+    },
   }
   if (note.code === 'below-smallest-new') {
-    return [{ place: note.place, text: words.questions.belowNew(placeText(note.place)), canConfirm: false }]
+    return [
+      { key: `${note.code} ${where}`, text: words.questions.belowNew(where), place, answers: [takeOut] },
+    ]
   }
-  return []
+  const confirm: Answer = {
+    label: words.questions.itIsRight,
+    give: () => {
+      perform(words.changes.confirmed(where), (job) => confirmReading(job, bore.id, survey.id, place, true))
+    },
+  }
+  const text = words.questions.blocked(where, words.app.and(note.by))
+  return [{ key: `${note.code} ${where}`, text, place, answers: [confirm, takeOut] }]
 }

@@ -40,6 +40,7 @@ export function station(
     boreId: 'b1',
     surveyId: 's1',
     repeats: 3,
+    sizesMm: [diameterMm, diameterMm, diameterMm],
     diameterMm,
     correctionMm: -0.0037,
     standardUncertaintyMm: 0.0025,
@@ -150,6 +151,8 @@ export function bore(change: Partial<BoreFinding> = {}): BoreFinding {
     taper: [],
     differences: [],
     notes: [],
+    blunders: [],
+    unseen: [],
     drawnLengthMm: 88,
     ...change,
   }

@@ -52,6 +52,8 @@ export function made(plan: Plan): { bore: Bore; finding: BoreFinding } {
     taper: [],
     differences: [],
     notes: [],
+    blunders: [],
+    unseen: [],
     drawnLengthMm: plan.lengthMm ?? Math.max(0, ...levelsMm) + 10,
   }
   return { bore, finding }
@@ -67,6 +69,7 @@ function stationOf(spot: Spot, plan: Plan): StationFinding {
     depthMm,
     axisDegrees,
     repeats: 1,
+    sizesMm: [diameterMm],
     diameterMm,
     correctionMm: 0,
     standardUncertaintyMm: standardUncertainty,

@@ -1,13 +1,14 @@
 import type { KeyboardEvent } from 'react'
 import { useStore } from 'zustand'
-import type { Bore } from '../core/measured'
-import { addComparisonBore } from '../job/commands'
+import type { Bore, Role } from '../core/measured'
+import { addBore } from '../job/bore-commands'
 import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
 import { findingOf } from '../job/selectors'
 import { chooseBore, session } from '../session/session'
 import { verdictSentence } from '../words/verdict'
 import { words } from '../words/words'
+import { Menu } from './Menu'
 import { VerdictShape } from './VerdictShape'
 
 /** The bores of this engine, then those to compare with, and a button for one more. */
@@ -38,15 +39,14 @@ export function BoreTabs() {
           />
         ))}
       </div>
-      <button
-        type="button"
-        className="bar-button"
-        aria-label={words.bar.addComparison}
-        title={words.bar.addComparison}
-        onClick={addBore}
-      >
-        +
-      </button>
+      <Menu
+        text="+"
+        label={words.bar.add}
+        items={[
+          { label: words.bar.addOwn, pick: () => addAndChoose('of-this-engine') },
+          { label: words.bar.addComparison, pick: () => addAndChoose('for-comparison', comparisonName()) },
+        ]}
+      />
     </div>
   )
 }
@@ -107,13 +107,19 @@ function neighbour(bores: readonly Bore[], from: Bore | undefined, key: string):
   }
 }
 
-function addBore() {
-  const { job, perform } = jobStore.getState()
-  const taken = new Set(job.bores.map(({ name }) => name))
+/** "New", "New 2" and so on. */
+function comparisonName(): string {
+  const taken = new Set(jobStore.getState().job.bores.map(({ name }) => name))
   const plain = words.bar.comparisonName
   let name: string = plain
   for (let count = 2; taken.has(name); count += 1) name = `${plain} ${count}`
-  const done = perform(words.changes.boreAdded, (before) => addComparisonBore(before, newId, name))
+  return name
+}
+
+function addAndChoose(role: Role, name?: string) {
+  const done = jobStore
+    .getState()
+    .perform(words.changes.boreAdded, (before) => addBore(before, newId, role, name))
   const added = jobStore.getState().job.bores.at(-1)
   if (done.ok && added) chooseBore(added.id)
 }

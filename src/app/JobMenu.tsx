@@ -1,24 +1,19 @@
-import { type ChangeEvent, type KeyboardEvent, useId, useRef } from 'react'
+import { type ChangeEvent, useRef } from 'react'
 import { useStore } from 'zustand'
 import type { Bore } from '../core/measured'
-import { removeBore } from '../job/commands'
+import { addSurvey, removeBore, removeSurvey } from '../job/bore-commands'
 import { jobStore } from '../job/job-store'
+import { newId } from '../job/new-id'
+import { surveyOf } from '../job/selectors'
+import { chooseSurvey, session } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { copyAsNewJob, openExample, openFile, saveJobToFile, startNewJob } from './desk'
+import { Menu, type MenuItem } from './Menu'
 import { ask, showKeptJobs } from './questions'
-
-interface Item {
-  readonly label: string
-  readonly pick: () => void
-  /** A rule above it. */
-  readonly apart?: boolean
-}
 
 /** Everything that is done with a job as a whole. */
 export function JobMenu() {
-  const id = useId()
-  const menu = useRef<HTMLDivElement>(null)
   const file = useRef<HTMLInputElement>(null)
   const items = useItems(() => file.current?.click())
   const openChosen = (event: ChangeEvent<HTMLInputElement>) => {
@@ -29,27 +24,7 @@ export function JobMenu() {
   }
   return (
     <>
-      <button type="button" className="bar-button" popoverTarget={id}>
-        {words.file.menu}
-      </button>
-      <div id={id} ref={menu} popover="auto" className="menu">
-        <ul>
-          {items.map(({ label, pick, apart }) => (
-            <li key={label} className={apart ? 'is-apart' : undefined}>
-              <button
-                type="button"
-                onKeyDown={moveFocus}
-                onClick={() => {
-                  menu.current?.hidePopover()
-                  pick()
-                }}
-              >
-                {label}
-              </button>
-            </li>
-          ))}
-        </ul>
-      </div>
+      <Menu text={words.file.menu} items={items} />
       <input
         ref={file}
         type="file"
@@ -62,7 +37,7 @@ export function JobMenu() {
   )
 }
 
-function useItems(chooseFile: () => void): Item[] {
+function useItems(chooseFile: () => void): MenuItem[] {
   const bore = useChosenBore()
   const isOnly = useStore(jobStore, ({ job }) => job.bores.length === 1)
   const { file } = words
@@ -74,14 +49,33 @@ function useItems(chooseFile: () => void): Item[] {
     { label: file.saveAs, pick: () => void saveJobToFile(true) },
     { label: file.duplicate, pick: () => void copyAsNewJob() },
     { label: file.example, pick: () => void openExample(), apart: true },
+    ...(bore
+      ? [{ label: words.bar.addSurvey(nameOf(bore)), pick: () => measureAgain(bore), apart: true }]
+      : []),
+    ...(bore && bore.surveys.length > 1
+      ? [{ label: words.bar.removeSurvey, pick: () => void removeSurveyAsked(bore) }]
+      : []),
     ...(bore && !isOnly
-      ? [{ label: words.bar.removeBore(nameOf(bore)), pick: () => void removeAsked(bore), apart: true }]
+      ? [{ label: words.bar.removeBore(nameOf(bore)), pick: () => void removeAsked(bore) }]
       : []),
   ]
 }
 
 function nameOf({ role, name }: Bore): string {
   return role === 'for-comparison' ? name : words.bar.boreNamed(name)
+}
+
+function measureAgain(bore: Bore) {
+  jobStore.getState().perform(words.changes.surveyAdded, (job) => addSurvey(job, bore.id, newId))
+  chooseSurvey(undefined)
+}
+
+async function removeSurveyAsked(bore: Bore): Promise<void> {
+  const survey = surveyOf(bore, session.getState().surveyId)
+  const answer = await ask(words.bar.removeSurveyAsk, [{ answer: 'remove', label: words.bar.removeSurvey }])
+  if (answer !== 'remove' || !survey) return
+  jobStore.getState().perform(words.changes.surveyRemoved, (job) => removeSurvey(job, bore.id, survey.id))
+  chooseSurvey(undefined)
 }
 
 async function removeAsked(bore: Bore): Promise<void> {
@@ -91,13 +85,4 @@ async function removeAsked(bore: Bore): Promise<void> {
   ])
   if (answer !== 'remove') return
   jobStore.getState().perform(words.changes.boreRemoved, (job) => removeBore(job, bore.id))
-}
-
-function moveFocus(event: KeyboardEvent<HTMLButtonElement>) {
-  const buttons = [...(event.currentTarget.closest('ul')?.querySelectorAll('button') ?? [])]
-  const step = { ArrowDown: 1, ArrowUp: -1 }[event.key]
-  if (step === undefined) return
-  event.preventDefault()
-  const at = buttons.indexOf(event.currentTarget)
-  buttons[(at + step + buttons.length) % buttons.length]?.focus()
 }

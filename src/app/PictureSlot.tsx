@@ -1,7 +1,7 @@
 import { lazy, Suspense, useEffect, useState } from 'react'
 import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
-import { exaggerationOfJob, findingOf, gridOfBore } from '../job/selectors'
+import { exaggerationOfJob, findingOf, gridOfBore, surveyOf } from '../job/selectors'
 import { pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
@@ -52,9 +52,9 @@ export function PictureSlot(props: {
 function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trouble) => void }) {
   const job = useStore(jobStore, (state) => state.job)
   const bore = useChosenBore()
-  const { pointed, view, exaggeration = exaggerationOfJob(job) } = useStore(session)
-  const grid = bore && gridOfBore(job, bore.id)
-  const finding = bore && findingOf(job, bore.id)
+  const { pointed, view, surveyId, exaggeration = exaggerationOfJob(job) } = useStore(session)
+  const grid = bore && gridOfBore(job, bore.id, surveyId)
+  const finding = bore && findingOf(job, bore.id, surveyOf(bore, surveyId)?.id)
   if (!grid || !finding || exaggeration === undefined) return null
   const { pair } = finding
   return (

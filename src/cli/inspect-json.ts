@@ -1,5 +1,6 @@
 import type { BoreFinding, Contribution, Findings, StationFinding } from '../core/findings'
 import type { Job } from '../job/schema'
+import { blunderText } from '../words/blunders'
 import { cautions, noteText } from '../words/findings'
 import {
   aboutSentence,
@@ -11,22 +12,25 @@ import {
 
 /**
  * The findings of a job as one object for other programs. Lengths are mm, angles degrees, probabilities 0
- * to 1. `stations` holds every reading of every bore; `bores` holds verdict, ovality, taper, levels and
- * differences. Null stands where there is no such figure, and for infinite degrees of freedom.
+ * to 1. `stations` holds every reading of every survey; `bores` holds verdict, ovality, taper, levels and
+ * differences for each bore by its latest survey, then by its earlier ones. Null stands where there is no such figure, and for infinite degrees of freedom.
  */
 export function inspectJson(job: Job, findings: Findings): Record<string, unknown> {
   return {
     format: 'borewall-findings',
     formatVersion: 1,
     job: { id: job.id, name: job.name, machine: job.machine ?? null, invented: job.invented ?? false },
-    bores: findings.bores.map((finding) => boreEntry(job, finding)),
-    stations: findings.bores.flatMap((finding) =>
+    bores: [
+      ...findings.bores.map((finding) => boreEntry(job, finding, true)),
+      ...findings.earlier.map((finding) => boreEntry(job, finding, false)),
+    ],
+    stations: [...findings.bores, ...findings.earlier].flatMap((finding) =>
       finding.stations.map((station) => stationEntry(finding, station)),
     ),
   }
 }
 
-function boreEntry(job: Job, finding: BoreFinding) {
+function boreEntry(job: Job, finding: BoreFinding, latest: boolean) {
   const bore = job.bores.find(({ id }) => id === finding.boreId)
   const judged = finding.role === 'of-this-engine' && finding.verdict.known
   return {
@@ -34,6 +38,7 @@ function boreEntry(job: Job, finding: BoreFinding) {
     name: finding.boreName,
     role: finding.role,
     survey: finding.surveyId,
+    latest,
     entry: finding.entry,
     gaugeKind: finding.gaugeKind,
     limits: finding.pair ?? null,
@@ -47,6 +52,7 @@ function boreEntry(job: Job, finding: BoreFinding) {
     levels: finding.levels,
     differences: finding.differences,
     notes: finding.notes.map((note) => ({ ...note, text: noteText(note) })),
+    questions: finding.blunders.map((blunder) => ({ ...blunder, text: blunderText(blunder) })),
     sentences: {
       verdict: verdictSentence(finding),
       lean: leanSentence(finding) ?? null,

@@ -5,7 +5,10 @@
 import type { Entry, GaugeKind, OvalityRule, Role, TaperRule } from './measured'
 
 export interface Findings {
+  /** Each bore by its latest survey. */
   readonly bores: readonly BoreFinding[]
+  /** The surveys before the latest, in the order of the bores, the oldest of each first. */
+  readonly earlier: readonly BoreFinding[]
 }
 
 export type Verdict = 'inside' | 'above' | 'below' | 'too-close'

@@ -25,18 +25,23 @@ import type { SetUpConditions } from './uncertainty/set-up-contributions'
 const drawnPastLevelsMm = 10
 
 /**
- * What the readings prove: for each bore, by its latest survey, the diameters at 20 °C with their doubt,
- * the verdicts, level means, ovality and taper by every rule, and the difference from each comparison
- * bore. Pure; lengths in mm. A survey that names an unknown set-up, gauge or standard is our own mistake
+ * What the readings prove: for each bore and survey the diameters at 20 °C with their doubt, the verdicts,
+ * level means, ovality and taper by every rule, and for the latest survey of each bore the difference from
+ * each comparison bore. Pure; lengths in mm. A survey that names an unknown set-up, gauge or standard is our own mistake
  * (the job file is checked before) and throws.
  */
 export function inspect(measured: Measured): Findings {
-  const bores = measured.bores.flatMap((bore) => {
-    const survey = bore.surveys[bore.surveys.length - 1]
-    return survey ? [inspectBore(measured, bore, survey)] : []
-  })
+  const bores: BoreFinding[] = []
+  const earlier: BoreFinding[] = []
+  for (const bore of measured.bores) {
+    for (const [index, survey] of bore.surveys.entries()) {
+      const isLatest = index === bore.surveys.length - 1
+      ;(isLatest ? bores : earlier).push(inspectBore(measured, bore, survey))
+    }
+  }
   return {
     bores: bores.map((finding) => ({ ...finding, differences: differences(measured, finding, bores) })),
+    earlier,
   }
 }
 

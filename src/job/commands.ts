@@ -41,37 +41,6 @@ export function setBore(
   return withBore(job, boreId, (bore) => patched(bore, patch))
 }
 
-/** Adds a bore for comparison with the plan of the first bore, measured with the same set-up. */
-export function addComparisonBore(
-  job: Job,
-  ids: () => string,
-  name: string = String(job.bores.length + 1),
-): Job {
-  const [first] = job.bores
-  const survey = first?.surveys.at(-1)
-  if (!first || !survey) throw new Error('A job has at least one bore with a survey')
-  const { lengthMm, ports, belts, wall } = first
-  const { setUpId, levelsMm, axesDegrees } = survey
-  const bore: Bore = {
-    id: ids(),
-    name,
-    role: 'for-comparison',
-    ...(lengthMm === undefined ? {} : { lengthMm }),
-    ...(wall === undefined ? {} : { wall }),
-    ports,
-    belts,
-    surveys: [{ id: ids(), setUpId, levelsMm, axesDegrees, readings: [] }],
-  }
-  return { ...job, bores: [...job.bores, bore] }
-}
-
-/** Throws for the only bore: a job has at least one. */
-export function removeBore(job: Job, boreId: string): Job {
-  boreOf(job, boreId)
-  if (job.bores.length === 1) throw new Error('The only bore of a job cannot be removed')
-  return { ...job, bores: job.bores.filter(({ id }) => id !== boreId) }
-}
-
 /** Sets the ports of this bore; of all bores where all had the same ports before. */
 export function setPorts(job: Job, boreId: string, ports: readonly Port[]): Job {
   return setOpenings(job, boreId, 'ports', ports)

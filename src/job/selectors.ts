@@ -11,9 +11,12 @@ import type { Job } from './schema'
 /** What the readings of a job prove; computed once for each document. */
 export const findingsOf: (job: Job) => Findings = oncePerJob(inspect)
 
-/** The finding of a bore; undefined for a bore that the job does not have. */
-export function findingOf(job: Job, boreId: string): BoreFinding | undefined {
-  return findingsOf(job).bores.find((finding) => finding.boreId === boreId)
+/** The finding of a bore by one of its surveys, the latest where none is named; undefined where there is none. */
+export function findingOf(job: Job, boreId: string, surveyId?: string): BoreFinding | undefined {
+  const { bores, earlier } = findingsOf(job)
+  const latest = bores.find((finding) => finding.boreId === boreId)
+  if (surveyId === undefined || latest?.surveyId === surveyId) return latest
+  return earlier.find((finding) => finding.boreId === boreId && finding.surveyId === surveyId)
 }
 
 /** The limits a bore is judged by and drawn between, where the spec gives any. */
@@ -26,27 +29,30 @@ export function middleOfBore(job: Job, boreId: string): number | undefined {
   return middleOf(pairOf(job, boreId), findingsOf(job).bores)
 }
 
-/** The wall through the readings of a bore's latest survey; undefined while it has none that count. */
-export const wallOfBore: (job: Job, boreId: string) => Wall | undefined = oncePerBore((job, bore) => {
-  const finding = findingOf(job, bore.id)
-  const survey = latestSurvey(bore)
-  if (!finding || !survey) return undefined
-  return wallOf(bore, finding, gaugeOf(job, survey)?.contactHalfWidthMm)
+/** The wall through the readings of a survey; undefined while it has none that count. */
+export const wallOfBore: OfSurvey<Wall | undefined> = oncePerSurvey((job, bore, survey) => {
+  const finding = findingOf(job, bore.id, survey.id)
+  return finding && wallOf(bore, finding, gaugeOf(job, survey)?.contactHalfWidthMm)
 })
 
 /** The same wall as the picture gets it. */
-export const gridOfBore: (job: Job, boreId: string) => WallGrid | undefined = oncePerBore((job, bore) =>
-  gridded(job, bore, {}),
+export const gridOfBore: OfSurvey<WallGrid | undefined> = oncePerSurvey((job, bore, survey) =>
+  gridded(job, bore, survey, {}),
 )
 
 /** The same wall as the flat map gets it: a row and a column for every few pixels, and for every reading. */
-export const mapGridOfBore: (job: Job, boreId: string) => WallGrid | undefined = oncePerBore((job, bore) =>
-  gridded(job, bore, { rows: 48, columns: 120 }),
+export const mapGridOfBore: OfSurvey<WallGrid | undefined> = oncePerSurvey((job, bore, survey) =>
+  gridded(job, bore, survey, { rows: 48, columns: 120 }),
 )
 
-function gridded(job: Job, bore: Bore, size: { rows?: number; columns?: number }): WallGrid | undefined {
-  const finding = findingOf(job, bore.id)
-  const wall = wallOfBore(job, bore.id)
+function gridded(
+  job: Job,
+  bore: Bore,
+  survey: Survey,
+  size: { rows?: number; columns?: number },
+): WallGrid | undefined {
+  const finding = findingOf(job, bore.id, survey.id)
+  const wall = wallOfBore(job, bore.id, survey.id)
   const middleMm = middleOfBore(job, bore.id)
   if (!finding || !wall || middleMm === undefined) return undefined
   return gridOf(wall, finding, { middleMm, ...size })
@@ -66,7 +72,8 @@ function smallestOverBores(
   job: Job,
   factor: (middleMm: number, diametersMm: readonly number[]) => number,
 ): number | undefined {
-  const factors = findingsOf(job).bores.flatMap((finding) => {
+  const { bores, earlier } = findingsOf(job)
+  const factors = [...bores, ...earlier].flatMap((finding) => {
     const middleMm = middleOfBore(job, finding.boreId)
     const diametersMm = diametersShown([finding])
     return middleMm === undefined || diametersMm.length === 0 ? [] : [factor(middleMm, diametersMm)]
@@ -82,11 +89,9 @@ export interface PlannedStation {
   readonly blockedBy: readonly string[]
 }
 
-/** The stations of a bore's latest survey, a row for each level from the deck down, in the order of entry. */
-export const stationsPlanned: (job: Job, boreId: string) => readonly (readonly PlannedStation[])[] =
-  oncePerBore((job, bore) => {
-    const survey = latestSurvey(bore)
-    if (!survey) return []
+/** The stations of a survey, a row for each level from the deck down, in the order of entry. */
+export const stationsPlanned: OfSurvey<readonly (readonly PlannedStation[])[]> = oncePerSurvey(
+  (job, bore, survey) => {
     const gauge = gaugeOf(job, survey)
     const sizeMm = roughSizeMm(job, bore, survey)
     const readings = new Map(survey.readings.map((reading) => [stationKey(reading), reading]))
@@ -98,11 +103,13 @@ export const stationsPlanned: (job: Job, boreId: string) => readonly (readonly P
         return { ...place, ...(reading ? { reading } : {}), blockedBy: blockedBy(bore, gauge, place, sizeMm) }
       }),
     )
-  }, [])
+  },
+  [],
+)
 
-/** The survey that findings, picture and sheet show. */
-export function latestSurvey(bore: Bore): Survey | undefined {
-  return bore.surveys.at(-1)
+/** The survey of a bore that is named, else its latest: the one that its verdict speaks of. */
+export function surveyOf(bore: Bore, surveyId?: string): Survey | undefined {
+  return bore.surveys.find(({ id }) => id === surveyId) ?? bore.surveys.at(-1)
 }
 
 function stationKey({ depthMm, axisDegrees }: Pick<Reading, 'depthMm' | 'axisDegrees'>): string {
@@ -134,27 +141,31 @@ function oncePerJob<Value>(compute: (job: Job) => Value): (job: Job) => Value {
   }
 }
 
-/** The value for a bore; `otherwise` for one that the job does not have (any more). */
-function oncePerBore<Value>(
-  compute: (job: Job, bore: Bore) => Value,
+/** Something about a survey of a bore, the latest where none is named. */
+type OfSurvey<Value> = (job: Job, boreId: string, surveyId?: string) => Value
+
+/** The value for a survey; `otherwise` for a bore that the job does not have (any more). */
+function oncePerSurvey<Value>(
+  compute: (job: Job, bore: Bore, survey: Survey) => Value,
   otherwise: Value,
-): (job: Job, boreId: string) => Value
-function oncePerBore<Value>(
-  compute: (job: Job, bore: Bore) => Value | undefined,
-): (job: Job, boreId: string) => Value | undefined
-function oncePerBore<Value>(
-  compute: (job: Job, bore: Bore) => Value,
+): OfSurvey<Value>
+function oncePerSurvey<Value>(
+  compute: (job: Job, bore: Bore, survey: Survey) => Value | undefined,
+): OfSurvey<Value | undefined>
+function oncePerSurvey<Value>(
+  compute: (job: Job, bore: Bore, survey: Survey) => Value,
   otherwise?: Value,
-): (job: Job, boreId: string) => Value | undefined {
-  const valuesOf = oncePerJob(() => new Map<string, Value>())
-  return (job, boreId) => {
-    const values = valuesOf(job)
-    const before = values.get(boreId)
-    if (before !== undefined) return before
+): OfSurvey<Value | undefined> {
+  const valuesOf = oncePerJob(() => new WeakMap<Survey, { readonly value: Value }>())
+  return (job, boreId, surveyId) => {
     const bore = job.bores.find(({ id }) => id === boreId)
-    if (!bore) return otherwise
-    const value = compute(job, bore)
-    if (value !== undefined) values.set(boreId, value)
+    const survey = bore && surveyOf(bore, surveyId)
+    if (!survey) return otherwise
+    const values = valuesOf(job)
+    const before = values.get(survey)
+    if (before) return before.value
+    const value = compute(job, bore, survey)
+    values.set(survey, { value })
     return value
   }
 }

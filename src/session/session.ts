@@ -26,6 +26,8 @@ export interface InHand {
 /** State of this tab alone: never saved with the job, never undone. */
 export interface Session {
   readonly boreId?: string
+  /** Absent: the latest of the bore. */
+  readonly surveyId?: string
   readonly pointed?: Pointed
   readonly inHand?: InHand
   /** Absent: as many as the survey has already. */
@@ -43,8 +45,10 @@ function set(change: (state: Session) => Session) {
   session.setState(change, true)
 }
 
+type OptionalPart = 'boreId' | 'surveyId' | 'pointed' | 'inHand' | 'repeatsPerStation' | 'exaggeration'
+
 /** The state with one optional part replaced, or taken out where the value is undefined. */
-function withPart<Key extends 'boreId' | 'pointed' | 'inHand' | 'repeatsPerStation' | 'exaggeration'>(
+function withPart<Key extends OptionalPart>(
   state: Session,
   key: Key,
   value: Session[Key] | undefined,
@@ -54,8 +58,13 @@ function withPart<Key extends 'boreId' | 'pointed' | 'inHand' | 'repeatsPerStati
 }
 
 export function chooseBore(boreId: string) {
+  set(({ boreId: _, surveyId: __, pointed: ___, inHand: ____, ...rest }) => ({ ...rest, boreId }))
+}
+
+/** Chooses a survey of the bore on the bench; undefined for the latest. */
+export function chooseSurvey(surveyId: string | undefined) {
   set((state) =>
-    withPart(withPart(withPart(state, 'boreId', boreId), 'pointed', undefined), 'inHand', undefined),
+    withPart(withPart(withPart(state, 'surveyId', surveyId), 'pointed', undefined), 'inHand', undefined),
   )
 }
 

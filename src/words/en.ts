@@ -1,4 +1,5 @@
 import { bench } from './english/bench'
+import { block } from './english/block'
 import { blunders } from './english/blunders'
 import { findings } from './english/findings'
 import { number } from './english/number'
@@ -24,6 +25,7 @@ export const en = {
   ...problems,
   ...report,
   ...blunders,
+  ...block,
 }
 
 /** The table that every language fills. */

@@ -1,5 +1,6 @@
 import type { BoreFinding, Findings, StationFinding } from '../core/findings'
 import type { Bore, Measured, Survey } from '../core/measured'
+import { type BlockFigure, blockRows, blockSentence } from './block'
 import { blunderText } from './blunders'
 import { dayText } from './day-text'
 import { cautions, findingRows, markText, noteTexts, type Row } from './findings'
@@ -49,18 +50,45 @@ export function findingsPage(job: NamedJob, findings: Findings): Passage[] {
     { kind: 'title', text: said.title(name) },
     ...(job.invented ? [paragraph(said.invented)] : []),
     ...(job.machine ? [paragraph(said.machine(job.machine))] : []),
+    ...blockPassages(findings),
     ...findings.bores.flatMap((finding) => borePassages(job, findings, finding)),
+    ...findings.earlier.flatMap((finding) => borePassages(job, findings, finding)),
     ...cautionPassages(job, findings),
+  ]
+}
+
+/** The bores of the engine beside each other, where there are several. */
+function blockPassages(findings: Findings): Passage[] {
+  const sentence = blockSentence(findings)
+  if (sentence === undefined) return []
+  const { heads, none, title } = words.block
+  const cell = (figure: BlockFigure | undefined) => (figure ? `${figure.figure}\n${figure.doubt}` : none)
+  return [
+    { kind: 'heading', text: title },
+    paragraph(sentence),
+    {
+      kind: 'table',
+      head: [heads.bore, heads.largest, heads.smallest, heads.ovality, heads.taper, heads.standing],
+      rows: blockRows(findings).map((row) => [
+        row.name,
+        ...[row.largest, row.smallest, row.ovality, row.taper].map(cell),
+        row.standingText,
+      ]),
+    },
   ]
 }
 
 function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): Passage[] {
   const said = words.report
-  const comparison = finding.role === 'for-comparison'
+  const name =
+    finding.role === 'for-comparison' ? said.comparison(finding.boreName) : said.bore(finding.boreName)
+  const { surveys } = boreOf(job, finding)
+  const number = surveys.findIndex(({ id }) => id === finding.surveyId) + 1
+  const numbered = surveys.length > 1 ? said.surveyOf(name, number, surveys.length) : name
   const notes = noteTexts(finding)
   const rows = findingRows(finding, findings)
   return [
-    { kind: 'heading', text: comparison ? said.comparison(finding.boreName) : said.bore(finding.boreName) },
+    { kind: 'heading', text: numbered },
     paragraph(surveySentence(surveyOf(job, finding))),
     ...(finding.blunders.length > 0
       ? ([

@@ -4,6 +4,8 @@ import { type ReadStation, type ReadSurvey, separation } from './read-survey'
 
 /** Rounds of taking out levels and axes in turn; each halves what is left in the worst ragged survey. */
 const rounds = 60
+/** What is left once a round changes no value by more, in the unit of the values, changes no question. */
+const settled = 1e-9
 
 /**
  * Readings that drift with the order in which they were taken: a part that cools, a gauge warmed by the hand.
@@ -64,10 +66,13 @@ function withoutLevelsAndAxes(stations: readonly ReadStation[], values: readonly
   const levels = groupsOf(stations.map((station) => station.depthMm))
   const axes = groupsOf(stations.map((station) => station.axisDegrees))
   const left = [...values]
-  for (let round = 0; round < rounds; round++) {
+  let moved = Number.POSITIVE_INFINITY
+  for (let round = 0; round < rounds && moved > settled; round++) {
+    moved = 0
     for (const group of [...levels, ...axes]) {
       const mean = group.reduce((sum, i) => sum + (left[i] ?? 0), 0) / group.length
       for (const i of group) left[i] = (left[i] ?? 0) - mean
+      moved = Math.max(moved, Math.abs(mean))
     }
   }
   return left

@@ -16,29 +16,48 @@ const asked = 6
  * without the cell itself.
  */
 export function expectedFromOthers(stations: readonly ReadStation[]): (number | undefined)[] {
-  const cells = new Map(stations.map((station) => [keyOf(station.depthMm, station.axisDegrees), station]))
   const depths = [...new Set(stations.map((station) => station.depthMm))]
   const axes = [...new Set(stations.map((station) => station.axisDegrees))]
-  return stations.map(({ depthMm, axisDegrees }) => {
-    const at = (depth: number, axis: number) => cells.get(keyOf(depth, axis))?.diameterMm
-    const otherDepths = nearest(depths, depthMm, (a, b) => Math.abs(a - b))
-    const otherAxes = nearest(axes, axisDegrees, angleBetween)
-    const corners = otherDepths.flatMap((depth) =>
-      otherAxes.flatMap((axis) => {
-        const beside = at(depthMm, axis)
-        const below = at(depth, axisDegrees)
-        const corner = at(depth, axis)
-        return beside === undefined || below === undefined || corner === undefined
-          ? []
-          : [beside + below - corner]
-      }),
-    )
-    if (corners.length > 0) return median(corners)
-    const onAxis = otherDepths.flatMap((depth) => at(depth, axisDegrees) ?? [])
-    const atLevel = otherAxes.flatMap((axis) => at(depthMm, axis) ?? [])
-    const near = onAxis.length > 0 ? onAxis : atLevel
-    return near.length > 0 ? median(near) : undefined
+  const cells = depths.map(() => axes.map((): number | undefined => undefined))
+  for (const { depthMm, axisDegrees, diameterMm } of stations) {
+    const row = cells[depths.indexOf(depthMm)]
+    if (row) row[axes.indexOf(axisDegrees)] = diameterMm
+  }
+  const rowsNear = depths.map((depth) => nearest(depths, depth, (a, b) => Math.abs(a - b)))
+  const columnsNear = axes.map((axis) => nearest(axes, axis, angleBetween))
+  return stations.map((station) => {
+    const row = depths.indexOf(station.depthMm)
+    const column = axes.indexOf(station.axisDegrees)
+    return expectedAt(cells, row, column, rowsNear[row] ?? [], columnsNear[column] ?? [])
   })
+}
+
+function expectedAt(
+  cells: readonly (readonly (number | undefined)[])[],
+  row: number,
+  column: number,
+  rows: readonly number[],
+  columns: readonly number[],
+): number | undefined {
+  const corners: number[] = []
+  const onAxis: number[] = []
+  const atLevel: number[] = []
+  for (const otherColumn of columns) {
+    const beside = cells[row]?.[otherColumn]
+    if (beside !== undefined) atLevel.push(beside)
+  }
+  for (const otherRow of rows) {
+    const below = cells[otherRow]?.[column]
+    if (below === undefined) continue
+    onAxis.push(below)
+    for (const otherColumn of columns) {
+      const beside = cells[row]?.[otherColumn]
+      const corner = cells[otherRow]?.[otherColumn]
+      if (beside !== undefined && corner !== undefined) corners.push(beside + below - corner)
+    }
+  }
+  const near = [corners, onAxis, atLevel].find((values) => values.length > 0)
+  return near && median(near)
 }
 
 /** How far each station lies off what the others let expect, and how much such offs scatter, mm. */
@@ -53,21 +72,28 @@ export interface Offs {
 
 /** The offs of a survey; a bore of a rough form scatters more, and then raises fewer questions. */
 export function offsFromOthers(stations: readonly ReadStation[]): Offs {
+  const before = known.get(stations)
+  if (before) return before
+  const offs = offsOf(stations)
+  known.set(stations, offs)
+  return offs
+}
+
+/** Several tests ask for the same survey. */
+const known = new WeakMap<readonly ReadStation[], Offs>()
+
+function offsOf(stations: readonly ReadStation[]): Offs {
   const expectations = expectedFromOthers(stations)
   const offsMm = stations.map((station, index) => {
     const expected = expectations[index]
     return expected === undefined ? undefined : station.diameterMm - expected
   })
-  const known = offsMm.filter((off) => off !== undefined)
+  const offs = offsMm.filter((off) => off !== undefined)
   const least = 2 * Math.max(0, ...stations.map((station) => station.individualMm))
-  if (known.length === 0) return { offsMm, scatterMm: least }
-  const middle = median(known)
-  const spread = 1.4826 * median(known.map((off) => Math.abs(off - middle)))
+  if (offs.length === 0) return { offsMm, scatterMm: least }
+  const middle = median(offs)
+  const spread = 1.4826 * median(offs.map((off) => Math.abs(off - middle)))
   return { offsMm, scatterMm: Math.max(least, spread) }
-}
-
-function keyOf(depthMm: number, axisDegrees: number): string {
-  return `${depthMm} ${axisDegrees}`
 }
 
 /** An axis at 175° lies 10° from one at 5°. */
@@ -76,9 +102,12 @@ function angleBetween(a: number, b: number): number {
   return Math.min(between, 180 - between)
 }
 
+/** Where in the list the nearest other values stand. */
 function nearest(values: readonly number[], to: number, apart: (a: number, b: number) => number): number[] {
   return values
-    .filter((value) => value !== to)
-    .sort((a, b) => apart(a, to) - apart(b, to) || a - b)
+    .map((value, index) => ({ index, far: apart(value, to) }))
+    .filter(({ index }) => values[index] !== to)
+    .sort((a, b) => a.far - b.far || a.index - b.index)
     .slice(0, asked)
+    .map(({ index }) => index)
 }

@@ -1,5 +1,6 @@
-import { wallKinds } from '../../core/measured'
+import { roles, wallKinds } from '../../core/measured'
 import { setBore, setSurvey } from '../../job/commands'
+import { chooseSurvey } from '../../session/session'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { NumberField } from './NumberField'
@@ -28,6 +29,31 @@ export function BoreSentence({ bore, survey }: OnBench) {
   )
   return (
     <p className="sentence">
+      <Sentence
+        template={said.who}
+        fields={{
+          name: (
+            <TypedField
+              label={said.labels.name}
+              text={bore.name}
+              placeholder={said.labels.name}
+              numeric={false}
+              commit={(typed) => keep({ name: typed.trim() })}
+            />
+          ),
+          role: (
+            <ChoiceField
+              label={said.labels.role}
+              value={bore.role}
+              options={roles.map((role) => ({ value: role, text: said.roles[role] }))}
+              onChoose={(value) => {
+                const role = roles.find((known) => known === value)
+                if (role) keep({ role })
+              }}
+            />
+          ),
+        }}
+      />{' '}
       <Sentence
         template={plated ? said.plated : said.sentence}
         fields={{
@@ -88,8 +114,9 @@ function Measured({ bore, survey }: Pick<OnBench, 'bore' | 'survey'>) {
     perform(words.changes.survey, (job) => setSurvey(job, bore.id, survey.id, patch))
   return (
     <Sentence
-      template={said.survey}
+      template={bore.surveys.length > 1 ? said.surveyOfSeveral : said.survey}
       fields={{
+        which: <WhichSurvey bore={bore} survey={survey} />,
         date: (
           <TypedField
             label={said.surveyLabels.date}
@@ -107,6 +134,22 @@ function Measured({ bore, survey }: Pick<OnBench, 'bore' | 'survey'>) {
           />
         ),
       }}
+    />
+  )
+}
+
+/** The survey that is shown; the verdict of the bore speaks of the latest. */
+function WhichSurvey({ bore: { surveys }, survey }: Pick<OnBench, 'bore' | 'survey'>) {
+  const said = words.setUp
+  return (
+    <ChoiceField
+      label={said.surveyLabels.which}
+      value={survey.id}
+      options={surveys.map(({ id }, index) => ({
+        value: id,
+        text: said.surveyNumber(index + 1, surveys.length),
+      }))}
+      onChoose={chooseSurvey}
     />
   )
 }

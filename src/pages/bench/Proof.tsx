@@ -9,6 +9,7 @@ import {
   verdictSentence,
 } from '../../words/verdict'
 import { words } from '../../words/words'
+import { BlockTable } from './BlockTable'
 import { FindingRow } from './FindingRow'
 import { Questions } from './Questions'
 import type { OnBench } from './use-job'
@@ -20,6 +21,7 @@ export function Proof({ bench }: { readonly bench: OnBench }) {
   const main = rows.filter((row) => row.rank === 'main')
   return (
     <section className="proof" aria-label={words.parts.proof}>
+      <BlockTable {...bench} />
       <Questions {...bench} />
       <h2 className="verdict" aria-live="polite">
         {verdictSentence(finding)}

@@ -23,8 +23,8 @@ export interface WallColumnProps {
 
 /** Centre: the wall in three dimensions, what is pointed at in words, and the wall unrolled. */
 export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
-  const { job, bore, finding } = bench
-  const grid = mapGridOfBore(job, bore.id)
+  const { job, bore, survey, finding } = bench
+  const grid = mapGridOfBore(job, bore.id, survey.id)
   const own = exaggerationOfJob(job)
   return (
     <section className={picture ? 'wall' : 'wall is-flat'} aria-label={words.parts.wall}>
@@ -50,9 +50,9 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
   )
 }
 
-function ReadOut({ bench: { job, bore } }: { readonly bench: OnBench }) {
+function ReadOut({ bench: { job, bore, survey } }: { readonly bench: OnBench }) {
   const pointed = useSession((state) => state.pointed)
-  const wall = wallOfBore(job, bore.id)
+  const wall = wallOfBore(job, bore.id, survey.id)
   const said =
     pointed && wall
       ? readOut(wall.state(pointed.depthMm, (pointed.angleDegrees * Math.PI) / 180), pointed)

@@ -3,10 +3,10 @@ import type { BoreFinding, Findings } from '../../core/findings'
 import type { Bore, SetUp, Survey } from '../../core/measured'
 import { jobStore } from '../../job/job-store'
 import type { Job } from '../../job/schema'
-import { findingOf, findingsOf, latestSurvey } from '../../job/selectors'
+import { findingOf, findingsOf, surveyOf } from '../../job/selectors'
 import { type Session, session } from '../../session/session'
 
-/** The bore on the bench with its latest survey, its set-up and what its readings prove. */
+/** The bore on the bench with the survey that is shown, its set-up and what its readings prove. */
 export interface OnBench {
   readonly job: Job
   readonly bore: Bore
@@ -24,9 +24,10 @@ export function useOnBench(): OnBench {
   const job = useStore(jobStore, (state) => state.job)
   const chosen = useSession((state) => state.boreId)
   const bore = job.bores.find(({ id }) => id === chosen) ?? job.bores[0]
-  const survey = bore && latestSurvey(bore)
+  const chosenSurvey = useSession((state) => state.surveyId)
+  const survey = bore && surveyOf(bore, chosenSurvey)
   const setUp = job.setUps.find(({ id }) => id === survey?.setUpId)
-  const finding = bore && findingOf(job, bore.id)
+  const finding = bore && findingOf(job, bore.id, survey?.id)
   if (!bore || !survey || !setUp || !finding) throw new Error('Bench: the job has no bore with a survey')
   return { job, bore, survey, setUp, finding, findings: findingsOf(job) }
 }

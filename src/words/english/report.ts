@@ -6,6 +6,7 @@ export const report = {
     invented: 'An example: all figures are invented.',
     machine: (machine: string) => `Machine: ${machine}`,
     bore: (name: string) => `Bore ${name}`,
+    surveyOf: (bore: string, number: number, all: number) => `${bore}, survey ${number} of ${all}`,
     comparison: (name: string) => `Bore ${name}, for comparison`,
     measured: {
       on: (day: string) => `Measured on ${day}.`,

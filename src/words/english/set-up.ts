@@ -75,7 +75,13 @@ export const setUp = {
     temperatureEffect: (effect: string) => `At these temperatures each reading is corrected by ${effect} µm.`,
     notUnderstood: 'not recorded, an assumed value with its doubt stands in',
     survey: 'Measured {date} at {hours} hours run.',
-    surveyLabels: { date: 'Date measured, year-month-day', hours: 'Hours run' },
+    surveyOfSeveral: 'Survey {which}, measured {date} at {hours} hours run.',
+    surveyNumber: (number: number, all: number) => `${number} of ${all}`,
+    surveyLabels: {
+      which: 'Which survey is shown',
+      date: 'Date measured, year-month-day',
+      hours: 'Hours run',
+    },
   },
   limits: {
     title: 'Limits',
@@ -124,11 +130,13 @@ export const setUp = {
   } satisfies Record<TaperRule, string>,
   bore: {
     title: 'Bore',
+    who: 'Bore {name}, {role}.',
     sentence: '{length} mm long, {wall}.',
     plated: '{length} mm long, {wall}, plating {plating} µm thick.',
     travel: 'The rings run from {travelFrom} to {travelTo} mm; the wall outside is land.',
     labels: {
       name: 'Name of the bore',
+      role: 'What the bore is here for',
       length: 'Length of the bore, mm',
       wall: 'Kind of wall',
       plating: 'Plating on one wall, µm',
@@ -141,6 +149,7 @@ export const setUp = {
       'grey-iron': 'grey iron',
       steel: 'steel',
     } satisfies Record<WallKind, string>,
+    roles: { 'of-this-engine': 'of this engine', 'for-comparison': 'for comparison' },
     lengthNotKnown: 'not known',
     ports: {
       title: 'Ports',

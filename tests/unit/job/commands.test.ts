@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { addBore, addSurvey, removeBore, removeSurvey } from '../../../src/job/bore-commands'
 import {
-  addComparisonBore,
   confirmReading,
   describeJob,
   mirrorPort,
   moveAxis,
   moveLevel,
   removeAxis,
-  removeBore,
   removeLevel,
   renameJob,
   setAxes,
@@ -158,7 +157,7 @@ describe('changing how readings are written down', () => {
 
 describe('bores', () => {
   it('adds one for comparison with the same plan and set-up, without readings', () => {
-    const job = addComparisonBore(sampleJob, countingIds(), 'New')
+    const job = addBore(sampleJob, countingIds(), 'for-comparison', 'New')
     const [first, second] = job.bores
     expect(second).toEqual({
       id: 'id-1',
@@ -170,19 +169,36 @@ describe('bores', () => {
       belts: first?.belts,
       surveys: [{ id: 'id-2', setUpId: 'set-up', levelsMm: [8, 35, 62], axesDegrees: [0, 90], readings: [] }],
     })
-    expect(addComparisonBore(sampleJob, countingIds()).bores[1]?.name).toBe('2')
+    expect(addBore(sampleJob, countingIds(), 'of-this-engine').bores[1]?.name).toBe('2')
   })
 
   it('removes one, but never the only one', () => {
-    const two = addComparisonBore(sampleJob, countingIds())
+    const two = addBore(sampleJob, countingIds(), 'for-comparison')
     expect(removeBore(two, 'id-1')).toEqual(sampleJob)
     expect(() => removeBore(sampleJob, 'bore')).toThrow('only bore')
     expect(() => removeBore(two, 'nothing')).toThrow('nothing')
   })
+
+  it('are measured anew with the same plan and set-up, and the survey is taken out again', () => {
+    const again = addSurvey(sampleJob, 'bore', countingIds())
+    const [before, after] = again.bores[0]?.surveys ?? []
+    expect(before).toBe(sampleJob.bores[0]?.surveys[0])
+    expect(after).toEqual({
+      id: 'id-1',
+      setUpId: before?.setUpId,
+      levelsMm: before?.levelsMm,
+      axesDegrees: before?.axesDegrees,
+      readings: [],
+    })
+    expect(removeSurvey(again, 'bore', 'id-1')).toEqual(sampleJob)
+    expect(() => removeSurvey(sampleJob, 'bore', before?.id ?? '')).toThrow('only survey')
+    expect(() => removeSurvey(again, 'bore', 'nothing')).toThrow('nothing')
+    expect(() => addSurvey(sampleJob, 'nothing', countingIds())).toThrow('nothing')
+  })
 })
 
 describe('ports and belts', () => {
-  const two = addComparisonBore(sampleJob, countingIds())
+  const two = addBore(sampleJob, countingIds(), 'for-comparison')
   const ports = (job: Job, bore: number) => job.bores[bore]?.ports.map(({ id }) => id)
 
   it('change in all bores while all are alike', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { entriesOf, isOfSizes } from '../../../src/core/diameter/entry'
 import { gaugeKinds, ovalityRules, roles, taperRules, wallKinds } from '../../../src/core/measured'
+import * as boreCommands from '../../../src/job/bore-commands'
 import { checkJob } from '../../../src/job/check-job'
 import * as commands from '../../../src/job/commands'
 import { createJobStore, type JobState } from '../../../src/job/job-store'
@@ -109,10 +110,10 @@ const deeds: fc.Arbitrary<Deed> = fc.oneof(
     return commands.setBore(job, pick(job.bores, at).id, { grade: names[gradeAt] })
   }),
   deed('add bore', fc.constant(undefined), (job, _, ids) =>
-    job.bores.length < 6 ? commands.addComparisonBore(job, ids) : job,
+    job.bores.length < 6 ? boreCommands.addBore(job, ids, 'for-comparison') : job,
   ),
   deed('remove bore', index, (job, at) =>
-    job.bores.length > 1 ? commands.removeBore(job, pick(job.bores, at).id) : job,
+    job.bores.length > 1 ? boreCommands.removeBore(job, pick(job.bores, at).id) : job,
   ),
   deed('ports', fc.tuple(index, fc.array(port, { maxLength: 3 })), (job, [at, ports], ids) =>
     commands.setPorts(

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { addComparisonBore, renameJob, setSpec } from '../../../src/job/commands'
+import { addBore } from '../../../src/job/bore-commands'
+import { renameJob, setSpec } from '../../../src/job/commands'
 import { newJob } from '../../../src/job/new-job'
 import {
   exaggerationEndOfJob,
@@ -51,7 +52,7 @@ describe('what is selected from a job', () => {
     const digit = exaggeration / 10 ** Math.floor(Math.log10(exaggeration))
     expect([1, 2, 5]).toContain(Math.round(digit))
     expect(exaggerationEndOfJob(sampleJob)).toBeGreaterThan(exaggeration)
-    const two = addComparisonBore(sampleJob, countingIds())
+    const two = addBore(sampleJob, countingIds(), 'for-comparison')
     expect(exaggerationOfJob(two)).toBe(exaggeration)
   })
 
@@ -62,7 +63,7 @@ describe('what is selected from a job', () => {
       wearLimitMm: undefined,
       grades: undefined,
     })
-    const two = addComparisonBore(bare, countingIds())
+    const two = addBore(bare, countingIds(), 'for-comparison')
     expect(middleOfBore(two, 'bore')).toBe(middleOfBore(two, 'id-1'))
   })
 

@@ -23,6 +23,13 @@ export interface InHand {
   readonly axisDegrees: number
 }
 
+/** What is typed for the station in hand and not yet taken. */
+export interface Entering {
+  readonly typed: string
+  /** It replaces what the station has. */
+  readonly correcting: boolean
+}
+
 /** State of this tab alone: never saved with the job, never undone. */
 export interface Session {
   readonly boreId?: string
@@ -30,6 +37,7 @@ export interface Session {
   readonly surveyId?: string
   readonly pointed?: Pointed
   readonly inHand?: InHand
+  readonly entering: Entering
   /** Absent: as many as the survey has already. */
   readonly repeatsPerStation?: number
   /** Absent: the job's own. */
@@ -37,7 +45,8 @@ export interface Session {
   readonly view: View
 }
 
-const start: Session = { view: { name: 'front', turn: 0, zoom: 0 } }
+const nothingTyped: Entering = { typed: '', correcting: false }
+const start: Session = { entering: nothingTyped, view: { name: 'front', turn: 0, zoom: 0 } }
 
 export const session = createStore<Session>(() => start)
 
@@ -58,19 +67,23 @@ function withPart<Key extends OptionalPart>(
 }
 
 export function chooseBore(boreId: string) {
-  set(({ boreId: _, surveyId: __, pointed: ___, inHand: ____, ...rest }) => ({ ...rest, boreId }))
+  set(({ boreId: _, surveyId: __, pointed: ___, inHand: ____, ...rest }) => ({
+    ...rest,
+    boreId,
+    entering: nothingTyped,
+  }))
 }
 
 /** Chooses a survey of the bore on the bench; undefined for the latest. */
 export function chooseSurvey(surveyId: string | undefined) {
-  set((state) =>
-    withPart(withPart(withPart(state, 'surveyId', surveyId), 'pointed', undefined), 'inHand', undefined),
+  set(({ pointed: _, inHand: __, ...rest }) =>
+    withPart({ ...rest, entering: nothingTyped }, 'surveyId', surveyId),
   )
 }
 
 /** Starts over for another job; the view stays. */
 export function startSession() {
-  set(({ view }) => ({ view }))
+  set(({ view }) => ({ ...start, view }))
 }
 
 export function pointAt(pointed: Pointed | undefined) {
@@ -85,6 +98,10 @@ function samePointed(one: Pointed | undefined, other: Pointed | undefined): bool
 
 export function takeInHand(inHand: InHand | undefined) {
   set((state) => withPart(state, 'inHand', inHand))
+}
+
+export function setEntering(entering: Entering) {
+  set((state) => ({ ...state, entering }))
 }
 
 export function setRepeatsPerStation(repeats: number | undefined) {

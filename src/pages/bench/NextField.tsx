@@ -1,53 +1,31 @@
-import { type KeyboardEvent, type RefObject, useState } from 'react'
+import type { KeyboardEvent } from 'react'
 import { isOfSizes } from '../../core/diameter/entry'
 import { readingReference, sizeFromDial } from '../../core/diameter/reading-reference'
-import type { Place } from '../../core/findings'
 import type { SetUp } from '../../core/measured'
 import { inMicrons, placeText, plain, size } from '../../words/numbers'
 import { words } from '../../words/words'
+import { repeatsAt } from './entry-order'
 import { readRepeats } from './read-repeats'
-import type { Refusal } from './TypedField'
+import type { Entry } from './use-entry'
 
 const mmPerInch = 25.4
 
 export interface NextFieldProps {
-  readonly input: RefObject<HTMLInputElement | null>
+  readonly entry: Entry
   readonly setUp: SetUp
-  /** The station in hand; undefined when every station is read, or none is planned. */
-  readonly place: Place | undefined
-  readonly planned: boolean
-  readonly repeats: readonly number[]
-  readonly wanted: number
   readonly onWanted: (repeats: number) => void
-  /** The station's own readings are in the field: what is taken replaces them. */
-  readonly correcting: boolean
-  readonly typed: string
-  readonly onTyped: (typed: string) => void
-  readonly take: (values: readonly number[]) => Refusal
-  readonly onLeave: () => void
 }
 
 /** Where the next number goes: always visible beneath the grid, so that a person types and presses Enter. */
 export function NextField(props: NextFieldProps) {
-  const { input, setUp, place, typed, onTyped, take, correcting, onLeave } = props
-  const [refusal, setRefusal] = useState<Refusal>()
-  const [taken, setTaken] = useState('')
-  const enter = () => {
-    if (!place) return
-    const read = readRepeats(typed, setUp)
-    const why = read.ok ? take(read.values) : read.why
-    setRefusal(why)
-    setTaken(why === undefined ? words.next.taken(placeText(place), typed.trim()) : '')
-  }
+  const { entry, setUp } = props
+  const { input, station, typed, refusal, setTyped, enter, leave } = entry
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter') {
       event.preventDefault()
       enter()
     }
-    if (event.key === 'Escape') {
-      setRefusal(undefined)
-      onLeave()
-    }
+    if (event.key === 'Escape') leave()
   }
   return (
     <section className="next" aria-label={words.next.label}>
@@ -62,18 +40,15 @@ export function NextField(props: NextFieldProps) {
           autoComplete="off"
           spellCheck={false}
           className="next-input"
-          aria-label={`${isOfSizes(setUp.entry) ? words.next.sizeField : words.next.deviationField}: ${place ? placeText(place) : words.next.allRead}`}
+          aria-label={`${isOfSizes(setUp.entry) ? words.next.sizeField : words.next.deviationField}: ${station ? placeText(station) : words.next.allRead}`}
           aria-invalid={refusal !== undefined}
           aria-describedby="next-refusal next-echo"
-          disabled={!place}
+          disabled={!station}
           value={typed}
-          onChange={(event) => {
-            onTyped(event.target.value)
-            setRefusal(undefined)
-          }}
+          onChange={(event) => setTyped(event.target.value)}
           onKeyDown={onKeyDown}
         />
-        <button type="button" className="button" disabled={!place} onClick={enter}>
+        <button type="button" className="button" disabled={!station} onClick={enter}>
           {words.next.take}
         </button>
       </div>
@@ -84,27 +59,28 @@ export function NextField(props: NextFieldProps) {
         {echo(typed, setUp) ?? directionSentence(setUp) ?? words.next.severalHint}
       </p>
       <p className="only-heard" aria-live="polite">
-        {correcting ? '' : taken}
+        {entry.correcting ? '' : entry.taken}
       </p>
     </section>
   )
 }
 
-function NextHead({ place, planned, repeats, wanted, onWanted, correcting }: NextFieldProps) {
+function NextHead({ entry: { rows, station, wanted, correcting }, onWanted }: NextFieldProps) {
   const said = words.next
+  const planned = rows.some((row) => row.length > 0)
   return (
     <>
       <strong>
         {!planned
           ? words.grid.noLevels
-          : !place
+          : !station
             ? said.allRead
             : correcting
-              ? said.correcting(placeText(place))
-              : said.next(placeText(place))}
+              ? said.correcting(placeText(station))
+              : said.next(placeText(station))}
       </strong>
-      {place && !correcting && wanted > 1 ? (
-        <span className="aside">{said.repeat(Math.min(repeats.length + 1, wanted), wanted)}</span>
+      {station && !correcting && wanted > 1 ? (
+        <span className="aside">{said.repeat(Math.min(repeatsAt(station).length + 1, wanted), wanted)}</span>
       ) : null}
       <label className="wanted">
         {said.repeatsPerStation}

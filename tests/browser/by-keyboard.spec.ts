@@ -105,6 +105,7 @@ test('eight readings, two limits, a port, a belt and a comparison bore are typed
   await expect(page.locator('.lean').filter({ hasText: 'Provisional' })).toHaveCount(1)
   await expectAccessible(page)
 
+  await pressByKeyboard(page, words.bar.add)
   await pressByKeyboard(page, words.bar.addComparison)
   await expect(page.getByRole('tab')).toHaveCount(2)
   await typeReadings(page, ['54.002', '54.003', '54.003', '54.004'])

@@ -196,6 +196,7 @@ test('a bore to compare with is added from the bar, removed after a question, an
   page,
 }) => {
   await openApp(page)
+  await page.getByRole('button', { name: bar.add, exact: true }).click()
   await page.getByRole('button', { name: bar.addComparison }).click()
   await expect(page.getByRole('tab')).toHaveCount(3)
   await expect(page.getByRole('tab', { selected: true })).toHaveText(/^New 2$|^New$/)

@@ -19,7 +19,13 @@ export function inspectJson(job: Job, findings: Findings): Record<string, unknow
   return {
     format: 'borewall-findings',
     formatVersion: 1,
-    job: { id: job.id, name: job.name, machine: job.machine ?? null, invented: job.invented ?? false },
+    job: {
+      id: job.id,
+      name: job.name,
+      machine: job.machine ?? null,
+      note: job.note ?? null,
+      invented: job.invented ?? false,
+    },
     bores: [
       ...findings.bores.map((finding) => boreEntry(job, finding, true)),
       ...findings.earlier.map((finding) => boreEntry(job, finding, false)),

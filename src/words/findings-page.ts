@@ -39,6 +39,7 @@ export interface PassageEntry {
 export interface NamedJob extends Measured {
   readonly name: string
   readonly machine?: string
+  readonly note?: string
   readonly invented?: boolean
 }
 
@@ -50,11 +51,18 @@ export function findingsPage(job: NamedJob, findings: Findings): Passage[] {
     { kind: 'title', text: said.title(name) },
     ...(job.invented ? [paragraph(said.invented)] : []),
     ...(job.machine ? [paragraph(said.machine(job.machine))] : []),
+    ...noteParagraphs(job.note ?? ''),
     ...blockPassages(findings),
     ...findings.bores.flatMap((finding) => borePassages(job, findings, finding)),
     ...findings.earlier.flatMap((finding) => borePassages(job, findings, finding)),
     ...cautionPassages(job, findings),
   ]
+}
+
+/** The note line by line: it may hold what no figure shows, like a score or rust. */
+function noteParagraphs(note: string): Passage[] {
+  const lines = note.split('\n').filter((line) => line.trim() !== '')
+  return lines.map((line, index) => paragraph(index === 0 ? words.report.note(line) : line))
 }
 
 /** The bores of the engine beside each other, where there are several. */

@@ -5,6 +5,7 @@ export const report = {
     untitled: 'a job without a name',
     invented: 'An example: all figures are invented.',
     machine: (machine: string) => `Machine: ${machine}`,
+    note: (note: string) => `Note: ${note}`,
     bore: (name: string) => `Bore ${name}`,
     surveyOf: (bore: string, number: number, all: number) => `${bore}, survey ${number} of ${all}`,
     comparison: (name: string) => `Bore ${name}, for comparison`,

@@ -56,6 +56,16 @@ describe('the findings of a job as text', () => {
     expect(output).toMatch(/about the 3 stations measured/)
   })
 
+  it('hold the note of the job, each of its lines as a paragraph', () => {
+    const note = 'A score at 200° catches a fingernail.\n\nRust near the deck.'
+    const { output } = text(inventedJob({ machine: 'Saw', note }))
+    expect(output).toContain(
+      '\nMachine: Saw\n\nNote: A score at 200° catches a fingernail.\n\nRust near the deck.\n\nBore Used\n',
+    )
+    expect(json(inventedJob({ note })).job.note).toBe(note)
+    expect(json(inventedJob()).job.note).toBeNull()
+  })
+
   it('give the last word to the manual and the machinist', () => {
     expect(text(inventedJob()).output).toMatch(/service manual for this engine has the last word/)
   })

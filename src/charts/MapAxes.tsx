@@ -1,6 +1,7 @@
 import { plain } from '../words/numbers'
 import { angleLabel } from './angle-label'
-import { acrossOf, downOf, type MapScale } from './map-scale'
+import { depthLabels } from './depth-labels'
+import { acrossOf, type MapScale } from './map-scale'
 
 const lineHeight = 13
 
@@ -25,11 +26,11 @@ export function MapAxes({
       ))}
       <AngleTick scale={scale} x={scale.left} label={angleLabel(180)} anchor="start" />
       <AngleTick scale={scale} x={scale.left + scale.width} label={angleLabel(180)} anchor="end" />
-      {depthLabels(scale, levelsMm).map(({ depthMm, labelled }) => (
+      {depthLabels(scale, levelsMm, lineHeight).map(({ depthMm, y, labelled }) => (
         <g key={depthMm}>
-          <line x1={scale.left - 4} x2={scale.left} y1={downOf(scale, depthMm)} y2={downOf(scale, depthMm)} />
+          <line x1={scale.left - 4} x2={scale.left} y1={y} y2={y} />
           {labelled ? (
-            <text x={scale.left - 7} y={downOf(scale, depthMm) + 4} textAnchor="end">
+            <text x={scale.left - 7} y={y + 4} textAnchor="end">
               {plain(depthMm, 1)}
             </text>
           ) : null}
@@ -57,17 +58,4 @@ function AngleTick(props: {
       </text>
     </>
   )
-}
-
-/** Every level has its tick; a label is left out where it would run into the one above. */
-function depthLabels(scale: MapScale, levelsMm: readonly number[]) {
-  let last = Number.NEGATIVE_INFINITY
-  return [...levelsMm]
-    .sort((a, b) => a - b)
-    .map((depthMm) => {
-      const y = downOf(scale, depthMm)
-      const labelled = y - last >= lineHeight
-      if (labelled) last = y
-      return { depthMm, labelled }
-    })
 }

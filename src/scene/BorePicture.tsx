@@ -4,6 +4,7 @@ import type { LimitPair, StationFinding } from '../core/findings'
 import type { Belt, Port } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import type { ViewName } from './bore-camera'
+import type { Aim } from './camera-fit'
 import { marksPresent } from './marks-present'
 import { MarkLegend, PairKey, ScaleCorner } from './PictureCorners'
 import { moveOfKey } from './picture-keys'
@@ -23,6 +24,8 @@ export interface BorePictureHandle {
   turn(steps: number): void
   zoom(steps: number): void
   fit(): void
+  /** Where the eye is; undefined while nothing is drawn. */
+  aim(): Aim | undefined
 }
 
 export interface BorePictureProps {
@@ -106,6 +109,7 @@ function usePictureHandle(
       turn: (steps) => parts.current.camera?.turn(steps),
       zoom: (steps) => parts.current.camera?.zoom(steps),
       fit: () => parts.current.camera?.fit(true),
+      aim: () => parts.current.camera?.aim,
     }),
     [parts],
   )

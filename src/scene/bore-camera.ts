@@ -78,6 +78,12 @@ export class BoreCamera {
     return this.#controls.distance
   }
 
+  /** Where it looks from, once the move in hand is over. */
+  get aim(): Aim {
+    const end = this.#controls.getSpherical(new Spherical(), true)
+    return { azimuth: end.theta, polar: end.phi }
+  }
+
   /** One finger turns the bore, or scrolls the page and two fingers turn. */
   setOneFingerTurns(oneFingerTurns: boolean, element: HTMLElement): void {
     const { ACTION } = CameraControls
@@ -101,9 +107,14 @@ export class BoreCamera {
     this.#goTo({ azimuth: this.#nearest(aim.azimuth), polar: aim.polar }, eased)
   }
 
+  /** The whole bore along a line of sight, at once. */
+  lookAlong(aim: Aim): void {
+    this.#goTo(aim, false)
+  }
+
   /** The whole bore from where the eye is. */
   fit(eased: boolean): void {
-    this.#goTo(this.#aim(), eased)
+    this.#goTo(this.aim, eased)
   }
 
   /** Turns by steps, so that the wall in view moves on clockwise seen from the deck; tilts by steps upward. */
@@ -140,11 +151,6 @@ export class BoreCamera {
 
   dispose(): void {
     this.#controls.dispose()
-  }
-
-  #aim(): Aim {
-    const end = this.#controls.getSpherical(new Spherical(), true)
-    return { azimuth: end.theta, polar: end.phi }
   }
 
   #goTo(aim: Aim, eased: boolean): void {

@@ -25,16 +25,23 @@ export function keyTicks(middleMm: number, pair: LimitPair | undefined, span: Ra
   ]
 }
 
-/** The texts beside the ticks, each where it does not touch one before it; a tick alone for a new max. */
+/** The key as it is drawn, pixels; `newMax`: its tick has a text too, where its ring is not labelled. */
+interface KeyBox {
+  readonly height: number
+  readonly lineHeight: number
+  readonly newMax?: boolean
+}
+
+/** The texts beside the ticks, each where it does not touch one before it. */
 export function keyTexts(
   ticks: readonly KeyTick[],
-  box: { readonly height: number; readonly lineHeight: number },
+  box: KeyBox,
   pair: LimitPair | undefined,
   labels: Pick<PictureLabels, 'limit' | 'middle'>,
 ) {
   const free = ticks.filter(
     ({ which, share }, index) =>
-      which !== 'new-max' &&
+      (which !== 'new-max' || box.newMax === true) &&
       ticks.slice(0, index).every((other) => Math.abs(other.share - share) * box.height >= box.lineHeight),
   )
   return free.flatMap((tick) => {

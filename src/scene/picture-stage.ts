@@ -5,7 +5,8 @@ import { WebGLRenderer } from 'three'
 /** Why the picture cannot be seen, or that it can be seen again. */
 export type Trouble = 'no-webgl' | 'context-lost' | 'restored'
 
-const fieldOfViewDegrees = 16
+/** Where every camera starts from. */
+export const cameraStart = { fov: 16, near: 1, far: 2000, position: [0, 150, -400] } as const
 
 /** A canvas with its own tree of things to draw; frames only on demand. */
 export interface PictureStage {
@@ -65,7 +66,7 @@ function configure(
     frameloop: 'demand',
     dpr: [1, 2],
     size: { width: host.clientWidth || 1, height: host.clientHeight || 1, top: 0, left: 0 },
-    camera: { fov: fieldOfViewDegrees, near: 1, far: 2000, position: [0, 150, -400] },
+    camera: cameraStart,
     gl: (defaults) => new WebGLRenderer({ ...defaults, context, antialias: true, alpha: true }),
   })
 }

@@ -1,8 +1,8 @@
 import { type RefObject, useEffect, useMemo, useRef } from 'react'
 import type { LimitPair, StationFinding } from '../core/findings'
-import { isoStep } from '../core/surface/exaggeration'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { boreLabels, pointedLabel } from './bore-labels'
+import { isoStepOf } from './iso-step-of'
 import type { PictureLabels } from './picture-labels'
 import { PictureOverlay } from './picture-overlay'
 import type { PointedPlace } from './pointed-place'
@@ -13,13 +13,6 @@ interface OverlayProps {
   readonly stations: readonly StationFinding[]
   readonly pointed?: PointedPlace
   readonly labels: PictureLabels
-}
-
-/** Step of the iso-lines of a wall, µm. */
-export function isoStepOf(grid: WallGrid): number {
-  const low = grid.deviationsUm.reduce((least, value) => Math.min(least, value), Number.POSITIVE_INFINITY)
-  const high = grid.deviationsUm.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY)
-  return isoStep(Math.max(0, high - low))
 }
 
 /** The HTML over the canvas, its labels kept up with the props. */

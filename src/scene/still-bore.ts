@@ -1,0 +1,108 @@
+import { createRoot, type RootState } from '@react-three/fiber'
+import { createElement } from 'react'
+import { WebGLRenderer } from 'three'
+import type { LimitPair, StationFinding } from '../core/findings'
+import type { Port } from '../core/measured'
+import type { WallGrid } from '../core/surface/wall-grid'
+import type { BoreCamera } from './bore-camera'
+import { boreLabels } from './bore-labels'
+import type { Aim } from './camera-fit'
+import { isoStepOf } from './iso-step-of'
+import type { PictureLabels } from './picture-labels'
+import { cameraStart } from './picture-stage'
+import type { PictureView } from './picture-view'
+import type { Box } from './place-labels'
+import { StillScene } from './StillScene'
+import { drawLabels, type LabelHand } from './still-labels'
+import type { PictureAim } from './use-bore-camera'
+
+export interface StillBore {
+  readonly grid: WallGrid
+  readonly ports: readonly Port[]
+  readonly stations: readonly StationFinding[]
+  readonly pair: LimitPair | undefined
+  readonly exaggeration: number
+  /** Where the eye is; the whole bore is shown from there. */
+  readonly aim: Aim | Exclude<PictureAim['name'], 'free'>
+  readonly labels: PictureLabels
+  readonly hand: LabelHand
+}
+
+/** Room for the names of front and rear, and for the depths on the left. */
+const margins = { top: 26, right: 60, bottom: 26, left: 60 }
+
+/**
+ * Draws a bore with its labels, in the light palette, into a box of a canvas whose units are CSS pixels of
+ * `pixelRatio` device pixels. Gives how many of those units a drawn mm is at the middle of the bore; undefined,
+ * with nothing drawn, where there is no WebGL 2.
+ */
+export async function drawStillBore(
+  pen: CanvasRenderingContext2D,
+  box: Box,
+  pixelRatio: number,
+  bore: StillBore,
+): Promise<{ readonly pixelsPerMm: number } | undefined> {
+  const canvas = document.createElement('canvas')
+  const context = canvas.getContext('webgl2', { antialias: true, alpha: true, premultipliedAlpha: true })
+  if (!context) return undefined
+  const root = createRoot(canvas)
+  try {
+    await root.configure({
+      flat: true,
+      frameloop: 'never',
+      dpr: pixelRatio,
+      size: { width: box.width, height: box.height, top: 0, left: 0 },
+      camera: cameraStart,
+      gl: (defaults) => new WebGLRenderer({ ...defaults, context, antialias: true, alpha: true }),
+    })
+    return await new Promise((resolve, reject) => {
+      const shot = shotOf(canvas, bore, (view) => {
+        if (context.isContextLost()) throw new Error('The graphics stopped while the picture was drawn')
+        // Within the frame: the canvas is empty again once this task is over.
+        pen.drawImage(canvas, box.x, box.y, box.width, box.height)
+        pen.save()
+        pen.translate(box.x, box.y)
+        drawLabels(pen, boreLabels({ ...bore, isoStepUm: isoStepOf(bore.grid) }), view, bore.hand)
+        pen.restore()
+        resolve({ pixelsPerMm: view.pixelsPerMm })
+      })
+      root.render(createElement(StillScene, { ...shot, onFailed: reject }))
+    })
+  } finally {
+    root.unmount()
+  }
+}
+
+/** The props of a scene that is drawn once, with what is done in that frame. */
+function shotOf(element: HTMLElement, bore: StillBore, onDrawn: (view: PictureView) => void) {
+  let eye: BoreCamera | undefined
+  let seen: PictureView | undefined
+  return {
+    grid: bore.grid,
+    ports: bore.ports,
+    stations: bore.stations,
+    pair: bore.pair,
+    exaggeration: bore.exaggeration,
+    isoStepUm: isoStepOf(bore.grid),
+    theme: 'light',
+    pointed: undefined,
+    view: { name: typeof bore.aim === 'string' ? bore.aim : 'front', turn: 0 },
+    oneFingerTurns: true,
+    element,
+    margins: () => margins,
+    corners: () => [],
+    onMoved: () => undefined,
+    onCamera(camera: BoreCamera | undefined) {
+      eye = camera
+    },
+    onFrame(view: PictureView) {
+      seen = view
+    },
+    onReady(state: RootState) {
+      if (typeof bore.aim !== 'string') eye?.lookAlong(bore.aim)
+      state.advance(0)
+      if (!seen) throw new Error('drawStillBore: a frame without an eye')
+      onDrawn(seen)
+    },
+  } as const
+}

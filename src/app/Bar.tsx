@@ -8,6 +8,7 @@ import { words } from '../words/words'
 import { BoreTabs } from './BoreTabs'
 import { desk, nameOr, saveLoop, startNewJob } from './desk'
 import { JobMenu } from './JobMenu'
+import { SendButton } from './SendButton'
 import { type ChosenTheme, chooseTheme, themeStore } from './theme'
 
 /** The top of the page: which job, whether it is kept, its bores, and what is done with the whole of it. */
@@ -28,6 +29,7 @@ export function Bar() {
       ) : null}
       <div className="bar-right">
         <UndoButtons />
+        <SendButton />
         <JobMenu />
         <ThemeButton />
       </div>

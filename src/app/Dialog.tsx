@@ -22,6 +22,8 @@ export function Dialog(props: {
   readonly children: ReactNode
   /** Beside `in-front`. */
   readonly className?: string
+  /** What was done last, in words, where something is done in this dialog. */
+  readonly said?: string
 }) {
   const dialog = useShown()
   const id = useId()
@@ -43,6 +45,7 @@ export function Dialog(props: {
         <button type="button" className="button" data-safe onClick={close}>
           {words.app.close}
         </button>
+        {props.said === undefined ? null : <p role="status">{props.said}</p>}
       </div>
     </dialog>
   )

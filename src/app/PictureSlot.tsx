@@ -7,6 +7,7 @@ import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { firstNumbersPainted, markFirstPicture } from './first-marks'
 import { pictureLabels } from './picture-labels'
+import { shownPicture } from './shown-picture'
 import type { Theme } from './theme'
 
 /** Only once the figures stand on the page: they are what a mechanic waits for. */
@@ -59,6 +60,7 @@ function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trou
   const { pair } = finding
   return (
     <BorePicture
+      ref={shownPicture}
       grid={grid}
       ports={bore.ports}
       belts={bore.belts}

@@ -4,8 +4,8 @@ const longestSlug = 60
  * The name of the file that a job is saved to: its name in letters, digits and hyphens, and the day, as in
  * `garden-saw-2026-03-09.json`. `fallback` stands in for a job without a name.
  */
-export function fileName(jobName: string, day: Date, fallback: string): string {
-  return `${slugOf(jobName) || slugOf(fallback)}-${dayText(day)}.json`
+export function fileName(jobName: string, day: Date, fallback: string, ending = 'json'): string {
+  return `${slugOf(jobName) || slugOf(fallback)}-${dayText(day)}.${ending}`
 }
 
 function slugOf(name: string): string {

@@ -1,6 +1,7 @@
 import type { Job } from '../job/schema'
 import { writeJob } from '../job/write-job'
 import { words } from '../words/words'
+import { download } from './download'
 import { fileName } from './file-name'
 
 interface FileHandle {
@@ -62,11 +63,5 @@ function pickerOptions(suggestedName: string): SavePickerOptions {
 
 /** Hands a text to the browser as a file to be saved. */
 export function downloadText(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
-  const link = document.createElement('a')
-  link.href = address
-  link.download = name
-  link.click()
-  // The browser has taken the blob by then; giving it back at once would spoil the download in some.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000)
+  download(new File([text], name, { type: 'application/json' }))
 }

@@ -6,6 +6,7 @@ import { number } from './english/number'
 import { picture } from './english/picture'
 import { problems } from './english/problems'
 import { report } from './english/report'
+import { send } from './english/send'
 import { setUp } from './english/set-up'
 import { sheet } from './english/sheet'
 import { verdict } from './english/verdict'
@@ -26,6 +27,7 @@ export const en = {
   ...report,
   ...blunders,
   ...block,
+  ...send,
 }
 
 /** The table that every language fills. */

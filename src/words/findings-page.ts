@@ -87,16 +87,10 @@ function blockPassages(findings: Findings): Passage[] {
 }
 
 function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): Passage[] {
-  const said = words.report
-  const name =
-    finding.role === 'for-comparison' ? said.comparison(finding.boreName) : said.bore(finding.boreName)
-  const { surveys } = boreOf(job, finding)
-  const number = surveys.findIndex(({ id }) => id === finding.surveyId) + 1
-  const numbered = surveys.length > 1 ? said.surveyOf(name, number, surveys.length) : name
   const notes = noteTexts(finding)
   const rows = findingRows(finding, findings)
   return [
-    { kind: 'heading', text: numbered },
+    { kind: 'heading', text: boreHeading(boreOf(job, finding), finding) },
     paragraph(surveySentence(surveyOf(job, finding))),
     ...(finding.blunders.length > 0
       ? ([
@@ -126,6 +120,15 @@ function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): 
         ] as const)
       : []),
   ]
+}
+
+/** Which bore a finding is about, and which of its surveys where it has several. */
+export function boreHeading({ surveys }: Pick<Bore, 'surveys'>, finding: BoreFinding): string {
+  const said = words.report
+  const name =
+    finding.role === 'for-comparison' ? said.comparison(finding.boreName) : said.bore(finding.boreName)
+  const number = surveys.findIndex(({ id }) => id === finding.surveyId) + 1
+  return surveys.length > 1 ? said.surveyOf(name, number, surveys.length) : name
 }
 
 /** When a survey was made and how long the engine had run, as far as that was recorded. */

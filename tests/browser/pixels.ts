@@ -3,27 +3,45 @@ import type { Page } from '@playwright/test'
 /** A patch of the page as it looks, pixel by pixel, each red, green, blue from 0 to 255. */
 export type Patch = readonly (readonly [number, number, number])[]
 
+interface Clip {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
+
 /** The square of pixels about a point of the page. */
 export async function patchAt(page: Page, x: number, y: number, half: number): Promise<Patch> {
-  const png = await page.screenshot({
-    clip: { x: x - half, y: y - half, width: 2 * half + 1, height: 2 * half + 1 },
-  })
+  const side = 2 * half + 1
+  const png = await page.screenshot({ clip: { x: x - half, y: y - half, width: side, height: side } })
+  const [patch] = await patchesOf(page, png, [{ x: 0, y: 0, width: side, height: side }])
+  return patch ?? []
+}
+
+/** Parts of a PNG, decoded in a page of its own. */
+export async function patchesOf(page: Page, png: Buffer, clips: readonly Clip[]): Promise<readonly Patch[]> {
   const reader = await page.context().newPage()
-  const flat = await reader.evaluate(async (base64) => {
-    const bytes = Uint8Array.from(atob(base64), (c) => c.charCodeAt(0))
-    const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }))
-    const canvas = new OffscreenCanvas(bitmap.width, bitmap.height)
-    const context = canvas.getContext('2d')
-    if (!context) throw new Error('no canvas to read pixels with')
-    context.drawImage(bitmap, 0, 0)
-    return Array.from(context.getImageData(0, 0, bitmap.width, bitmap.height).data)
-  }, png.toString('base64'))
+  const patches = await reader.evaluate(
+    async ([base64, wanted]) => {
+      const bytes = Uint8Array.from(atob(base64), (c) => c.charCodeAt(0))
+      const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }))
+      const canvas = new OffscreenCanvas(bitmap.width, bitmap.height)
+      const context = canvas.getContext('2d', { willReadFrequently: true })
+      if (!context) throw new Error('no canvas to read pixels with')
+      context.drawImage(bitmap, 0, 0)
+      return wanted.map(({ x, y, width, height }) => {
+        const { data } = context.getImageData(x, y, width, height)
+        return Array.from({ length: width * height }, (_, i): [number, number, number] => [
+          data[i * 4] ?? 0,
+          data[i * 4 + 1] ?? 0,
+          data[i * 4 + 2] ?? 0,
+        ])
+      })
+    },
+    [png.toString('base64'), clips] as const,
+  )
   await reader.close()
-  return Array.from({ length: flat.length / 4 }, (_, i) => [
-    flat[i * 4] ?? 0,
-    flat[i * 4 + 1] ?? 0,
-    flat[i * 4 + 2] ?? 0,
-  ])
+  return patches
 }
 
 /** How many of the pixels lie within this distance of a colour in each channel, as a share. */

@@ -1,0 +1,112 @@
+import { type DrawnMap, drawMap } from '../charts/map-drawing'
+import type { BoreFinding } from '../core/findings'
+import type { Bore } from '../core/measured'
+import type { WallGrid } from '../core/surface/wall-grid'
+import type { Job } from '../job/schema'
+import { exaggerationOfJob, findingOf, gridOfBore, mapGridOfBore, surveyOf } from '../job/selectors'
+import { isoStepOf } from '../scene/iso-step-of'
+import { legendMarks } from '../scene/legend-marks'
+import { rampSpan, wallPaint } from '../scene/wall-palette'
+import { session } from '../session/session'
+import { pictureLabels } from './picture-labels'
+import { captionOf } from './send-caption'
+import { paperHand } from './send-hand'
+import { drawLegend, type Legend } from './send-legend'
+import { layOutPaper, type Paper, paperRatio } from './send-paper'
+import { shownPicture } from './shown-picture'
+
+export type DrawnToSend =
+  | { readonly kind: 'drawn'; readonly blob: Blob; readonly of: 'picture' | 'flat-map' }
+  | { readonly kind: 'no-readings' }
+  | { readonly kind: 'failed' }
+
+/** The picture of a bore as it is sent: a PNG on white paper. The flat map where there is no WebGL. */
+export async function pictureToSend(job: Job, bore: Bore, surveyId?: string): Promise<DrawnToSend> {
+  const finding = findingOf(job, bore.id, surveyId)
+  const grid = gridOfBore(job, bore.id, surveyId)
+  const exaggeration = session.getState().exaggeration ?? exaggerationOfJob(job)
+  if (!finding || !grid || exaggeration === undefined) return { kind: 'no-readings' }
+  await typeLoaded()
+  const made =
+    (await paperWithBore(job, bore, finding, grid, exaggeration)) ?? paperWithMap(job, bore, finding, grid)
+  const blob = made && (await pngOf(made.paper.canvas))
+  return made && blob ? { kind: 'drawn', blob, of: made.of } : { kind: 'failed' }
+}
+
+interface Made {
+  readonly paper: Paper
+  readonly of: 'picture' | 'flat-map'
+}
+
+/** Undefined without WebGL 2. */
+async function paperWithBore(
+  job: Job,
+  bore: Bore,
+  finding: BoreFinding,
+  grid: WallGrid,
+  exaggeration: number,
+): Promise<Made | undefined> {
+  const legend = legendOf(bore, finding, grid, exaggeration)
+  const paper = layOutPaper(captionOf(job, bore, finding), legend)
+  if (!paper) return undefined
+  const { name } = session.getState().view
+  const { drawStillBore } = await import('../scene/still-bore')
+  const drawn = await drawStillBore(paper.pen, paper.picture, paperRatio, {
+    grid,
+    ports: bore.ports,
+    stations: finding.stations,
+    pair: finding.pair,
+    exaggeration,
+    aim: shownPicture.current?.aim() ?? (name === 'free' ? 'front' : name),
+    labels: pictureLabels,
+    hand: paperHand,
+  })
+  if (!drawn) return undefined
+  drawLegend(paper.pen, paper.legendBox, legend, drawn.pixelsPerMm)
+  return { paper, of: 'picture' }
+}
+
+function paperWithMap(job: Job, bore: Bore, finding: BoreFinding, grid: WallGrid): Made | undefined {
+  const { pair, stations } = finding
+  const legend = legendOf(bore, finding, grid, undefined)
+  const paper = layOutPaper(captionOf(job, bore, finding), legend)
+  if (!paper) return undefined
+  const mapGrid = mapGridOfBore(job, bore.id, finding.surveyId) ?? grid
+  const map: DrawnMap = {
+    grid: mapGrid,
+    paint: wallPaint(mapGrid, pair, 'light'),
+    levelsMm: surveyOf(bore, finding.surveyId)?.levelsMm ?? [],
+    ports: bore.ports,
+    stations,
+    pair,
+  }
+  drawMap(paper.pen, paper.picture, map, paperHand)
+  drawLegend(paper.pen, paper.legendBox, legend, undefined)
+  return { paper, of: 'flat-map' }
+}
+
+function legendOf(
+  { ports }: Bore,
+  { pair, stations }: BoreFinding,
+  grid: WallGrid,
+  exaggeration: number | undefined,
+): Legend {
+  const isoStepUm = isoStepOf(grid)
+  return {
+    middleMm: grid.middleMm,
+    pair,
+    span: rampSpan(grid.middleMm, pair, grid.deviationsUm),
+    marks: legendMarks({ grid, pair, stations, ports, isoStepUm, ringed: exaggeration !== undefined }),
+    isoStepUm,
+    exaggeration,
+  }
+}
+
+/** A canvas writes in whatever type is there: the page's own must have come. */
+async function typeLoaded(): Promise<void> {
+  await document.fonts.load(`400 14px ${paperHand.fontFamily}`)
+}
+
+function pngOf(canvas: HTMLCanvasElement): Promise<Blob | undefined> {
+  return new Promise((resolve) => canvas.toBlob((blob) => resolve(blob ?? undefined), 'image/png'))
+}

@@ -26,8 +26,18 @@ export interface InHand {
 /** What is typed for the station in hand and not yet taken. */
 export interface Entering {
   readonly typed: string
-  /** It replaces what the station has. */
-  readonly correcting: boolean
+  /** It replaces all that the station has, or the repeat of this number, from 0. */
+  readonly replaces?: 'all' | number
+}
+
+/** The parts of the page that a phone shows one at a time, and a tablet two at a time. */
+export type PartName = 'enter' | 'wall' | 'findings' | 'set-up'
+
+/** The part shown last of all, and last on either side of a tablet. */
+export interface PartsShown {
+  readonly latest: PartName
+  readonly left: 'enter' | 'set-up'
+  readonly right: 'wall' | 'findings'
 }
 
 /** State of this tab alone: never saved with the job, never undone. */
@@ -38,15 +48,29 @@ export interface Session {
   readonly pointed?: Pointed
   readonly inHand?: InHand
   readonly entering: Entering
+  /** Stations passed over for now: they are come back to only by choice. */
+  readonly skipped: readonly InHand[]
   /** Absent: as many as the survey has already. */
   readonly repeatsPerStation?: number
   /** Absent: the job's own. */
   readonly exaggeration?: number
   readonly view: View
+  readonly parts: PartsShown
+  /** One finger turns the picture and does not scroll the page. */
+  readonly fingerTurns: boolean
+  /** The keys for the right hand lie at the left. */
+  readonly leftHanded: boolean
 }
 
-const nothingTyped: Entering = { typed: '', correcting: false }
-const start: Session = { entering: nothingTyped, view: { name: 'front', turn: 0, zoom: 0 } }
+const nothingTyped: Entering = { typed: '' }
+const start: Session = {
+  entering: nothingTyped,
+  skipped: [],
+  view: { name: 'front', turn: 0, zoom: 0 },
+  parts: { latest: 'enter', left: 'enter', right: 'wall' },
+  fingerTurns: false,
+  leftHanded: false,
+}
 
 export const session = createStore<Session>(() => start)
 
@@ -81,9 +105,9 @@ export function chooseSurvey(surveyId: string | undefined) {
   )
 }
 
-/** Starts over for another job; the view stays. */
+/** Starts over for another job; the view and the hand stay. */
 export function startSession() {
-  set(({ view }) => ({ ...start, view }))
+  set(({ view, leftHanded }) => ({ ...start, view, leftHanded }))
 }
 
 export function pointAt(pointed: Pointed | undefined) {
@@ -96,8 +120,12 @@ function samePointed(one: Pointed | undefined, other: Pointed | undefined): bool
   )
 }
 
+/** Takes a station in hand; one that was passed over is so no longer. */
 export function takeInHand(inHand: InHand | undefined) {
-  set((state) => withPart(state, 'inHand', inHand))
+  set((state) => ({
+    ...withPart(state, 'inHand', inHand),
+    skipped: inHand ? without(state.skipped, inHand) : state.skipped,
+  }))
 }
 
 export function setEntering(entering: Entering) {
@@ -129,5 +157,35 @@ export function zoomView(steps: number) {
 export function turnedByHand() {
   set((state) =>
     state.view.name === 'free' ? state : { ...state, view: { name: 'free', turn: 0, zoom: 0 } },
+  )
+}
+
+export function showPart(name: PartName) {
+  set((state) => ({
+    ...state,
+    parts: {
+      latest: name,
+      left: name === 'enter' || name === 'set-up' ? name : state.parts.left,
+      right: name === 'wall' || name === 'findings' ? name : state.parts.right,
+    },
+  }))
+}
+
+export function letFingerTurn(fingerTurns: boolean) {
+  set((state) => ({ ...state, fingerTurns }))
+}
+
+export function setLeftHanded(leftHanded: boolean) {
+  set((state) => ({ ...state, leftHanded }))
+}
+
+/** Passes a station over until it is taken in hand again. */
+export function skipStation(station: InHand) {
+  set((state) => ({ ...state, skipped: [...without(state.skipped, station), station] }))
+}
+
+function without(list: readonly InHand[], { boreId, depthMm, axisDegrees }: InHand): readonly InHand[] {
+  return list.filter(
+    (one) => one.boreId !== boreId || one.depthMm !== depthMm || one.axisDegrees !== axisDegrees,
   )
 }

@@ -7,7 +7,7 @@ import { NextField } from './NextField'
 import { OpeningsEditor } from './OpeningsEditor'
 import { ReadingsGrid } from './ReadingsGrid'
 import { SetUpSentence } from './SetUpSentence'
-import { placeOf, useEntry } from './use-entry'
+import { useEntry } from './use-entry'
 import type { OnBench } from './use-job'
 
 /** Left: set-up and limits as sentences, the grid of readings, and the field for the next one. */
@@ -29,12 +29,7 @@ function Entry({ bench }: { readonly bench: OnBench }) {
   const entry = useEntry(bench)
   return (
     <>
-      <ReadingsGrid
-        bench={bench}
-        rows={entry.rows}
-        inHand={entry.station && placeOf(entry.station)}
-        actions={entry}
-      />
+      <ReadingsGrid bench={bench} rows={entry.rows} inHand={entry.station} actions={entry} />
       <AddToPlan {...bench} />
       <NextField entry={entry} setUp={bench.setUp} onWanted={setRepeatsPerStation} />
     </>

@@ -6,6 +6,10 @@ function isReachable(station: PlannedStation): boolean {
   return station.blockedBy.length === 0
 }
 
+export function samePlace(one: Place, other: Place): boolean {
+  return one.depthMm === other.depthMm && one.axisDegrees === other.axisDegrees
+}
+
 /** Repeats that a station has. */
 export function repeatsAt({ reading }: PlannedStation): readonly number[] {
   return reading?.sizesMm ?? reading?.dialUm ?? []
@@ -13,17 +17,35 @@ export function repeatsAt({ reading }: PlannedStation): readonly number[] {
 
 /**
  * The station that the next number belongs to: the first after `from` in the order of entry that can be
- * reached and has fewer repeats than wanted, beginning again at the top; undefined when all are read.
+ * reached, was not passed over and has fewer repeats than wanted, beginning again at the top; undefined when
+ * all are read.
  */
 export function nextStation(
   rows: readonly (readonly PlannedStation[])[],
   wanted: number,
   from?: Place,
+  skipped: readonly Place[] = [],
 ): PlannedStation | undefined {
   const all = rows.flat()
-  const at = all.findIndex((s) => s.depthMm === from?.depthMm && s.axisDegrees === from.axisDegrees)
+  const at = all.findIndex((station) => from !== undefined && samePlace(station, from))
   const onward = [...all.slice(at + 1), ...all.slice(0, at + 1)]
-  return onward.find((station) => isReachable(station) && repeatsAt(station).length < wanted)
+  return onward.find(
+    (station) =>
+      isReachable(station) &&
+      !skipped.some((place) => samePlace(place, station)) &&
+      repeatsAt(station).length < wanted,
+  )
+}
+
+/** The station before another in the order of entry that can be reached, read or not, from the top to the last. */
+export function stationBefore(
+  rows: readonly (readonly PlannedStation[])[],
+  from: Place | undefined,
+): PlannedStation | undefined {
+  const all = rows.flat()
+  const at = all.findIndex((station) => from !== undefined && samePlace(station, from))
+  const before = at < 0 ? all : all.slice(0, at)
+  return before.findLast(isReachable) ?? all.slice(Math.max(at, 0)).findLast(isReachable)
 }
 
 /** So many repeats were taken at the stations read so far: the most at any of them, 1 before the first. */

@@ -1,6 +1,6 @@
 import { type ReactNode, useCallback, useEffect, useState } from 'react'
 import { useStore } from 'zustand'
-import type { MapPaint } from '../charts/UnrolledMap'
+import type { MapPaint } from '../charts/MapWall'
 import type { LimitPair } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { jobStore } from '../job/job-store'

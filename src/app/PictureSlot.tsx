@@ -1,12 +1,13 @@
-import { lazy, Suspense, useEffect, useState } from 'react'
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
 import { exaggerationOfJob, findingOf, gridOfBore, surveyOf } from '../job/selectors'
-import { pointAt, session, turnedByHand } from '../session/session'
+import { chooseBore, pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { firstNumbersPainted, markFirstPicture } from './first-marks'
 import { pictureLabels } from './picture-labels'
+import { rowOf } from './picture-row'
 import { shownPicture } from './shown-picture'
 import type { Theme } from './theme'
 
@@ -53,9 +54,13 @@ export function PictureSlot(props: {
 function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trouble) => void }) {
   const job = useStore(jobStore, (state) => state.job)
   const bore = useChosenBore()
-  const { pointed, view, surveyId, exaggeration = exaggerationOfJob(job) } = useStore(session)
+  const { pointed, view, surveyId, allBores, exaggeration = exaggerationOfJob(job) } = useStore(session)
   const grid = bore && gridOfBore(job, bore.id, surveyId)
   const finding = bore && findingOf(job, bore.id, surveyOf(bore, surveyId)?.id)
+  const row = useMemo(
+    () => (allBores && bore ? rowOf(job, bore.id, surveyId) : undefined),
+    [job, allBores, bore, surveyId],
+  )
   if (!grid || !finding || exaggeration === undefined) return null
   const { pair } = finding
   return (
@@ -67,6 +72,8 @@ function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trou
       stations={finding.stations}
       {...(pair ? { pair } : {})}
       exaggeration={exaggeration}
+      {...(row ? { row } : {})}
+      onChoose={chooseBore}
       theme={theme}
       {...(pointed ? { pointed } : {})}
       onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}

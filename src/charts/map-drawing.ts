@@ -6,10 +6,10 @@ import { plain } from '../words/numbers'
 import { angleLabel } from './angle-label'
 import { depthLabels } from './depth-labels'
 import { hatchedRects } from './hatched-rects'
+import type { MapPaint } from './MapWall'
 import { contactsOf } from './map-contacts'
 import { type MapContours, mapContours } from './map-contours'
 import { acrossOf, downOf, type MapScale, stretchesOf } from './map-scale'
-import type { MapPaint } from './UnrolledMap'
 
 export interface DrawnMap {
   readonly grid: WallGrid

@@ -4,6 +4,7 @@ import type { LimitPair, StationFinding } from '../core/findings'
 import type { Belt, Port } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import type { ViewName } from './bore-camera'
+import type { BoreRow } from './bore-row'
 import type { Aim } from './camera-fit'
 import { marksPresent } from './marks-present'
 import { MarkLegend, PairKey, ScaleCorner } from './PictureCorners'
@@ -35,6 +36,10 @@ export interface BorePictureProps {
   readonly stations: readonly StationFinding[]
   readonly pair?: LimitPair
   readonly exaggeration: number
+  /** The bores to draw side by side, this one among them; undefined for this one alone. */
+  readonly row?: BoreRow
+  /** Another bore of the row was pressed. */
+  readonly onChoose?: (boreId: string) => void
   readonly theme: Theme
   readonly pointed?: PointedPlace
   readonly onPoint: (place: PointedPlace | undefined) => void
@@ -51,7 +56,7 @@ export interface BorePictureProps {
   readonly ref?: Ref<BorePictureHandle>
 }
 
-/** One bore as a 3D picture: you look into it, its far wall carries the colour. Nothing without WebGL 2. */
+/** A bore, or a row of them, as a 3D picture: you look into it, its far wall carries the colour. Nothing without WebGL 2. */
 export function BorePicture(props: BorePictureProps) {
   const { grid, pair, exaggeration, theme, labels } = props
   const frame = useRef<HTMLElement>(null)

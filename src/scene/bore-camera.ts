@@ -12,7 +12,7 @@ import {
   Vector4,
 } from 'three'
 import type { Point } from './bore-space'
-import { type Aim, fitCamera, type Margins } from './camera-fit'
+import { type Aim, cameraAxes, fitCamera, type Margins } from './camera-fit'
 import type { Box } from './place-labels'
 
 CameraControls.install({
@@ -53,7 +53,7 @@ export class BoreCamera {
   readonly #controls: CameraControls
   readonly #around: BoreCameraSurroundings
   readonly #calm = window.matchMedia('(prefers-reduced-motion: reduce)')
-  #extent: readonly Point[] = []
+  #extent: (right: Point) => readonly Point[] = () => []
   #width = 1
   #height = 1
 
@@ -92,8 +92,8 @@ export class BoreCamera {
     element.style.touchAction = oneFingerTurns ? 'none' : 'pan-x pan-y'
   }
 
-  /** Points that a fitted view must hold, mm in bore space. */
-  setExtent(extent: readonly Point[]): void {
+  /** Points that a fitted view must hold, mm, for a direction to the right of the picture. */
+  setExtent(extent: (right: Point) => readonly Point[]): void {
     this.#extent = extent
   }
 
@@ -154,7 +154,7 @@ export class BoreCamera {
   }
 
   #goTo(aim: Aim, eased: boolean): void {
-    const { distance, shiftUp } = fitCamera(this.#extent, aim, {
+    const { distance, shiftUp } = fitCamera(this.#extent(cameraAxes(aim).right), aim, {
       width: this.#width,
       height: this.#height,
       fieldOfView: (this.#camera.fov * Math.PI) / 180,

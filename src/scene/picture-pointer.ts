@@ -31,7 +31,8 @@ export function placeUnder(
   if (station) return { depthMm: station.depthMm, angleDegrees: station.angleDegrees }
   const along = new Vector3((x / view.width) * 2 - 1, 1 - (y / view.height) * 2, 0.5)
   along.unproject(camera).sub(camera.position)
-  const place = pointAtWall(picture.grid, picture.exaggeration, { from: camera.position, along })
+  const from = new Vector3().copy(camera.position).sub(view.origin)
+  const place = pointAtWall(picture.grid, picture.exaggeration, { from, along })
   return place && { depthMm: tenths(place.depthMm), angleDegrees: tenths(place.angle * degrees) % 360 }
 }
 

@@ -5,7 +5,8 @@ import type { LimitPair } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BoreCamera, type ViewName } from './bore-camera'
 import { boreExtent } from './bore-extent'
-import type { BorePaint } from './bore-paint'
+import { type BoreRow, movedRight } from './bore-row'
+import type { Point } from './bore-space'
 import type { Margins } from './camera-fit'
 import { type PictureView, pictureView } from './picture-view'
 import type { Box } from './place-labels'
@@ -21,6 +22,10 @@ export interface BoreCameraProps {
   readonly grid: WallGrid
   readonly pair: LimitPair | undefined
   readonly exaggeration: number
+  /** The bores drawn side by side; undefined for one alone. */
+  readonly row: BoreRow | undefined
+  /** Where each bore of the row stands, mm to the right; 0 for one alone. */
+  readonly offsets: readonly number[]
   readonly view: PictureAim
   readonly oneFingerTurns: boolean
   /** The element that pointers act on. */
@@ -34,15 +39,22 @@ export interface BoreCameraProps {
 }
 
 /** The eye: made once, sent where the view says, and moved on before each frame. */
-export function useBoreCamera(props: BoreCameraProps, paint: BorePaint): void {
-  const { element, grid, pair, exaggeration, view, oneFingerTurns } = props
+export function useBoreCamera(props: BoreCameraProps, onTurned: (right: Point) => void): void {
+  const { element, grid, pair, exaggeration, row, offsets, view, oneFingerTurns } = props
   const camera = useThree((state) => state.camera)
   const invalidate = useThree((state) => state.invalidate)
   const size = useThree((state) => state.size)
   const latest = useRef(props)
   const eye = useRef<BoreCamera>(undefined)
   const shown = useRef<PictureAim>(undefined)
-  const extent = useMemo(() => boreExtent({ grid, pair, exaggeration }), [grid, pair, exaggeration])
+  const extent = useMemo(() => {
+    const bores: readonly Pick<BoreCameraProps, 'grid' | 'pair'>[] = row
+      ? row.bores.map((bore) => ({ grid: bore.grid, pair: bore.pair }))
+      : [{ grid, pair }]
+    const extents = bores.map((bore) => boreExtent({ ...bore, exaggeration }))
+    return (right: Point) =>
+      extents.flatMap((points, index) => points.map((point) => movedRight(point, right, offsets[index] ?? 0)))
+  }, [grid, pair, exaggeration, row, offsets])
   latest.current = props
 
   useEffect(() => {
@@ -90,9 +102,9 @@ export function useBoreCamera(props: BoreCameraProps, paint: BorePaint): void {
       height: state.size.height,
       distance: eye.current.distance,
       exaggeration: latest.current.exaggeration,
+      offset: latest.current.offsets[latest.current.row?.chosen ?? 0] ?? 0,
     })
-    paint.shared.viewport.value.set(seen.width, seen.height)
-    paint.shared.pixelRatio.value = state.viewport.dpr
+    onTurned(seen.right)
     latest.current.onFrame(seen)
   })
 }

@@ -2,22 +2,29 @@ import { type RefObject, useEffect, useMemo, useRef } from 'react'
 import type { LimitPair, StationFinding } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { boreLabels, pointedLabel } from './bore-labels'
+import { type BoreRow, plainFrom, rowLabels, rowOffsets } from './bore-row'
 import { isoStepOf } from './iso-step-of'
 import type { PictureLabels } from './picture-labels'
 import { PictureOverlay } from './picture-overlay'
 import type { PointedPlace } from './pointed-place'
+import type { LabelKind } from './stand-labels'
 
 interface OverlayProps {
   readonly grid: WallGrid
   readonly pair?: LimitPair
   readonly stations: readonly StationFinding[]
   readonly pointed?: PointedPlace
+  readonly exaggeration: number
+  readonly row?: BoreRow
   readonly labels: PictureLabels
 }
 
+/** Labels that stand on the wall itself: where many bores are drawn there is no room beside them. */
+const onWall: ReadonlySet<LabelKind> = new Set(['sign', 'iso'])
+
 /** The HTML over the canvas, its labels kept up with the props. */
 export function usePictureOverlay(props: OverlayProps, frame: RefObject<HTMLElement | null>) {
-  const { grid, pair, stations, pointed, labels } = props
+  const { grid, pair, stations, pointed, exaggeration, row, labels } = props
   const labelHost = useRef<HTMLDivElement>(null)
   const bar = useRef<HTMLDivElement>(null)
   const barText = useRef<HTMLParagraphElement>(null)
@@ -26,7 +33,16 @@ export function usePictureOverlay(props: OverlayProps, frame: RefObject<HTMLElem
     () => ({ grid, pair, stations, isoStepUm: isoStepOf(grid), labels }),
     [grid, pair, stations, labels],
   )
-  const still = useMemo(() => boreLabels(bore), [bore])
+  const still = useMemo(() => {
+    const own = boreLabels(bore)
+    if (!row) return own
+    const offsets = rowOffsets(row, exaggeration)
+    const inHand = offsets[row.chosen] ?? 0
+    const fromChosen = offsets.map((offset) => offset - inHand)
+    const isFew = row.bores.length < plainFrom
+    const ofChosen = own.filter(({ kind }) => (isFew ? kind !== 'limit' : onWall.has(kind)))
+    return [...rowLabels(row, fromChosen), ...ofChosen]
+  }, [bore, row, exaggeration])
 
   useEffect(() => {
     if (!frame.current || !labelHost.current || !bar.current || !barText.current) return

@@ -1,11 +1,11 @@
 import type { RootStore } from '@react-three/fiber'
-import { createElement, type RefObject, useEffect, useRef, useState } from 'react'
+import { createElement, type RefObject, useEffect, useMemo, useRef, useState } from 'react'
 import type { LimitPair, StationFinding } from '../core/findings'
 import type { Port } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BoreScene } from './BoreScene'
 import type { BoreCamera } from './bore-camera'
-import { isoStepOf } from './iso-step-of'
+import { type BoreRow, plainFrom, rowOffsets } from './bore-row'
 import type { PictureLabels } from './picture-labels'
 import type { PictureOverlay } from './picture-overlay'
 import { openStage, type PictureStage, type Trouble } from './picture-stage'
@@ -28,6 +28,7 @@ interface SceneProps {
   readonly stations: readonly StationFinding[]
   readonly pair?: LimitPair
   readonly exaggeration: number
+  readonly row?: BoreRow
   readonly theme: Theme
   readonly pointed?: PointedPlace
   readonly view: PictureAim
@@ -53,6 +54,8 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
   const host = useRef<HTMLDivElement>(null)
   const latest = useRef(props)
   const wasDrawn = useRef(false)
+  const { row, exaggeration } = props
+  const offsets = useMemo(() => rowOffsets(row, exaggeration), [row, exaggeration])
   const [stage, setStage] = useState<PictureStage | 'impossible'>()
   latest.current = props
 
@@ -73,13 +76,14 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         stations: props.stations,
         pair: props.pair,
         exaggeration: props.exaggeration,
-        isoStepUm: isoStepOf(props.grid),
+        row: props.row,
+        offsets,
         theme: props.theme,
         pointed: props.pointed,
         view: props.view,
         oneFingerTurns: props.oneFingerTurns ?? true,
         element,
-        margins: () => marginsOf(element),
+        margins: () => marginsOf(element, latest.current.row),
         corners: () => overlay.current?.corners ?? [],
         onMoved: () => latest.current.onTurned(),
         onCamera(camera) {
@@ -123,7 +127,9 @@ function useRemeasured(
   }, [host, parts, overlay])
 }
 
-/** Room for the names of front and rear, and for the depths on the left. */
-function marginsOf(element: HTMLElement) {
-  return { top: 26, right: 16, bottom: 28, left: element.clientWidth < narrowPx ? 56 : 48 }
+/** Room for the names of front and rear, for the depths on the left, and for what stands below a row. */
+function marginsOf(element: HTMLElement, row: BoreRow | undefined) {
+  if (row && row.bores.length >= plainFrom) return { top: 26, right: 16, bottom: 48, left: 16 }
+  const left = element.clientWidth < narrowPx ? 56 : 48
+  return { top: 26, right: 16, bottom: row ? 48 : 28, left }
 }

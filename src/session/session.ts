@@ -55,6 +55,8 @@ export interface Session {
   /** Absent: the job's own. */
   readonly exaggeration?: number
   readonly view: View
+  /** All bores in a row in the picture. */
+  readonly allBores: boolean
   readonly parts: PartsShown
   /** One finger turns the picture and does not scroll the page. */
   readonly fingerTurns: boolean
@@ -67,6 +69,7 @@ const start: Session = {
   entering: nothingTyped,
   skipped: [],
   view: { name: 'front', turn: 0, zoom: 0 },
+  allBores: false,
   parts: { latest: 'enter', left: 'enter', right: 'wall' },
   fingerTurns: false,
   leftHanded: false,
@@ -138,6 +141,10 @@ export function setRepeatsPerStation(repeats: number | undefined) {
 
 export function setExaggeration(exaggeration: number | undefined) {
   set((state) => withPart(state, 'exaggeration', exaggeration))
+}
+
+export function showAllBores(allBores: boolean) {
+  set((state) => ({ ...state, allBores }))
 }
 
 export function lookFrom(name: ViewName) {

@@ -1,11 +1,13 @@
 import { type ReactNode, useMemo } from 'react'
-import { type MapPaint, UnrolledMap } from '../../charts/UnrolledMap'
+import type { MapPaint } from '../../charts/MapWall'
+import { UnrolledMap } from '../../charts/UnrolledMap'
 import type { LimitPair } from '../../core/findings'
 import type { WallGrid } from '../../core/surface/wall-grid'
 import { exaggerationEndOfJob, exaggerationOfJob, mapGridOfBore, wallOfBore } from '../../job/selectors'
-import { pointAt } from '../../session/session'
+import { pointAt, showAllBores } from '../../session/session'
 import { readOut } from '../../words/read-out'
 import { words } from '../../words/words'
+import { BoreStrip, stripFrom } from './BoreStrip'
 import { PictureControls } from './PictureControls'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
@@ -14,6 +16,9 @@ const pictureBox = { width: 592, height: 492 }
 const mapBox = { width: 592, height: 224 }
 /** Without a picture the map has its room too. */
 const tallMapBox = { width: 592, height: 740 }
+
+/** What the strip of small maps takes from the map, with the room below it. */
+const stripHeight = 80
 
 export interface WallColumnProps {
   readonly bench: OnBench
@@ -26,6 +31,8 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
   const { job, bore, survey, finding } = bench
   const grid = mapGridOfBore(job, bore.id, survey.id)
   const own = exaggerationOfJob(job)
+  const hasStrip = job.bores.length >= stripFrom
+  const box = picture ? mapBox : tallMapBox
   return (
     <section className={picture ? 'wall' : 'wall is-flat'} aria-label={words.parts.wall}>
       {picture ? (
@@ -38,19 +45,22 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
       ) : (
         <p className="aside">{words.picture.trouble['no-webgl']}</p>
       )}
-      <ReadOut bench={bench} />
+      <ReadOut bench={bench} canShowAll={picture !== undefined && job.bores.length > 1} />
+      {hasStrip ? <BoreStrip bench={bench} paintOf={paintOf} width={mapBox.width} /> : null}
       <BoreMap
         bench={bench}
         grid={grid}
         paintOf={paintOf}
-        box={picture ? mapBox : tallMapBox}
+        box={{ ...box, height: box.height - (hasStrip ? stripHeight : 0) }}
         pair={finding.pair}
       />
     </section>
   )
 }
 
-function ReadOut({ bench: { job, bore, survey } }: { readonly bench: OnBench }) {
+function ReadOut(props: { readonly bench: OnBench; readonly canShowAll: boolean }) {
+  const { job, bore, survey } = props.bench
+  const allBores = useSession((state) => state.allBores)
   const pointed = useSession((state) => state.pointed)
   const wall = wallOfBore(job, bore.id, survey.id)
   const said =
@@ -58,9 +68,19 @@ function ReadOut({ bench: { job, bore, survey } }: { readonly bench: OnBench }) 
       ? readOut(wall.state(pointed.depthMm, (pointed.angleDegrees * Math.PI) / 180), pointed)
       : words.readOut.nothing
   return (
-    <p className="read-out" aria-live="polite">
-      {said}
-    </p>
+    <div className="read-out">
+      <p aria-live="polite">{said}</p>
+      {props.canShowAll ? (
+        <button
+          type="button"
+          className="quiet"
+          aria-pressed={allBores}
+          onClick={() => showAllBores(!allBores)}
+        >
+          {allBores ? words.picture.thisBore : words.picture.allBores}
+        </button>
+      ) : null}
+    </div>
   )
 }
 

@@ -1,0 +1,34 @@
+import type { BoreFinding } from '../core/findings'
+import type { Job } from '../job/schema'
+import { findingOf, gridOfBore } from '../job/selectors'
+import type { BoreRow, RowBore } from '../scene/bore-row'
+import { sizeWithDoubt } from '../words/numbers'
+import { words } from '../words/words'
+
+/**
+ * The bores that have a wall to draw, those of the engine first, each with its name and its largest diameter.
+ * Undefined where the bore in hand has none, or where it is the only one.
+ */
+export function rowOf(job: Job, boreId: string, surveyId: string | undefined): BoreRow | undefined {
+  const inOrder = [
+    ...job.bores.filter(({ role }) => role === 'of-this-engine'),
+    ...job.bores.filter(({ role }) => role === 'for-comparison'),
+  ]
+  const bores = inOrder.flatMap((bore): RowBore[] => {
+    const survey = bore.id === boreId ? surveyId : undefined
+    const grid = gridOfBore(job, bore.id, survey)
+    const finding = findingOf(job, bore.id, survey)
+    if (!grid || !finding) return []
+    const { pair, stations } = finding
+    const figure = largestOf(finding)
+    const title = bore.role === 'for-comparison' ? bore.name : words.picture.inRow(bore.name)
+    return [{ id: bore.id, title, figure, grid, ports: bore.ports, stations, ...(pair ? { pair } : {}) }]
+  })
+  const chosen = bores.findIndex(({ id }) => id === boreId)
+  return chosen < 0 || bores.length < 2 ? undefined : { bores, chosen }
+}
+
+function largestOf({ largest, stations }: BoreFinding): string {
+  const worst = stations.find((s) => s.depthMm === largest?.depthMm && s.axisDegrees === largest.axisDegrees)
+  return worst ? sizeWithDoubt(worst.diameterMm, worst.expandedMm) : ''
+}

@@ -1,0 +1,112 @@
+import { useEffect, useMemo } from 'react'
+import type { BufferGeometry } from 'three'
+import type { LimitPair, StationFinding } from '../core/findings'
+import type { WallGrid } from '../core/surface/wall-grid'
+import { limitStrokes, pointerStrokes } from './bore-strokes'
+import { type BandLimit, doubtBandGeometry } from './doubt-band-geometry'
+import { deviationAt } from './grid-reading'
+import type { PointedPlace } from './pointed-place'
+import { contactsOf } from './proven-marks'
+import { shellGeometry } from './shell-geometry'
+import { type Disc, stationGeometry } from './station-geometry'
+import { type BorePlace, strokeGeometry } from './stroke-geometry'
+import { type PaintedBore, useBorePaint, useFreedWhenLost } from './use-bore-paint'
+import { glassGeometry, provenGeometry, wallGeometry } from './wall-geometry'
+
+export interface DrawnBoreProps extends PaintedBore {
+  readonly stations: readonly StationFinding[]
+  /** The cylinder of the outer limit. */
+  readonly shell: boolean
+  /** Rings of the limits at every level, beside those at the mouths. */
+  readonly levelRings: boolean
+  readonly discs: boolean
+}
+
+const radians = Math.PI / 180
+
+/** Everything drawn of one bore, in its own space. */
+export function DrawnBore(props: DrawnBoreProps) {
+  const { grid, stations, pair, pointed, shell: hasShell, levelRings, discs: hasDiscs } = props
+  const paint = useBorePaint(props)
+  const columns = grid.angles.length
+  const rows = grid.depthsMm.length
+  const contacts = useMemo(() => (pointed ? contactsPointedAt(grid, pointed) : []), [grid, pointed])
+  const wall = useFreed(useMemo(() => wallGeometry(columns, rows), [columns, rows]))
+  const glass = useFreed(useMemo(() => glassGeometry(columns, rows), [columns, rows]))
+  const proven = useFreed(useMemo(() => provenGeometry(grid), [grid]))
+  const shell = useFreed(useMemo(() => shellGeometry(), []))
+  const bands = useFreed(useMemo(() => doubtBandGeometry(columns, judgedLimits(pair)), [columns, pair]))
+  const rings = useFreed(
+    useMemo(() => ringsOf(grid, pair, levelRings ? stations : []), [grid, pair, stations, levelRings]),
+  )
+  const discs = useFreed(useMemo(() => stationGeometry(discsOf(grid, stations)), [grid, stations]))
+  const line = useFreed(useMemo(() => strokeGeometry(pointerStrokes(contacts)), [contacts]))
+  const marks = useFreed(useMemo(() => stationGeometry(ringsRound(contacts)), [contacts]))
+  const mesh = { frustumCulled: false, dispose: null }
+  return (
+    <>
+      <mesh {...mesh} geometry={wall} material={paint.wall.far} renderOrder={0} />
+      <mesh
+        {...mesh}
+        geometry={shell}
+        material={paint.shell.material}
+        renderOrder={1}
+        visible={hasShell && pair?.maxMm !== undefined}
+      />
+      <mesh {...mesh} geometry={bands} material={paint.doubtBand.material} renderOrder={2} />
+      <mesh {...mesh} geometry={glass} material={paint.wall.near} renderOrder={3} />
+      <mesh {...mesh} geometry={proven} material={paint.wall.patches} renderOrder={4} />
+      <mesh {...mesh} geometry={rings} material={paint.stroke.material} renderOrder={5} />
+      <points
+        {...mesh}
+        geometry={discs}
+        material={paint.stations.material}
+        renderOrder={6}
+        visible={hasDiscs}
+      />
+      <mesh {...mesh} geometry={line} material={paint.stroke.material} renderOrder={7} />
+      <points {...mesh} geometry={marks} material={paint.pointer.material} renderOrder={8} />
+    </>
+  )
+}
+
+/** The geometry, freed when another takes its place. */
+function useFreed(geometry: BufferGeometry): BufferGeometry {
+  useFreedWhenLost(geometry)
+  useEffect(() => () => geometry.dispose(), [geometry])
+  return geometry
+}
+
+function judgedLimits(pair: LimitPair | undefined): readonly BandLimit[] {
+  const min = pair?.minMm !== undefined && pair.kind !== 'wear' ? [0 as const] : []
+  const max = pair?.maxMm !== undefined ? [1 as const] : []
+  return [...min, ...max]
+}
+
+function ringsOf(grid: WallGrid, pair: LimitPair | undefined, stations: readonly StationFinding[]) {
+  const levelsMm = [...new Set(stations.map((station) => station.depthMm))]
+  return strokeGeometry(limitStrokes({ middleMm: grid.middleMm, lengthMm: grid.lengthMm, pair, levelsMm }))
+}
+
+function ringsRound(contacts: readonly BorePlace[]): readonly Disc[] {
+  return contacts.map((contact) => ({ ...contact, shape: 'ring' }))
+}
+
+function discsOf(grid: WallGrid, stations: readonly StationFinding[]): readonly Disc[] {
+  return stations.flatMap((station) =>
+    contactsOf(station).map((contact) => ({
+      ...contact,
+      deviationUm: (station.diameterMm - grid.middleMm) * 1000,
+      shape: station.counted ? 'disc' : 'hollow',
+    })),
+  )
+}
+
+function contactsPointedAt(grid: WallGrid, { depthMm, angleDegrees }: PointedPlace) {
+  const angle = angleDegrees * radians
+  return [angle, angle + Math.PI].map((contact) => ({
+    angle: contact,
+    depthMm,
+    deviationUm: deviationAt(grid, depthMm, contact),
+  }))
+}

@@ -1,0 +1,113 @@
+import type { LimitPair, StationFinding } from '../core/findings'
+import type { Port } from '../core/measured'
+import type { WallGrid } from '../core/surface/wall-grid'
+import { outerRadius } from './bore-extent'
+import { onCircle, type Point } from './bore-space'
+import type { PictureView } from './picture-view'
+import type { Label } from './stand-labels'
+
+/** A bore as it is drawn. */
+export interface RowBore {
+  readonly id: string
+  /** Its name, written below it, and under that its worst figure. */
+  readonly title: string
+  readonly figure: string
+  readonly grid: WallGrid
+  readonly ports: readonly Port[]
+  readonly stations: readonly StationFinding[]
+  readonly pair?: LimitPair
+}
+
+/** Bores side by side: those other than the one in hand, and where in the row that one stands. */
+export interface BoreRow {
+  readonly bores: readonly RowBore[]
+  /** Which of `bores` is in hand. */
+  readonly chosen: number
+}
+
+/** From this many bores on, only the one in hand has its shell, iso-lines and discs. */
+export const plainFrom = 4
+
+/** Room between bores, as a share of the widest: few leave some for the depths beside the one in hand. */
+const room = { few: 0.45, many: 0.15 }
+
+/**
+ * How far each bore of a row stands from its middle, mm to the right of the picture, so that the widest of
+ * all that is drawn have room between them. One bore stands at 0.
+ */
+export function rowOffsets(row: BoreRow | undefined, exaggeration: number): readonly number[] {
+  if (!row) return [0]
+  const widest = Math.max(...row.bores.map((bore) => widestRadius(bore, exaggeration)))
+  const step = 2 * widest * (1 + (row.bores.length < plainFrom ? room.few : room.many))
+  return row.bores.map((_, index) => (index - (row.bores.length - 1) / 2) * step)
+}
+
+const depthsLookedAt = 9
+const anglesLookedAt = 32
+
+function widestRadius({ grid, pair }: RowBore, exaggeration: number): number {
+  let widest = 0
+  for (let i = 0; i < depthsLookedAt; i++) {
+    const depthMm = (i / (depthsLookedAt - 1)) * grid.lengthMm
+    for (let j = 0; j < anglesLookedAt; j++) {
+      const angle = (j / anglesLookedAt) * 2 * Math.PI
+      widest = Math.max(widest, outerRadius({ grid, pair, exaggeration }, depthMm, angle))
+    }
+  }
+  return widest
+}
+
+/** A point moved to the right of the picture, mm. */
+export function movedRight(point: Point, right: Point, mm: number): Point {
+  return { x: point.x + right.x * mm, y: point.y + right.y * mm, z: point.z + right.z * mm }
+}
+
+/** Name of each bore and its worst figure, below it; `offsets` from the bore in hand. */
+export function rowLabels({ bores }: BoreRow, offsets: readonly number[]): readonly Label[] {
+  const label = (bore: RowBore, index: number, kind: 'bore' | 'figure'): Label => ({
+    text: kind === 'bore' ? bore.title : bore.figure,
+    kind,
+    offers: (view) => {
+      const at = below(bore, view, offsets[index] ?? 0)
+      return at ? [{ x: at.x, y: at.y + (kind === 'bore' ? 6 : 26), alignX: 0.5, alignY: 0 }] : []
+    },
+  })
+  return [
+    ...bores.map((bore, index) => label(bore, index, 'bore')),
+    ...bores.map((bore, index) => label(bore, index, 'figure')),
+  ]
+}
+
+/** The lowest place on the picture of a bore's lower rim, under the middle of it. */
+function below({ grid, pair }: RowBore, view: PictureView, offset: number) {
+  let lowest: { x: number; y: number } | undefined
+  for (let step = 0; step < anglesLookedAt; step++) {
+    const angle = (step / anglesLookedAt) * 2 * Math.PI
+    const radius = outerRadius({ grid, pair, exaggeration: view.exaggeration }, grid.lengthMm, angle)
+    const at = view.project(
+      movedRight(onCircle(grid.lengthMm, angle, grid.lengthMm, radius), view.right, offset),
+    )
+    if (at && (!lowest || at.y > lowest.y)) lowest = at
+  }
+  const middle = view.project(movedRight({ x: 0, y: -grid.lengthMm / 2, z: 0 }, view.right, offset))
+  return lowest && middle && { x: middle.x, y: lowest.y }
+}
+
+/** The bore whose middle is nearest to a place of the picture, CSS pixels; `offsets` from the bore in hand. */
+export function boreUnder(
+  { bores }: BoreRow,
+  offsets: readonly number[],
+  view: PictureView,
+  x: number,
+): RowBore | undefined {
+  const middles = offsets.map(
+    (offset) => view.project(movedRight({ x: 0, y: 0, z: 0 }, view.right, offset))?.x,
+  )
+  let nearest: number | undefined
+  middles.forEach((middle, index) => {
+    if (middle === undefined) return
+    const best = nearest === undefined ? undefined : middles[nearest]
+    if (best === undefined || Math.abs(middle - x) < Math.abs(best - x)) nearest = index
+  })
+  return nearest === undefined ? undefined : bores[nearest]
+}

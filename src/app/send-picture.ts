@@ -96,7 +96,7 @@ function legendOf(
     middleMm: grid.middleMm,
     pair,
     span: rampSpan(grid.middleMm, pair, grid.deviationsUm),
-    marks: legendMarks({ grid, pair, stations, ports, isoStepUm, ringed: exaggeration !== undefined }),
+    marks: legendMarks({ grid, pair, stations, ports, isoStepUm, exaggeration }),
     isoStepUm,
     exaggeration,
   }

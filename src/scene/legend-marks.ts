@@ -24,19 +24,22 @@ export interface MarkedWall {
   readonly stations: readonly StationFinding[]
   readonly ports: readonly Port[]
   readonly isoStepUm: number
-  /** Each judged limit is drawn as a ring with its doubt, as the 3D picture has it. */
-  readonly ringed: boolean
+  /** Of the 3D picture, which draws each judged limit as a ring with its doubt; the flat map has none. */
+  readonly exaggeration: number | undefined
 }
+
+/** Share of the middle diameter from which a band of doubt can be seen as drawn. */
+const seenShare = 0.005
 
 /** The marks that a wall does carry, so that only those are explained. */
 export function legendMarks(wall: MarkedWall): readonly LegendMark[] {
-  const { grid, pair, stations, ports, isoStepUm, ringed } = wall
+  const { grid, pair, stations, ports, isoStepUm, exaggeration } = wall
   const { hatched, doubtful } = marksPresent(grid, pair)
   const present: Record<LegendMark, boolean> = {
     disc: stations.some((station) => station.counted),
     'disc-open': stations.some((station) => !station.counted),
     hatch: hatched,
-    stipple: doubtful || (ringed && hasDoubtBand(grid, pair)),
+    stipple: doubtful || (exaggeration !== undefined && showsDoubtBand(grid, pair, exaggeration)),
     dashed: crosses(grid, pair?.maxMm) || (pair?.kind !== 'wear' && crosses(grid, pair?.minMm)),
     'firm-above': grid.proven.includes(1),
     'firm-below': grid.proven.includes(2),
@@ -46,13 +49,20 @@ export function legendMarks(wall: MarkedWall): readonly LegendMark[] {
   return legendMarkKinds.filter((kind) => present[kind])
 }
 
-/** Whether a judged limit has a band of doubt about it: dots along its ring. */
-function hasDoubtBand(grid: WallGrid, pair: LimitPair | undefined): boolean {
-  const edges = [
-    ...(pair?.maxMm === undefined ? [] : [2, 3]),
-    ...(pair?.minMm === undefined || pair.kind === 'wear' ? [] : [0, 1]),
+/** Whether a judged limit has a band of doubt along its ring that is wide enough to be seen. */
+function showsDoubtBand(grid: WallGrid, pair: LimitPair | undefined, exaggeration: number): boolean {
+  const bands = [
+    ...(pair?.maxMm === undefined ? [] : [2]),
+    ...(pair?.minMm === undefined || pair.kind === 'wear' ? [] : [0]),
   ]
-  return edges.some((edge) => grid.doubtUm.some((um, index) => index % 4 === edge && Number.isFinite(um)))
+  const leastUm = (seenShare * grid.middleMm * 1000) / exaggeration
+  return bands.some((edge) =>
+    grid.doubtUm.some((um, index) => {
+      if (index % 4 !== edge) return false
+      const widthUm = (grid.doubtUm[index + 1] ?? um) - um
+      return Number.isFinite(widthUm) && widthUm >= leastUm
+    }),
+  )
 }
 
 /** Whether measured wall lies on both sides of a limit, mm, within one cell: its crossing is drawn there. */

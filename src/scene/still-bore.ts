@@ -29,7 +29,7 @@ export interface StillBore {
 }
 
 /** Room for the names of front and rear, and for the depths on the left. */
-const margins = { top: 26, right: 60, bottom: 26, left: 60 }
+const margins = { top: 30, right: 60, bottom: 30, left: 60 }
 
 /**
  * Draws a bore with its labels, in the light palette, into a box of a canvas whose units are CSS pixels of

@@ -15,24 +15,32 @@ function example(spec: Partial<Job['spec']> = {}): Job {
   return { ...read.job, spec: { ...read.job.spec, ...spec } }
 }
 
-function marks(job: Job, { ringed = true, ported = true } = {}) {
+function marks(job: Job, { exaggeration = 500, ported = true, flat = false } = {}) {
   const bore = job.bores[0]
   const grid = bore && gridOfBore(job, bore.id)
   const finding = bore && findingOf(job, bore.id)
   if (!grid || !finding) throw new Error('nothing is drawn')
   const { pair, stations } = finding
   const ports = ported ? bore.ports : []
-  return legendMarks({ grid, pair, stations, ports, isoStepUm: isoStepOf(grid), ringed })
+  return legendMarks({
+    grid,
+    pair,
+    stations,
+    ports,
+    isoStepUm: isoStepOf(grid),
+    exaggeration: flat ? undefined : exaggeration,
+  })
 }
 
 describe('the legend of a wall', () => {
   it('explains readings, hatch, lines and ports of a wall inside its limits, and the dots along its rings', () => {
     expect(marks(example())).toEqual(['disc', 'hatch', 'stipple', 'iso-lines', 'hole'])
-    expect(marks(example(), { ringed: false, ported: false })).toEqual(['disc', 'hatch', 'iso-lines'])
+    expect(marks(example(), { exaggeration: 5 })).not.toContain('stipple')
+    expect(marks(example(), { flat: true, ported: false })).toEqual(['disc', 'hatch', 'iso-lines'])
   })
 
   it('explains crossing and patch where the wear limit is passed, and dots on the wall', () => {
-    expect(marks(example({ wearLimitMm: 54.018 }), { ringed: false })).toEqual([
+    expect(marks(example({ wearLimitMm: 54.018 }), { flat: true })).toEqual([
       'disc',
       'hatch',
       'stipple',

@@ -4,7 +4,7 @@ import { stepOf, surveyAsRead } from './blunders/survey-as-read'
 import { boreVerdict } from './conformity/bore-verdict'
 import { limitPair } from './conformity/limit-pair'
 import { ovalKeepsInside } from './conformity/oval-keeps-inside'
-import { entryOf } from './diameter/entry'
+import { entryOf, roughSizeMm } from './diameter/entry'
 import { readingReference } from './diameter/reading-reference'
 import { asMadeExpanded, difference } from './difference/difference'
 import type { BoreFinding, BoreVerdict, Difference, Findings, Place, StationFinding } from './findings'
@@ -142,7 +142,7 @@ function notRead(c: SetUpConditions, survey: Survey, stations: readonly StationF
       .filter(
         (at) =>
           !stations.some((s) => s.depthMm === at.depthMm && s.axisDegrees === at.axisDegrees) &&
-          blockedBy(c.bore, c.gauge, at, c.setUp.settingSizeMm).length === 0,
+          blockedBy(c.bore, c.gauge, at, roughSizeMm(c.setUp)).length === 0,
       ),
   )
 }

@@ -1,4 +1,5 @@
 import { entryOf, isOfSizes } from './diameter/entry'
+import { openingZeroUm } from './diameter/reading-reference'
 import type { ProvisionalReason } from './findings'
 import { presetOf } from './gauge/presets'
 import type { Bore, Gauge, SetUp, Standard, Survey } from './measured'
@@ -19,7 +20,7 @@ export function provisionalReasons(
   const entry = entryOf(setUp, gauge)
   const drifts = (gauge.driftHalfWidthUm ?? presetOf(gauge.kind).driftHalfWidthUm) !== undefined
   const needsOpening = entry === 'deviation' || setUp.zeroCloseUm !== undefined
-  if (needsOpening && setUp.zeroOpenUm === undefined) reasons.push('no-opening-zero')
+  if (needsOpening && openingZeroUm(setUp, gauge, standard) === undefined) reasons.push('no-opening-zero')
   if (drifts && setUp.zeroCloseUm === undefined) reasons.push('no-closing-zero')
   if (setUp.boreTemperatureC === undefined) reasons.push('no-bore-temperature')
   if (setUp.referenceTemperatureC === undefined) reasons.push('no-reference-temperature')

@@ -49,7 +49,7 @@ export function stationFindings(
         repeats: m.sizesMm.length,
         setUp: conditions.setUp,
         gauge: conditions.gauge,
-        standardPerK: conditions.standardExpansion.perK,
+        standard: conditions.standard,
         repeatability,
         slope: slopeAt(m, counted),
       }),

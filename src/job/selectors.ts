@@ -1,3 +1,4 @@
+import { roughSizeMm } from '../core/diameter/entry'
 import type { BoreFinding, Findings, LimitPair } from '../core/findings'
 import { inspect } from '../core/inspect'
 import type { Bore, Gauge, Reading, Survey } from '../core/measured'
@@ -93,7 +94,7 @@ export interface PlannedStation {
 export const stationsPlanned: OfSurvey<readonly (readonly PlannedStation[])[]> = oncePerSurvey(
   (job, bore, survey) => {
     const gauge = gaugeOf(job, survey)
-    const sizeMm = roughSizeMm(job, bore, survey)
+    const sizeMm = contactSizeMm(job, bore, survey)
     const readings = new Map(survey.readings.map((reading) => [stationKey(reading), reading]))
     const increasing = (values: readonly number[]) => [...values].sort((a, b) => a - b)
     return increasing(survey.levelsMm).map((depthMm) =>
@@ -122,9 +123,10 @@ function gaugeOf(job: Job, survey: Survey): Gauge | undefined {
 }
 
 /** Good enough to turn the width of a contact into an angle: a limit, else the setting. */
-function roughSizeMm(job: Job, bore: Bore, survey: Survey): number {
+function contactSizeMm(job: Job, bore: Bore, survey: Survey): number {
   const pair = pairOf(job, bore.id)
-  const size = pair?.maxMm ?? pair?.minMm ?? job.setUps.find(({ id }) => id === survey.setUpId)?.settingSizeMm
+  const setUp = job.setUps.find(({ id }) => id === survey.setUpId)
+  const size = pair?.maxMm ?? pair?.minMm ?? (setUp && roughSizeMm(setUp))
   if (size === undefined) throw new Error(`No set-up with the id "${survey.setUpId}"`)
   return size
 }

@@ -2,18 +2,10 @@ import { newBand } from '../conformity/limit-pair'
 import { entryOf } from '../diameter/entry'
 import { readingReference } from '../diameter/reading-reference'
 import type { StationFinding } from '../findings'
-import { presetOf } from '../gauge/presets'
-import type { Gauge, GaugeKind, Spec, Survey } from '../measured'
+import { presetOf, typicalTurnUm } from '../gauge/presets'
+import type { Gauge, Spec, Survey } from '../measured'
 import type { SetUpConditions } from '../uncertainty/set-up-contributions'
 import type { ReadStation, ReadSurvey } from './read-survey'
-
-/** One turn of the needle, µm: what most dials of these kinds have. Common practice, no published source. */
-const typicalTurnUm: { readonly [Kind in GaugeKind]?: number } = {
-  'dial-0.001-ring': 200,
-  'dial-0.001-micrometer': 200,
-  'dial-0.01': 1000,
-  'dial-0.01-simple': 1000,
-}
 
 /** What a micrometer's sleeve shows twice in a turn too often or too seldom, mm. */
 const sleeveStepMm = { mm: 0.5, inch: 0.635 } as const
@@ -34,7 +26,7 @@ export function surveyAsRead(
   const isDirect = entryOf(setUp, gauge) === 'direct'
   const reference = readingReference(setUp, conditions.standardExpansion.perK)
   const [first] = counted
-  const turnUm = gauge.turnValueUm ?? typicalTurnUm[gauge.kind]
+  const turnUm = gauge.turnValueUm ?? typicalTurnUm(gauge)
   const grade = spec.grades?.find(({ name }) => name === bore.grade)
   const band = newBand(spec)
   const newMinMm = grade?.minMm ?? band.minMm

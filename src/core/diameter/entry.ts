@@ -28,3 +28,8 @@ export function entryFits(entry: Entry, gauge: GaugeKind, standard: StandardKind
   if (entry === 'direct') return isReadDirectly(gauge)
   return entry !== 'reverse' || (gauge.startsWith('dial') && standard === 'micrometer')
 }
+
+/** Roughly the size of the bores a set-up is for, mm: good to turn a width around the wall into an angle. */
+export function roughSizeMm({ entry, settingSizeMm, overContactsMm }: SetUp): number {
+  return entry === 'reverse' ? (overContactsMm ?? settingSizeMm) : settingSizeMm
+}

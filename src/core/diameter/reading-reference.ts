@@ -1,5 +1,6 @@
-import type { SetUp } from '../measured'
+import type { Gauge, SetUp, Standard } from '../measured'
 import { deviationFromDial } from './diameter-at-20'
+import { entryOf } from './entry'
 
 /** What the readings of a set-up are counted from. */
 export interface ReadingReference {
@@ -22,6 +23,14 @@ export function closingZeroUm(setUp: SetUp, standardPerK: number): number | unde
   const longerUm = 1000 * setUp.settingSizeMm * standardPerK * (after - before)
   const isMirrored = setUp.largerIs === 'anticlockwise' && setUp.entry !== 'direct'
   return isMirrored ? zeroCloseUm + longerUm : zeroCloseUm - longerUm
+}
+
+/**
+ * What the closing zero is compared with to see a drift, µm: the opening zero; for an internal instrument,
+ * which has none, what it read too much on its own standard before. Undefined where neither was recorded.
+ */
+export function openingZeroUm(setUp: SetUp, gauge: Gauge, standard: Standard): number | undefined {
+  return setUp.zeroOpenUm ?? (entryOf(setUp, gauge) === 'direct' ? standard.errorUm : undefined)
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { GaugeKind } from '../measured'
+import type { Gauge, GaugeKind } from '../measured'
 
 /** Typical figures of a kind of gauge, µm, standard uncertainties; `undefined` where the kind has none. */
 export interface Preset {
@@ -79,3 +79,13 @@ export const typicalDepthDoubtMm = 0.5
  * 54 mm grows by 0.6 µm for each kelvin it warms.
  */
 export const gaugeExpansionPerK = 11.5e-6
+
+/**
+ * What one whole turn of the needle is worth on most dials of this kind, µm; undefined for a gauge without a
+ * dial. Common practice, no published source.
+ */
+export function typicalTurnUm({ kind, markedIn }: Pick<Gauge, 'kind' | 'markedIn'>): number | undefined {
+  if (!kind.startsWith('dial')) return undefined
+  const [fine, coarse] = markedIn === 'inch' ? [254, 2540] : [200, 1000]
+  return kind.startsWith('dial-0.001') ? fine : coarse
+}

@@ -1,7 +1,8 @@
-import { closingZeroUm } from '../diameter/reading-reference'
+import { closingZeroUm, openingZeroUm } from '../diameter/reading-reference'
 import type { Contribution } from '../findings'
 import { presetOf, typicalDepthDoubtMm } from '../gauge/presets'
-import type { Gauge, SetUp } from '../measured'
+import type { Gauge, SetUp, Standard } from '../measured'
+import { standardExpansion } from '../temperature/expansion'
 
 /** A standard deviation of repeats, µm, with what it rests on. */
 export interface Repeatability {
@@ -52,8 +53,7 @@ export interface StationConditions {
   readonly repeats: number
   readonly setUp: SetUp
   readonly gauge: Gauge
-  /** Expansion of the standard, 1/K. */
-  readonly standardPerK: number
+  readonly standard: Standard
   readonly repeatability: Repeatability
   /** Change of diameter with depth at the station, mm per mm. */
   readonly slope: number
@@ -110,15 +110,16 @@ export function stationContributions(c: StationConditions): Contribution[] {
       assumed: false,
     })
   }
-  const closeUm = closingZeroUm(setUp, c.standardPerK)
+  const closeUm = closingZeroUm(setUp, standardExpansion(c.standard).perK)
   if (closeUm !== undefined) {
+    const openUm = openingZeroUm(setUp, gauge, c.standard)
     parts.push({
       kind: 'drift-measured',
       id: `drift:${c.id}`,
       scope: 'repeat',
-      signedMm: Math.abs(closeUm - (setUp.zeroOpenUm ?? 0)) / Math.sqrt(12 * c.repeats) / 1000,
+      signedMm: Math.abs(closeUm - (openUm ?? 0)) / Math.sqrt(12 * c.repeats) / 1000,
       degreesOfFreedom: infinite,
-      assumed: setUp.zeroOpenUm === undefined,
+      assumed: openUm === undefined,
     })
   }
   return parts

@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { entriesOf, entryFits, entryOf } from '../../../../src/core/diameter/entry'
+import { entriesOf, entryFits, entryOf, roughSizeMm } from '../../../../src/core/diameter/entry'
 import { closingZeroUm, readingReference } from '../../../../src/core/diameter/reading-reference'
 import { gaugeKinds, type Measured, type SetUp } from '../../../../src/core/measured'
 import { runCount } from '../../../proof/run-count'
-import { findingOf, first, measuredBore } from '../measured-bore'
+import { findingOf, first, measuredBore, without } from '../measured-bore'
 import { byDeviation, byDirectReading, byReverse, bySize, type TrueBench } from './measured-cylinder'
 
 const within = (least: number, most: number) => fc.double({ min: least, max: most, noNaN: true })
@@ -181,5 +181,38 @@ describe('the ways of writing readings down', () => {
     expect(entryOf({ entry: 'size' }, { kind: 'telescoping' })).toBe('direct')
     expect(entryOf({ entry: 'size' }, { kind: 'dial-0.01' })).toBe('size')
     expect(entryOf({ entry: 'deviation' }, { kind: 'three-contact-micrometer' })).toBe('deviation')
+  })
+})
+
+describe('an internal instrument checked in its ring', () => {
+  const three = (setUp: Partial<SetUp>, errorUm?: number) =>
+    without(
+      measuredBore(
+        { levelsMm: [10], axesDegrees: [0], rows: [[80.01]] },
+        {
+          gauge: { kind: 'three-contact-micrometer' },
+          standard: { kind: 'micrometer', ...(errorUm === undefined ? {} : { errorUm }) },
+          setUp: { entry: 'direct', ...setUp },
+        },
+      ),
+      'zeroOpenUm',
+    )
+
+  it('has drifted by what it reads there afterwards less what it read too much before', () => {
+    const station = first(findingOf(three({ zeroCloseUm: 5 }, 2)).stations)
+    const drift = station.contributions.find((part) => part.kind === 'drift-measured')
+    expect(drift?.signedMm).toBeCloseTo(0.003 / Math.sqrt(12), 12)
+    expect(drift?.assumed).toBe(false)
+    expect(station.diameterMm).toBeCloseTo(80.008, 12)
+    expect(findingOf(three({ zeroCloseUm: 5 }, 2)).provisional).toEqual([])
+  })
+})
+
+describe('the rough size of a bore', () => {
+  it('is the setting, or what was measured over the contacts of a gauge zeroed in it', () => {
+    const setUp = { id: 's', gaugeId: 'g', standardId: 'r', settingSizeMm: 50 } as const
+    expect(roughSizeMm({ ...setUp, entry: 'deviation', overContactsMm: 72 })).toBe(50)
+    expect(roughSizeMm({ ...setUp, entry: 'reverse', overContactsMm: 72 })).toBe(72)
+    expect(roughSizeMm({ ...setUp, entry: 'reverse' })).toBe(50)
   })
 })

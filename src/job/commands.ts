@@ -90,7 +90,7 @@ export function setSurvey(
   job: Job,
   boreId: string,
   surveyId: string,
-  patch: Patch<Pick<Survey, 'name' | 'date' | 'hoursRun'>>,
+  patch: Patch<Omit<Survey, 'id' | 'setUpId' | 'levelsMm' | 'axesDegrees' | 'readings' | 'answered'>>,
 ): Job {
   return withSurvey(job, boreId, surveyId, (survey) => patched(survey, patch))
 }

@@ -87,7 +87,7 @@ export function removeSetUp(job: Job, id: string): Job {
 }
 
 /** Names the gauge of a set-up; where it does not allow the way readings are written down, that changes too. */
-export function useGauge(job: Job, setUpId: string, gaugeId: string, ids: () => string): Job {
+export function chooseGauge(job: Job, setUpId: string, gaugeId: string, ids: () => string): Job {
   const gauge = job.gauges.find(({ id }) => id === gaugeId)
   if (!gauge) throw new Error(`No gauge with the id "${gaugeId}"`)
   const setUp = setUpOf(job, setUpId)
@@ -98,11 +98,30 @@ export function useGauge(job: Job, setUpId: string, gaugeId: string, ids: () => 
   return withSetUp(refitted, setUpId, { gaugeId })
 }
 
-export function useStandard(job: Job, setUpId: string, standardId: string): Job {
+export function chooseStandard(job: Job, setUpId: string, standardId: string): Job {
   if (!job.standards.some(({ id }) => id === standardId))
     throw new Error(`No standard with the id "${standardId}"`)
   if (setUpOf(job, setUpId).standardId === standardId) return job
   return withSetUp(job, setUpId, { standardId })
+}
+
+/**
+ * Names a standard of a kind: the one there is turned into that kind while nothing but its kind is recorded and no
+ * other set-up uses it, else the job's first of that kind, else a new one. So a ring never takes over what a
+ * micrometer read on its own standard.
+ */
+export function chooseStandardKind(job: Job, setUpId: string, kind: StandardKind, ids: () => string): Job {
+  const { standardId } = setUpOf(job, setUpId)
+  const standard = job.standards.find(({ id }) => id === standardId)
+  if (!standard || standard.kind === kind) return job
+  const isBlank = Object.keys(standard).every((key) => key === 'id' || key === 'kind')
+  const other = job.standards.find((each) => each.kind === kind)
+  if (other) return chooseStandard(job, setUpId, other.id)
+  if (isBlank && setUpsUsing(job, 'standards', standardId).length === 1) {
+    return { ...job, standards: withEntry(job.standards, standardId, ({ id }) => ({ id, kind })) }
+  }
+  const id = ids()
+  return chooseStandard({ ...job, standards: [...job.standards, { id, kind }] }, setUpId, id)
 }
 
 function withSetUp(job: Job, id: string, change: Partial<SetUp>): Job {
@@ -113,7 +132,7 @@ function withSetUp(job: Job, id: string, change: Partial<SetUp>): Job {
  * Names the set-up that a survey was measured with. What was written down stays written down; only where one
  * set-up has sizes and the other dial readings are the readings rewritten, so that their diameters stay.
  */
-export function useSetUp(job: Job, boreId: string, surveyId: string, setUpId: string): Job {
+export function chooseSetUp(job: Job, boreId: string, surveyId: string, setUpId: string): Job {
   const to = setUpOf(job, setUpId)
   const bores = withEntry(job.bores, boreId, (bore) => {
     const surveys = withEntry(bore.surveys, surveyId, (survey) => {

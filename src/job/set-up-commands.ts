@@ -25,8 +25,8 @@ export function setThermometer(job: Job, id: string, patch: Patch<Omit<Thermomet
 }
 
 /**
- * Changes a set-up; how readings are written down is changed by `changeEntry`, what it uses by `useGauge` and
- * `useStandard`.
+ * Changes a set-up; how readings are written down is changed by `changeEntry`, what it uses by `chooseGauge` and
+ * `chooseStandard`.
  */
 export function setSetUp(
   job: Job,

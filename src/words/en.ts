@@ -1,7 +1,10 @@
 import { bench } from './english/bench'
 import { block } from './english/block'
 import { blunders } from './english/blunders'
+import { bore } from './english/bore'
 import { findings } from './english/findings'
+import { instruments } from './english/instruments'
+import { limits } from './english/limits'
 import { number } from './english/number'
 import { picture } from './english/picture'
 import { problems } from './english/problems'
@@ -18,6 +21,9 @@ import { verdict } from './english/verdict'
 export const en = {
   ...bench,
   ...setUp,
+  ...instruments,
+  ...limits,
+  ...bore,
   ...sheet,
   ...picture,
   ...number,

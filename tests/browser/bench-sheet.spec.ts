@@ -99,7 +99,7 @@ test('a size that cannot belong to the setting is refused in words and stays in 
   const field = page.getByRole('textbox', { name: new RegExp(`^${next.sizeField}: `) })
   await field.fill('5,4033')
   await field.press('Enter')
-  await expect(page.locator('#next-refusal')).toHaveText(next.farFromSetting('5,4033', '54.000'))
+  await expect(page.locator('#next-refusal')).toHaveText(next.farFromSetting('5,4033', '54.000 mm'))
   await expect(field).toHaveValue('5,4033')
 })
 

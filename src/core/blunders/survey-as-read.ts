@@ -2,7 +2,7 @@ import { newBand } from '../conformity/limit-pair'
 import { entryOf } from '../diameter/entry'
 import { readingReference } from '../diameter/reading-reference'
 import type { StationFinding } from '../findings'
-import { presetOf, typicalTurnUm } from '../gauge/presets'
+import { presetOf, stepReadUm, typicalTurnUm } from '../gauge/presets'
 import type { Gauge, Spec, Survey } from '../measured'
 import type { SetUpConditions } from '../uncertainty/set-up-contributions'
 import type { ReadStation, ReadSurvey } from './read-survey'
@@ -67,7 +67,7 @@ function figuresOf(gauge: Gauge): GaugeFigures {
 
 /** The step that is read, mm. */
 export function stepOf(gauge: Gauge): number {
-  return (gauge.stepUm ?? presetOf(gauge.kind).stepUm) / 1000
+  return stepReadUm(gauge) / 1000
 }
 
 function stationAsRead(station: StationFinding, figures: GaugeFigures): ReadStation {

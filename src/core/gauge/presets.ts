@@ -89,3 +89,16 @@ export function typicalTurnUm({ kind, markedIn }: Pick<Gauge, 'kind' | 'markedIn
   const [fine, coarse] = markedIn === 'inch' ? [254, 2540] : [200, 1000]
   return kind.startsWith('dial-0.001') ? fine : coarse
 }
+
+/** Steps that dials and displays marked in inches are read to, µm: 0.00002 to 0.0005 in. */
+const inchStepsUm = [0.508, 1.27, 2.54, 5.08, 12.7] as const
+
+/**
+ * The step that is read, µm: the gauge's own, else the typical one of its kind; marked in inches, the next larger
+ * that such a gauge is read to.
+ */
+export function stepReadUm({ kind, stepUm, markedIn }: Pick<Gauge, 'kind' | 'stepUm' | 'markedIn'>): number {
+  if (stepUm !== undefined) return stepUm
+  const typical = presetOf(kind).stepUm
+  return markedIn === 'inch' ? (inchStepsUm.find((step) => step >= typical) ?? typical) : typical
+}

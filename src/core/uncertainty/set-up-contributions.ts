@@ -1,7 +1,7 @@
 import { entryOf } from '../diameter/entry'
 import { readingReference } from '../diameter/reading-reference'
 import type { Contribution } from '../findings'
-import { gaugeExpansionPerK, presetOf } from '../gauge/presets'
+import { gaugeExpansionPerK, presetOf, stepReadUm } from '../gauge/presets'
 import type { Bore, Gauge, SetUp, Standard } from '../measured'
 import type { Expansion } from '../temperature/expansion'
 import type { Temperatures } from '../temperature/temperatures'
@@ -21,8 +21,8 @@ const infinite = Number.POSITIVE_INFINITY
 
 /** Doubt of a standard where it does not say, µm (typical, from memory of the trade). */
 export const typicalStandardDoubtUm = { ring: 0.5, micrometer: 1.5 } as const
-/** A micrometer not checked on its own standard: rectangular 0 ± 2 µm. */
-const uncheckedMicrometerUm = 2 / Math.sqrt(3)
+/** What a micrometer not checked on its own standard may read too much or too little, half-width, µm. */
+export const uncheckedMicrometerHalfWidthUm = 2
 
 /**
  * The errors that diameters share, mm, each with identity and scope, at a diameter of `diameterMm`.
@@ -134,7 +134,7 @@ function settingContributions({
       kind: 'standard-error',
       id: `standard-error:${standard.id}`,
       scope: 'standard',
-      signedMm: -uncheckedMicrometerUm / 1000,
+      signedMm: -uncheckedMicrometerHalfWidthUm / Math.sqrt(3) / 1000,
       degreesOfFreedom: infinite,
       assumed: true,
     })
@@ -178,7 +178,7 @@ function settingUm({ entry }: SetUp, gauge: Gauge): number | undefined {
 function zeroReading(setUp: SetUp, gauge: Gauge): Contribution {
   const preset = presetOf(gauge.kind)
   const s = gauge.repeatabilityUm ?? preset.repeatabilityUm
-  const step = (gauge.stepUm ?? preset.stepUm) / Math.sqrt(12)
+  const step = stepReadUm(gauge) / Math.sqrt(12)
   const zeros = setUp.entry === 'deviation' && setUp.zeroCloseUm !== undefined ? 2 : 1
   const fromRepeats = s / Math.sqrt(zeros)
   const byStep = step > fromRepeats

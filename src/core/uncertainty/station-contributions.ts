@@ -1,6 +1,6 @@
 import { closingZeroUm, openingZeroUm } from '../diameter/reading-reference'
 import type { Contribution } from '../findings'
-import { presetOf, typicalDepthDoubtMm } from '../gauge/presets'
+import { presetOf, stepReadUm, typicalDepthDoubtMm } from '../gauge/presets'
 import type { Gauge, SetUp, Standard } from '../measured'
 import { standardExpansion } from '../temperature/expansion'
 
@@ -69,7 +69,7 @@ export interface StationConditions {
 export function stationContributions(c: StationConditions): Contribution[] {
   const { gauge, setUp } = c
   const preset = presetOf(gauge.kind)
-  const step = (gauge.stepUm ?? preset.stepUm) / Math.sqrt(12)
+  const step = stepReadUm(gauge) / Math.sqrt(12)
   const fromRepeats = c.repeatability.um / Math.sqrt(c.repeats)
   const byStep = step > fromRepeats
   const infinite = Number.POSITIVE_INFINITY

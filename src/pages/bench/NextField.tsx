@@ -1,24 +1,21 @@
 import type { KeyboardEvent } from 'react'
-import { isOfSizes } from '../../core/diameter/entry'
-import { readingReference, sizeFromDial } from '../../core/diameter/reading-reference'
-import type { SetUp } from '../../core/measured'
-import { inMicrons, placeText, plain, size } from '../../words/numbers'
+import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
+import { ClosingStep } from './ClosingStep'
 import { repeatsAt } from './entry-order'
-import { readRepeats } from './read-repeats'
+import { directionSentence, readingEcho, readingFieldName } from './reading-echo'
 import type { Entry } from './use-entry'
-
-const mmPerInch = 25.4
+import type { OnBench } from './use-job'
 
 export interface NextFieldProps {
   readonly entry: Entry
-  readonly setUp: SetUp
+  readonly bench: OnBench
   readonly onWanted: (repeats: number) => void
 }
 
 /** Where the next number goes: always visible beneath the grid, so that a person types and presses Enter. */
 export function NextField(props: NextFieldProps) {
-  const { entry, setUp } = props
+  const { entry, bench } = props
   const { input, station, typed, refusal, setTyped, enter, leave } = entry
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter') {
@@ -40,7 +37,7 @@ export function NextField(props: NextFieldProps) {
           autoComplete="off"
           spellCheck={false}
           className="next-input"
-          aria-label={`${isOfSizes(setUp.entry) ? words.next.sizeField : words.next.deviationField}: ${station ? placeText(station) : words.next.allRead}`}
+          aria-label={`${readingFieldName(bench)}: ${station ? placeText(station) : words.next.allRead}`}
           aria-invalid={refusal !== undefined}
           aria-describedby="next-refusal next-echo"
           disabled={!station}
@@ -55,9 +52,13 @@ export function NextField(props: NextFieldProps) {
       <p id="next-refusal" role="alert" className="refusal">
         {refusal}
       </p>
-      <p id="next-echo" className="aside">
-        {echo(typed, setUp) ?? directionSentence(setUp) ?? words.next.severalHint}
-      </p>
+      <div id="next-echo" className="aside">
+        {station || !isPlanned(entry) ? (
+          (readingEcho(typed, bench) ?? directionSentence(bench) ?? words.next.severalHint)
+        ) : (
+          <ClosingStep {...bench} />
+        )}
+      </div>
       <p className="only-heard" aria-live="polite">
         {entry.correcting ? '' : entry.taken}
       </p>
@@ -65,13 +66,17 @@ export function NextField(props: NextFieldProps) {
   )
 }
 
-function NextHead({ entry: { rows, station, wanted, correcting }, onWanted }: NextFieldProps) {
+function isPlanned({ rows }: Entry): boolean {
+  return rows.some((row) => row.length > 0)
+}
+
+function NextHead({ entry, onWanted }: NextFieldProps) {
   const said = words.next
-  const planned = rows.some((row) => row.length > 0)
+  const { station, wanted, correcting } = entry
   return (
     <>
       <strong>
-        {!planned
+        {!isPlanned(entry)
           ? words.grid.noLevels
           : !station
             ? said.allRead
@@ -92,26 +97,4 @@ function NextHead({ entry: { rows, station, wanted, correcting }, onWanted }: Ne
       </label>
     </>
   )
-}
-
-/** What was typed in the other units: a size in inches and as a deviation, a deviation as a size. */
-function echo(typed: string, setUp: SetUp): string | undefined {
-  if (typed.trim() === '') return undefined
-  const read = readRepeats(typed, setUp)
-  const last = read.ok ? read.values.at(-1) : undefined
-  if (last === undefined) return undefined
-  const mm = isOfSizes(setUp.entry) ? last : dialAsSize(last, setUp)
-  if (mm === undefined) return undefined
-  const inches = `${plain(mm / mmPerInch, 5)} in`
-  const deviation = words.next.asDeviation(inMicrons(mm - setUp.settingSizeMm, { sign: true }))
-  return isOfSizes(setUp.entry) ? `${deviation} · ${inches}` : `${words.next.asSize(size(mm))} · ${inches}`
-}
-
-function dialAsSize(dialUm: number, setUp: SetUp): number | undefined {
-  const reference = readingReference(setUp, 0)
-  return reference && sizeFromDial(dialUm, reference, setUp.largerIs)
-}
-
-function directionSentence(setUp: SetUp): string | undefined {
-  return !isOfSizes(setUp.entry) ? words.next.direction[setUp.largerIs ?? 'unknown'] : undefined
 }

@@ -1,50 +1,74 @@
-import { plain, size as sizeText } from '../../words/numbers'
+import { plain } from '../../words/numbers'
+import { readNumber } from '../../words/read-number'
 import { words } from '../../words/words'
+import { type Marks, sizeMarks } from './marks'
 import { commitNeeded, commitNumber } from './perform'
 import { type Refusal, TypedField } from './TypedField'
 
-/** A number that may be not recorded. */
-export function NumberField(props: {
-  readonly label: string
-  readonly value: number | undefined
-  readonly keep: (value: number | undefined) => Refusal
-  readonly none?: string
-  /** It is a diameter. */
+interface NumberLook {
+  /** It is a diameter: in mm unless marks say otherwise. */
   readonly size?: boolean
-}) {
-  const { label, value, keep, none = words.app.notRecorded, size = false } = props
+  /** How the instrument it is read off is marked; what is kept is mm or µm. */
+  readonly marks?: Marks
+}
+
+/** A number that may be not recorded. */
+export function NumberField(
+  props: NumberLook & {
+    readonly label: string
+    readonly value: number | undefined
+    readonly keep: (value: number | undefined) => Refusal
+    readonly none?: string
+  },
+) {
+  const { label, value, keep, none = words.app.notRecorded } = props
+  const marks = marksOf(props)
   return (
     <TypedField
       label={label}
-      text={value === undefined ? '' : written(value, size)}
+      text={value === undefined ? '' : written(value, marks)}
       placeholder={none}
-      commit={(typed) => commitNumber(typed, keep)}
+      commit={(typed) =>
+        commitNumber(typed, (shown) => keep(shown === undefined || !marks ? shown : marks.kept(shown)))
+      }
+      {...(marks ? { echo: (typed: string) => echo(typed, marks) } : {})}
     />
   )
 }
 
 /** A number that cannot be missing. */
-export function NeededNumberField(props: {
-  readonly label: string
-  readonly value: number
-  readonly keep: (value: number) => Refusal
-  readonly width?: number
-  /** It is a diameter. */
-  readonly size?: boolean
-}) {
-  const { label, value, keep, width, size = false } = props
+export function NeededNumberField(
+  props: NumberLook & {
+    readonly label: string
+    readonly value: number
+    readonly keep: (value: number) => Refusal
+    readonly width?: number
+  },
+) {
+  const { label, value, keep, width } = props
+  const marks = marksOf(props)
   return (
     <TypedField
       label={label}
-      text={written(value, size)}
+      text={written(value, marks)}
       placeholder=""
-      commit={(typed) => commitNeeded(typed, keep)}
+      commit={(typed) => commitNeeded(typed, (shown) => keep(marks ? marks.kept(shown) : shown))}
+      {...(marks ? { echo: (typed: string) => echo(typed, marks) } : {})}
       {...(width === undefined ? {} : { width })}
     />
   )
 }
 
+function marksOf({ size = false, marks }: NumberLook): Marks | undefined {
+  return marks ?? (size ? sizeMarks() : undefined)
+}
+
 /** A diameter with its three decimals (more where more were typed), any other figure as it was typed. */
-function written(value: number, size: boolean): string {
-  return size && Number(sizeText(value)) === value ? sizeText(value) : plain(value, 6)
+function written(value: number, marks: Marks | undefined): string {
+  return marks ? marks.written(value) : plain(value, 6)
+}
+
+function echo(typed: string, marks: Marks): string | undefined {
+  const read = readNumber(typed)
+  return read.ok ? words.next.same(marks.echo(marks.kept(read.value))) : undefined
 }

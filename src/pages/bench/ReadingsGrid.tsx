@@ -6,7 +6,9 @@ import { markText } from '../../words/findings'
 import { inMicrons, placeText, size } from '../../words/numbers'
 import { words } from '../../words/words'
 import { DepthRuler } from './DepthRuler'
+import { repeatsAt } from './entry-order'
 import { AxisHead, LevelHead } from './PlanHeads'
+import { typedText } from './typed-text'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
 
@@ -26,7 +28,7 @@ export function ReadingsGrid(props: {
   readonly actions: GridActions
 }) {
   const { bench, rows, inHand, actions } = props
-  const { survey, finding, bore } = bench
+  const { survey, finding, bore, setUp, gauge } = bench
   const table = useRef<HTMLTableElement>(null)
   const axes = [...survey.axesDegrees].sort((a, b) => a - b)
   const move = (event: KeyboardEvent, row: number, column: number) => {
@@ -70,6 +72,7 @@ export function ReadingsGrid(props: {
                   key={station.axisDegrees}
                   station={station}
                   finding={findingAt(finding, station)}
+                  asTyped={typedText(repeatsAt(station), setUp, gauge)}
                   isCurrent={isAt(station, current)}
                   isInHand={isAt(station, inHand)}
                   cell={`${row} ${column}`}
@@ -112,13 +115,15 @@ function stepTo(key: string, row: number, column: number, rows: number, columns:
 function StationCell(props: {
   readonly station: PlannedStation
   readonly finding: StationFinding | undefined
+  /** The readings as they were typed: all there is to show while they have no size. */
+  readonly asTyped: string
   readonly isCurrent: boolean
   readonly isInHand: boolean
   readonly cell: string
   readonly actions: GridActions
   readonly onMove: (event: KeyboardEvent) => void
 }) {
-  const { station, finding, isCurrent, isInHand, cell, actions, onMove } = props
+  const { station, finding, asTyped, isCurrent, isInHand, cell, actions, onMove } = props
   const isPointed = useSession(
     ({ pointed }) =>
       pointed?.depthMm === station.depthMm && pointed.angleDegrees % 180 === station.axisDegrees,
@@ -142,7 +147,7 @@ function StationCell(props: {
         type="button"
         tabIndex={isCurrent ? 0 : -1}
         data-cell={cell}
-        aria-label={cellLabel(station, finding)}
+        aria-label={cellLabel(station, finding, asTyped)}
         className={cellClass(station, finding, isPointed, isInHand)}
         onKeyDown={onKeyDown}
         onClick={() => actions.correct(place)}
@@ -150,7 +155,7 @@ function StationCell(props: {
         onPointerEnter={point}
         onPointerLeave={() => pointAt(undefined)}
       >
-        <CellText station={station} finding={finding} />
+        <CellText station={station} finding={finding} asTyped={asTyped} />
       </button>
     </td>
   )
@@ -173,9 +178,10 @@ function cellClass(
     .join(' ')
 }
 
-function cellLabel(station: PlannedStation, finding: StationFinding | undefined): string {
+function cellLabel(station: PlannedStation, finding: StationFinding | undefined, asTyped: string): string {
   const place = placeText(station)
   if (finding) return words.grid.stationRead(place, size(finding.diameterMm), markText(finding))
+  if (asTyped !== '') return words.grid.stationSizeless(place, asTyped)
   return station.blockedBy.length > 0
     ? words.grid.stationBlocked(place, words.app.and(station.blockedBy))
     : words.grid.stationEmpty(place)
@@ -185,11 +191,14 @@ function cellLabel(station: PlannedStation, finding: StationFinding | undefined)
 function CellText({
   station,
   finding,
+  asTyped,
 }: {
   readonly station: PlannedStation
   readonly finding: StationFinding | undefined
+  readonly asTyped: string
 }) {
   if (!finding) {
+    if (asTyped !== '') return <span className="figure">{asTyped}</span>
     const [name] = station.blockedBy
     return name === undefined ? null : <span className="port-name">{name}</span>
   }

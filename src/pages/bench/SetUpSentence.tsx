@@ -1,179 +1,112 @@
-import { useState } from 'react'
-import { isOfSizes } from '../../core/diameter/entry'
+import { type RefObject, useRef, useState } from 'react'
+import { entryOf } from '../../core/diameter/entry'
 import { presetOf } from '../../core/gauge/presets'
-import type { Gauge, SetUp, Standard } from '../../core/measured'
-import { gaugeKinds, standardKinds } from '../../core/measured'
-import { newId } from '../../job/new-id'
-import { changeEntry, changeGaugeKind, setGauge, setSetUp, setStandard } from '../../job/set-up-commands'
+import { chooseSetUp } from '../../job/instrument-list'
+import { setUpName } from '../../words/instrument-names'
 import { microns } from '../../words/numbers'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
-import { NeededNumberField, NumberField } from './NumberField'
+import { DirectionTest } from './DirectionTest'
+import { InstrumentsPanel } from './InstrumentsPanel'
 import { perform } from './perform'
 import { Sentence } from './Sentence'
-import { temperatureReading } from './TemperatureReading'
+import { SurveyRecord } from './SurveyRecord'
+import { setUpFields } from './set-up-fields'
 import { TypicalFigures } from './TypicalFigures'
 import type { OnBench } from './use-job'
+import './set-up.css'
 
-/** Kinds of gauge that are set to a size before they are read: those this page can enter today. */
-const setGaugeKinds = gaugeKinds.filter((kind) => kind.startsWith('dial') || kind === 'air-plug')
+/** What can be opened beneath the sentence, one at a time. */
+type Panel = 'direction' | 'typical' | 'more' | 'instruments'
 
 /** The set-up as a running sentence whose parts are fields. */
-export function SetUpSentence({ job, setUp, finding }: OnBench) {
-  const [typicalShown, setTypicalShown] = useState(false)
-  const gauge = entryOf(job.gauges, setUp.gaugeId)
-  const standard = entryOf(job.standards, setUp.standardId)
+export function SetUpSentence(bench: OnBench) {
+  const [panel, setPanel] = useState<Panel>()
+  const { setUp, standard, finding } = bench
   const said = words.setUp
+  const tester = useRef<HTMLButtonElement>(null)
+  const opens = (which: Panel, text: string, opener?: RefObject<HTMLButtonElement | null>) => (
+    <button
+      ref={opener}
+      type="button"
+      className="quiet"
+      aria-expanded={panel === which}
+      onClick={() => setPanel(panel === which ? undefined : which)}
+    >
+      {text}
+    </button>
+  )
   const fields = {
-    ...gaugeFields(gauge, standard, setUp),
-    ...conditionFields(setUp),
-    ...temperatureReading(job, setUp),
+    ...setUpFields(bench),
+    directionTest: opens('direction', said.directionTest.open, tester),
   }
   const correction = finding.stations[0]?.correctionMm
+  const isChecked = standard.kind === 'micrometer' && templateOf(bench) !== said.directChecked
   return (
     <>
       <p className="sentence">
-        <Sentence template={isOfSizes(setUp.entry) ? said.sizes : said.deviations} fields={fields} />{' '}
-        {standard.kind === 'micrometer' ? (
-          <Sentence
-            template={said.micrometerCheck}
-            fields={{
-              micrometerError: (
-                <NumberField
-                  label={said.labels.micrometerError}
-                  value={standard.errorUm}
-                  keep={(errorUm) =>
-                    perform(words.changes.standard, (j) => setStandard(j, standard.id, { errorUm }))
-                  }
-                />
-              ),
-            }}
-          />
-        ) : null}{' '}
+        <WhichSetUp {...bench} />
+        <Sentence template={templateOf(bench)} fields={fields} />{' '}
+        {isChecked ? <Sentence template={said.micrometerCheck} fields={fields} /> : null}{' '}
         {correction !== undefined && Math.abs(correction) >= 0.00005 ? (
           <span className="aside">{said.temperatureEffect(microns(correction, { sign: true }))}</span>
         ) : null}{' '}
-        <button
-          type="button"
-          className="quiet"
-          aria-expanded={typicalShown}
-          onClick={() => setTypicalShown(!typicalShown)}
-        >
-          {said.typicalTitle}
-        </button>
+        {opens('typical', said.typicalTitle)} {opens('more', said.more.title)}{' '}
+        {opens('instruments', words.instruments.title)}
       </p>
-      {typicalShown ? <TypicalFigures job={job} setUp={setUp} gauge={gauge} standard={standard} /> : null}
+      {panel === 'direction' ? (
+        <DirectionTest
+          setUp={setUp}
+          standard={standard}
+          onDone={() => {
+            setPanel(undefined)
+            tester.current?.focus()
+          }}
+        />
+      ) : null}
+      {panel === 'typical' ? <TypicalFigures {...bench} /> : null}
+      {panel === 'more' ? <SurveyRecord {...bench} /> : null}
+      {panel === 'instruments' ? <InstrumentsPanel {...bench} /> : null}
     </>
   )
 }
 
-function entryOf<T extends { readonly id: string }>(list: readonly T[], id: string): T {
-  const entry = list.find((item) => item.id === id)
-  if (!entry) throw new Error(`SetUpSentence: nothing with the id ${id}`)
-  return entry
-}
-
-function gaugeFields(gauge: Gauge, standard: Standard, setUp: SetUp) {
+/** The sentence for the way that readings are written down. */
+function templateOf({ setUp, gauge }: OnBench): string {
   const said = words.setUp
-  const kinds = setGaugeKinds.includes(gauge.kind) ? setGaugeKinds : [...setGaugeKinds, gauge.kind]
-  return {
-    gauge: (
-      <ChoiceField
-        label={said.labels.gauge}
-        value={gauge.kind}
-        options={kinds.map((kind) => ({ value: kind, text: said.gauges[kind] }))}
-        onChoose={(value) => {
-          const kind = kinds.find((known) => known === value)
-          if (kind) perform(words.changes.gauge, (job) => changeGaugeKind(job, gauge.id, kind, newId))
-        }}
-      />
-    ),
-    step: (
-      <NeededNumberField
-        label={said.labels.step}
-        value={gauge.stepUm ?? presetOf(gauge.kind).stepUm}
-        keep={(stepUm) => perform(words.changes.gauge, (job) => setGauge(job, gauge.id, { stepUm }))}
-      />
-    ),
-    size: (
-      <NeededNumberField
-        label={said.labels.size}
-        value={setUp.settingSizeMm}
-        size
-        keep={(settingSizeMm) =>
-          perform(words.changes.setUp, (job) => setSetUp(job, setUp.id, { settingSizeMm }))
-        }
-      />
-    ),
-    standard: (
-      <ChoiceField
-        label={said.labels.standard}
-        value={standard.kind}
-        options={standardKinds.map((kind) => ({ value: kind, text: said.standards[kind] }))}
-        onChoose={(value) => {
-          const kind = standardKinds.find((known) => known === value)
-          if (kind) perform(words.changes.standard, (job) => setStandard(job, standard.id, { kind }))
-        }}
-      />
-    ),
-    entry: (
-      <ChoiceField
-        label={said.labels.entry}
-        value={setUp.entry}
-        options={(['size', 'deviation'] as const).map((entry) => ({
-          value: entry,
-          text: said.entries[entry],
-        }))}
-        onChoose={(value) => {
-          const entry = value === 'deviation' ? 'deviation' : 'size'
-          perform(words.changes.entry, (job) => changeEntry(job, setUp.id, entry, newId))
-        }}
-      />
-    ),
+  switch (entryOf(setUp, gauge)) {
+    case 'size':
+      return said.sizes
+    case 'deviation':
+      return said.deviations
+    case 'reverse':
+      return said.reverse
+    case 'direct':
+      return presetOf(gauge.kind).driftHalfWidthUm === undefined ? said.direct : said.directChecked
   }
 }
 
-function conditionFields(setUp: SetUp) {
+/** Where the job lists several settings: which of them this survey was measured with. */
+function WhichSetUp({ job, bore, survey, setUp }: OnBench) {
+  if (job.setUps.length < 2) return null
   const said = words.setUp
-  const keep =
-    (field: 'zeroOpenUm' | 'zeroCloseUm' | 'boreTemperatureC' | 'referenceTemperatureC') =>
-    (value: number | undefined) =>
-      perform(words.changes.setUp, (job) => setSetUp(job, setUp.id, { [field]: value }))
-  return {
-    direction: (
-      <ChoiceField
-        label={said.labels.direction}
-        value={setUp.largerIs ?? ''}
-        options={[
-          { value: '', text: words.app.notRecorded },
-          ...(['clockwise', 'anticlockwise'] as const).map((way) => ({
-            value: way,
-            text: said.directions[way],
-          })),
-        ]}
-        onChoose={(value) => {
-          const largerIs = value === 'clockwise' || value === 'anticlockwise' ? value : undefined
-          perform(words.changes.setUp, (job) => setSetUp(job, setUp.id, { largerIs }))
+  return (
+    <>
+      <Sentence
+        template={said.which}
+        fields={{
+          setUp: (
+            <ChoiceField
+              label={said.labels.setUp}
+              value={setUp.id}
+              options={job.setUps.map((each) => ({ value: each.id, text: setUpName(each, job) }))}
+              onChoose={(value) =>
+                perform(words.changes.setUp, (next) => chooseSetUp(next, bore.id, survey.id, value))
+              }
+            />
+          ),
         }}
-      />
-    ),
-    zeroOpen: <NumberField label={said.labels.zeroOpen} value={setUp.zeroOpenUm} keep={keep('zeroOpenUm')} />,
-    zeroClose: (
-      <NumberField label={said.labels.zeroClose} value={setUp.zeroCloseUm} keep={keep('zeroCloseUm')} />
-    ),
-    boreTemperature: (
-      <NumberField
-        label={said.labels.boreTemperature}
-        value={setUp.boreTemperatureC}
-        keep={keep('boreTemperatureC')}
-      />
-    ),
-    referenceTemperature: (
-      <NumberField
-        label={said.labels.referenceTemperature}
-        value={setUp.referenceTemperatureC}
-        keep={keep('referenceTemperatureC')}
-      />
-    ),
-  }
+      />{' '}
+    </>
+  )
 }

@@ -31,7 +31,7 @@ function Entry({ bench }: { readonly bench: OnBench }) {
     <>
       <ReadingsGrid bench={bench} rows={entry.rows} inHand={entry.station} actions={entry} />
       <AddToPlan {...bench} />
-      <NextField entry={entry} setUp={bench.setUp} onWanted={setRepeatsPerStation} />
+      <NextField entry={entry} bench={bench} onWanted={setRepeatsPerStation} />
     </>
   )
 }

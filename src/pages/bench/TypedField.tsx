@@ -13,17 +13,21 @@ export interface TypedFieldProps {
   readonly numeric?: boolean
   /** Width in characters where it should not follow the text. */
   readonly width?: number
+  /** What was typed in another unit, shown beneath while it is typed. */
+  readonly echo?: (typed: string) => string | undefined
 }
 
 /**
  * A field within a sentence. Enter or leaving it commits, Escape takes the typing back; what was refused
  * stays in the field with the reason beneath.
  */
-export function TypedField({ label, text, placeholder, commit, numeric = true, width }: TypedFieldProps) {
+export function TypedField(props: TypedFieldProps) {
+  const { label, text, placeholder, commit, numeric = true, width, echo } = props
   const id = useId()
   const [draft, setDraft] = useState<string>()
   const [refusal, setRefusal] = useState<Refusal>()
   const shown = draft ?? text
+  const echoed = draft === undefined || refusal !== undefined ? undefined : echo?.(draft)
   const take = () => {
     if (draft === undefined) return
     const why = draft === text ? undefined : commit(draft)
@@ -49,7 +53,7 @@ export function TypedField({ label, text, placeholder, commit, numeric = true, w
         value={shown}
         placeholder={placeholder}
         className={shown === '' ? 'field is-open' : 'field'}
-        style={{ width: `calc(${width ?? Math.max(2, (shown || placeholder).length)}ch + 6px)` }}
+        style={{ width: `calc(${width ?? widthOf(shown, placeholder)}ch + 6px)` }}
         aria-invalid={refusal !== undefined}
         aria-describedby={refusal === undefined ? undefined : id}
         onChange={(event) => {
@@ -59,6 +63,7 @@ export function TypedField({ label, text, placeholder, commit, numeric = true, w
         onBlur={take}
         onKeyDown={onKeyDown}
       />
+      {echoed === undefined ? null : <span className="typed-echo">{echoed}</span>}
       {refusal === undefined ? null : (
         <span id={id} role="alert" className="refusal">
           {refusal}
@@ -66,4 +71,9 @@ export function TypedField({ label, text, placeholder, commit, numeric = true, w
       )}
     </span>
   )
+}
+
+/** In widths of a digit; letters, which the placeholder has, are narrower. */
+function widthOf(shown: string, placeholder: string): number {
+  return shown === '' ? Math.max(2, Math.ceil(placeholder.length * 0.9)) : Math.max(2, shown.length)
 }

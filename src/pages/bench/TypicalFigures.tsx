@@ -72,6 +72,7 @@ function gaugeFigures(gauge: Gauge) {
       (repeatabilityDegreesOfFreedom) => ({ repeatabilityDegreesOfFreedom }),
     ),
     setting: field(said.setting, gauge.settingUm, preset.settingUm, (settingUm) => ({ settingUm })),
+    rocking: field(said.rocking, gauge.rockingUm, undefined, (rockingUm) => ({ rockingUm })),
     scale: field(said.scale, gauge.scaleUm, preset.scaleUm, (scaleUm) => ({ scaleUm })),
     drift: field(said.drift, gauge.driftHalfWidthUm, preset.driftHalfWidthUm, (driftHalfWidthUm) => ({
       driftHalfWidthUm,

@@ -126,12 +126,12 @@ function repeatActions(held: EntryHeld) {
   }
   return {
     type: hold,
-    correct: (place: Place) => hold(place, typedText(keptAt(rows, place), bench.setUp)),
+    correct: (place: Place) => hold(place, typedText(keptAt(rows, place), bench.setUp, bench.gauge)),
     correctRepeat: (index: number) => {
       const value = station && repeatsAt(station)[index]
       if (!station || value === undefined) return
       takeInHand(inBore(held, station))
-      write(typedText([value], bench.setUp), index)
+      write(typedText([value], bench.setUp, bench.gauge), index)
     },
     takeRepeatOut: () => {
       if (!station || replaces === undefined) return
@@ -144,7 +144,7 @@ function repeatActions(held: EntryHeld) {
 
 /** Takes what is typed; how many repeats the station has then, undefined when it was refused. */
 function take(held: EntryHeld, at: PlannedStation): number | undefined {
-  const read = readRepeats(held.typed, held.bench.setUp)
+  const read = readRepeats(held.typed, held.bench.setUp, held.bench.gauge)
   if (!read.ok) {
     refuse(held, read.why)
     return undefined

@@ -1,10 +1,8 @@
-import { isOfSizes } from '../../core/diameter/entry'
-import type { SetUp } from '../../core/measured'
-import { plain, size } from '../../words/numbers'
+import type { Gauge, SetUp } from '../../core/measured'
+import { readingMarks } from './read-repeats'
 
 /** Readings as they would be typed again, with spaces between. */
-export function typedText(values: readonly number[], { entry }: SetUp): string {
-  return values
-    .map((value) => (isOfSizes(entry) && Number(size(value)) === value ? size(value) : plain(value, 6)))
-    .join(' ')
+export function typedText(values: readonly number[], setUp: SetUp, gauge: Gauge): string {
+  const marks = readingMarks(setUp, gauge)
+  return values.map(marks.written).join(' ')
 }

@@ -1,6 +1,6 @@
 import { useStore } from 'zustand'
 import type { BoreFinding, Findings } from '../../core/findings'
-import type { Bore, SetUp, Survey } from '../../core/measured'
+import type { Bore, Gauge, SetUp, Standard, Survey } from '../../core/measured'
 import { jobStore } from '../../job/job-store'
 import type { Job } from '../../job/schema'
 import { findingOf, findingsOf, surveyOf } from '../../job/selectors'
@@ -12,6 +12,8 @@ export interface OnBench {
   readonly bore: Bore
   readonly survey: Survey
   readonly setUp: SetUp
+  readonly gauge: Gauge
+  readonly standard: Standard
   readonly finding: BoreFinding
   readonly findings: Findings
 }
@@ -28,6 +30,10 @@ export function useOnBench(): OnBench {
   const survey = bore && surveyOf(bore, chosenSurvey)
   const setUp = job.setUps.find(({ id }) => id === survey?.setUpId)
   const finding = bore && findingOf(job, bore.id, survey?.id)
-  if (!bore || !survey || !setUp || !finding) throw new Error('Bench: the job has no bore with a survey')
-  return { job, bore, survey, setUp, finding, findings: findingsOf(job) }
+  const gauge = job.gauges.find(({ id }) => id === setUp?.gaugeId)
+  const standard = job.standards.find(({ id }) => id === setUp?.standardId)
+  if (!bore || !survey || !setUp || !gauge || !standard || !finding) {
+    throw new Error('Bench: the job has no bore with a survey')
+  }
+  return { job, bore, survey, setUp, gauge, standard, finding, findings: findingsOf(job) }
 }

@@ -91,6 +91,7 @@ export const bench = {
     setUp: 'set-up',
     gauge: 'gauge',
     standard: 'standard',
+    instruments: 'list of instruments',
     entry: 'how readings are written',
     limits: 'limits',
     bore: 'bore',

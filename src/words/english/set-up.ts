@@ -1,17 +1,28 @@
-import type { Entry, GaugeKind, OvalityRule, StandardKind, TaperRule, WallKind } from '../../core/measured'
+import type { Clamping, Entry, GaugeKind, Marking, StandardKind } from '../../core/measured'
 
-/** The sentences that are filled in on the page. Names in braces are the fields: see `slots`. */
+/** The set-up sentences and what belongs to them. Names in braces are the fields: see `slots`. */
 export const setUp = {
   setUp: {
     title: 'Set-up',
-    /** Where sizes are written down. */
+    /** Before the sentence where the job lists several set-ups. */
+    which: '{setUp}:',
+    /** Where sizes are written down from a gauge set to a size. A figure stands with its unit. */
     sizes:
-      '{gauge}, read to {step} µm, set to {size} mm by {standard}. Written down: {entry}. Zero {zeroOpen} µm before, {zeroClose} µm after. Bore {boreTemperature} °C, reference {referenceTemperature} °C, {thermometers}.',
-    /** Where dial deviations are written down. */
+      '{gauge}, read to {step} {dialUnit}, set to {size} {sizeUnit} by {standard}. Written down: {entry}. Zero {zeroOpen} before, {zeroClose} after. Bore {boreTemperature}, {reference} {referenceTemperature}, {thermometers}.',
+    /** Where the dial of a gauge set to a size is written down. */
     deviations:
-      '{gauge}, read to {step} µm, set to {size} mm by {standard}. Written down: {entry}; {direction} is larger. Zero {zeroOpen} µm before, {zeroClose} µm after. Bore {boreTemperature} °C, reference {referenceTemperature} °C, {thermometers}.',
-    /** Added where the gauge was set by a micrometer. */
-    micrometerCheck: 'On its own standard the micrometer reads {micrometerError} µm too much.',
+      '{gauge}, read to {step} {dialUnit}, set to {size} {sizeUnit} by {standard}. Written down: {entry}; {direction} is larger ({directionTest}). Zero {zeroOpen} before, {zeroClose} after. Bore {boreTemperature}, {reference} {referenceTemperature}, {thermometers}.',
+    /** Where the gauge was zeroed in the bore. */
+    reverse:
+      '{gauge}, read to {step} {dialUnit}. Written down: {entry}; {direction} is larger ({directionTest}). Over its contacts the micrometer read {overContacts} {sizeUnit} with the dial at {dialOverContacts}. Back at its zero in the bore the dial showed {zeroOpen} before, {zeroClose} after. Bore {boreTemperature}, {reference} {referenceTemperature}, {thermometers}.',
+    /** Where an internal instrument was read. */
+    direct:
+      '{gauge}, read to {step} {dialUnit}, in a bore of about {size}. Written down: {entry}. Bore {boreTemperature}, {reference} {referenceTemperature}, {thermometers}.',
+    /** Where it is checked in a ring or on a standard of its own, and can drift from it. */
+    directChecked:
+      '{gauge}, read to {step} {dialUnit}. Against a {standard} at {size} it read {micrometerError} too much before and {zeroClose} too much after. Written down: {entry}. Bore {boreTemperature}, {reference} {referenceTemperature}, {thermometers}.',
+    /** Added where a micrometer was used. */
+    micrometerCheck: 'On its own standard the micrometer reads {micrometerError} too much.',
     labels: {
       gauge: 'Gauge',
       step: 'Step that is read, µm',
@@ -25,7 +36,45 @@ export const setUp = {
       referenceTemperature: 'Temperature of the ring or micrometer, °C',
       thermometers: 'How the temperatures were taken',
       micrometerError: 'What the micrometer reads too much on its own standard, µm',
+      setUp: 'Setting that this survey was measured with',
+      dialUnit: 'What the gauge is marked in',
+      sizeUnit: 'What the micrometer is marked in',
+      directionTest: 'Find out which way the needle goes',
+      overContacts: 'Micrometer over the contacts of the gauge, mm',
+      dialOverContacts: 'Dial while the micrometer held the gauge, µm, clockwise positive',
+      roughSize: 'Size of the bore, roughly, mm',
+      reference: 'What the temperature beside the bore is of',
     },
+    /** The same for instruments marked in inches. */
+    inchLabels: {
+      step: 'Step that is read, 0.0001 in',
+      size: 'Setting size, in',
+      zeroOpen: 'Zero before measuring, 0.0001 in, clockwise positive',
+      zeroClose: 'Zero after measuring, 0.0001 in, clockwise positive',
+      micrometerError: 'What the micrometer reads too much on its own standard, 0.0001 in',
+      overContacts: 'Micrometer over the contacts of the gauge, in',
+      dialOverContacts: 'Dial while the micrometer held the gauge, 0.0001 in, clockwise positive',
+      roughSize: 'Size of the bore, roughly, in',
+    },
+    units: {
+      size: { mm: 'mm', inch: 'in' },
+      dial: { mm: 'µm', inch: '0.0001 in' },
+    } satisfies Record<'size' | 'dial', Record<Marking, string>>,
+    withUnit: (figure: string, unit: string) => `${figure} ${unit}`,
+    /** In the place of a figure that was not recorded: what is taken instead. */
+    notRecorded: (taken: string) => `not recorded (${taken})`,
+    taken: {
+      zero: '0 taken',
+      drift: (halfWidth: string) => `± ${halfWidth} taken`,
+      temperature: '20 ± 5 taken',
+      sameTemperature: (celsius: string) => `${celsius} ± 1 taken`,
+      micrometer: (halfWidth: string) => `0 ± ${halfWidth} taken`,
+      clockwise: 'clockwise taken',
+      nothing: 'nothing taken',
+    },
+    noSizesYet:
+      'These readings have no size yet: first write down what the micrometer read over the contacts.',
+    references: { ring: 'ring', micrometer: 'micrometer' } satisfies Record<StandardKind, string>,
     gauges: {
       'dial-0.001-ring': 'Dial bore gauge 0.001, set in a ring',
       'dial-0.001-micrometer': 'Dial bore gauge 0.001, set by micrometer',
@@ -45,25 +94,83 @@ export const setUp = {
       direct: 'sizes read directly',
     } satisfies Record<Entry, string>,
     directions: { clockwise: 'clockwise', anticlockwise: 'anticlockwise' },
-    dialUnits: { microns: 'µm', marks: 'marks of the dial' },
     thermometers: {
       one: 'by one thermometer',
       two: 'by two thermometers',
       soaked: 'lain side by side until equal',
     },
-    directionTest:
-      'Push one contact in by a hair: the needle now shows a smaller bore. Never take the direction for granted.',
-    closingZeroHint: 'Put the gauge back on its setting at the end and write down the dial.',
+    directionTest: {
+      open: 'test it',
+      title: 'Which way does the needle go?',
+      close: (by: string) =>
+        `Hold the gauge between the faces of the micrometer. Close the micrometer by ${by} and watch the needle: which way did it go?`,
+      push: 'Leave the gauge in its ring. Push one contact in by a hair and watch the needle: which way did it go?',
+      why: 'That made the size smaller, so a larger bore sends the needle the other way. Dials differ in this, and one taken for granted mirrors every figure.',
+      by: { mm: '0.01 mm', inch: '0.0005 in' } satisfies Record<Marking, string>,
+      went: { clockwise: 'It went clockwise', anticlockwise: 'It went anticlockwise' },
+      stayed: 'It did not move',
+      stayedHelp:
+        'Then nothing is recorded. See that the gauge is held between the faces, not the body, and that the needle is not at the end of its travel; then try again.',
+    },
+    more: {
+      title: 'More',
+      survey:
+        'Bore by caliper {caliper}. Measured {clamping}, by {measuredBy}, {rested} hours after it last ran, was washed or honed. After its setting the contact of the gauge was {contact}.',
+      surveyPlate:
+        'Bore by caliper {caliper}. Measured {clamping} tightened to {torque} N·m, by {measuredBy}, {rested} hours after it last ran, was washed or honed. After its setting the contact of the gauge was {contact}.',
+      setUp:
+        'The gauge was last calibrated {calibrated}; one turn of its needle is {turn}. Since its setting it may have warmed by {warmed} K. At the closing zero the {reference} was at {referenceClose}.',
+      setUpDirect: 'The gauge was last calibrated {calibrated}.',
+      labels: {
+        caliper: 'The bore by caliper',
+        clamping: 'What was bolted to the bore',
+        torque: 'Torque of the plate’s bolts, N·m',
+        measuredBy: 'Who measured',
+        rested: 'Hours since it last ran, was washed or honed',
+        contact: 'The contact of the gauge after its setting',
+        calibrated: 'Day of the last calibration, year-month-day',
+        turn: 'One turn of the needle',
+        warmed: 'How much the gauge may have warmed since its setting, K',
+        reference: 'What the temperature beside the bore is of',
+        referenceClose: 'Temperature of the ring or micrometer at the closing zero, °C',
+      },
+      caliperHelp:
+        'A caliper is rough, but it shows a sleeve misread by a turn or a needle that went round once.',
+      clampings: {
+        bare: 'bare',
+        'torque-plate': 'with a torque plate',
+        assembled: 'assembled',
+      } satisfies Record<Clamping, string>,
+      contacts: { kept: 'not changed', changed: 'changed' },
+      turnTaken: (typical: string) => `${typical} taken`,
+      warmedNone: 'none taken',
+      referenceCloseTaken: 'as at the opening',
+    },
+    /** What is left to do when every station is read. */
+    closing: {
+      deviation: 'Now put the gauge back on its setting: the dial shows {zeroClose}.',
+      reverse: 'Now put the gauge back where you zeroed it in the bore: the dial shows {zeroClose}.',
+      direct: 'Now read the {standard} again: it reads {zeroClose} too much.',
+      overContacts:
+        'Now measure the gauge over its contacts: the micrometer reads {overContacts} with the dial at {dialOverContacts}.',
+      labels: {
+        zeroClose: 'Closing zero',
+        overContacts: 'Over the contacts',
+        dialOverContacts: 'Dial meanwhile',
+        standard: 'What it was checked in',
+      },
+    },
     typicalTitle: 'Typical figures',
     typical:
       'Typical figures for this kind of gauge, from memory of the trade; change what you know better. All are standard uncertainties but the drift, which is a half-width.',
     typicalSentence:
-      'Repeats scatter by {repeatability} µm, known from {repeatabilityFreedom} degrees of freedom. Setting good to {setting} µm, dial or scale to {scale} µm; drift without a closing zero ± {drift} µm. The {standardKind} itself is good to {standardDoubt} µm, a thermometer to {thermometerDoubt} K. Contacts reach {contact} mm either side; depth is held to {depthDoubt} mm.',
+      'Repeats scatter by {repeatability} µm, known from {repeatabilityFreedom} degrees of freedom. Setting good to {setting} µm, dial or scale to {scale} µm, rocking to {rocking} µm; drift without a closing zero ± {drift} µm. The {standardKind} itself is good to {standardDoubt} µm, a thermometer to {thermometerDoubt} K. Contacts reach {contact} mm either side; depth is held to {depthDoubt} mm.',
     typicalLabels: {
       repeatability: 'Standard deviation of repeats, µm',
       repeatabilityFreedom: 'Degrees of freedom it rests on',
       setting: 'Standard uncertainty of the setting, µm',
       scale: 'Standard uncertainty of dial or scale, µm',
+      rocking: 'Standard uncertainty from a tilt that rocking left, µm',
       drift: 'Half-width of the drift without a closing zero, µm',
       standardKind: 'What the gauge was set by',
       standardDoubt: 'Standard uncertainty of the ring or micrometer itself, µm',
@@ -73,7 +180,6 @@ export const setUp = {
     },
     noFigure: 'none',
     temperatureEffect: (effect: string) => `At these temperatures each reading is corrected by ${effect} µm.`,
-    notUnderstood: 'not recorded, an assumed value with its doubt stands in',
     survey: 'Measured {date} at {hours} hours run.',
     surveyOfSeveral: 'Survey {which}, measured {date} at {hours} hours run.',
     surveyNumber: (number: number, all: number) => `${number} of ${all}`,
@@ -83,110 +189,4 @@ export const setUp = {
       hours: 'Hours run',
     },
   },
-  limits: {
-    title: 'Limits',
-    source: 'From the service manual for this engine. Borewall ships no limits.',
-    band: 'New {newMin} to {newMax} mm; wear limit {wearLimit} mm.',
-    ovality: 'Out-of-round up to {ovalityLimit} mm, judged as {ovalityRule}.',
-    ovalityAxes: 'The manual calls the axis at {ovalityX}° X and the axis at {ovalityY}° Y.',
-    taper: 'Taper up to {taperLimit} mm, judged as {taperRule}.',
-    grade: 'Grade {gradeName}: {gradeMin} to {gradeMax}',
-    boreGrade: 'This bore is stamped {grade}.',
-    labels: {
-      newMin: 'Smallest size when new, mm',
-      newMax: 'Largest size when new, mm',
-      wearLimit: 'Wear limit, largest size in service, mm',
-      ovalityLimit: 'Out-of-round limit, mm',
-      ovalityRule: 'Rule for out-of-round',
-      ovalityX: 'Axis X of the manual, degrees',
-      ovalityY: 'Axis Y of the manual, degrees',
-      taperLimit: 'Taper limit, mm',
-      taperRule: 'Rule for taper',
-      gradeName: 'Name of the grade',
-      gradeMin: 'Smallest size of the grade, mm',
-      gradeMax: 'Largest size of the grade, mm',
-      grade: 'Grade stamped on this bore',
-    },
-    none: 'none given',
-    noGrade: 'no grade',
-    addGrade: 'Add a grade',
-    removeGrade: (name: string) => `Remove grade ${name}`,
-    wearAlone: 'With a wear limit, it alone is judged; the new size is drawn.',
-    rulesDiffer: 'The same readings can pass one rule and fail another. Choose the one your manual prints.',
-    reversed: 'The smallest size is above the largest.',
-  },
-  /** Short names of the rules, printed beside each figure. */
-  ovalityRules: {
-    'largest-less-smallest-at-a-level': 'largest less smallest at one level',
-    'across-less-along-at-a-level': 'X less Y at one level',
-    pooled: 'largest on X less smallest on Y, all levels pooled',
-  } satisfies Record<OvalityRule, string>,
-  taperRules: {
-    'between-levels-of-an-axis': 'largest less smallest along one axis',
-    'top-less-bottom-of-an-axis': 'top less bottom on one axis',
-    'largest-top-less-largest-bottom': 'largest at the top less largest at the bottom',
-    'largest-top-less-smallest-bottom': 'largest at the top less smallest at the bottom',
-    'level-means': 'mean at the top less mean at the bottom',
-  } satisfies Record<TaperRule, string>,
-  bore: {
-    title: 'Bore',
-    who: 'Bore {name}, {role}.',
-    sentence: '{length} mm long, {wall}.',
-    plated: '{length} mm long, {wall}, plating {plating} µm thick.',
-    travel: 'The rings run from {travelFrom} to {travelTo} mm; the wall outside is land.',
-    labels: {
-      name: 'Name of the bore',
-      role: 'What the bore is here for',
-      length: 'Length of the bore, mm',
-      wall: 'Kind of wall',
-      plating: 'Plating on one wall, µm',
-      travelFrom: 'Rings run from, mm below the deck',
-      travelTo: 'Rings run to, mm below the deck',
-    },
-    walls: {
-      'plated-aluminium': 'plated aluminium',
-      'aluminium-silicon': 'aluminium-silicon without plating',
-      'grey-iron': 'grey iron',
-      steel: 'steel',
-    } satisfies Record<WallKind, string>,
-    roles: { 'of-this-engine': 'of this engine', 'for-comparison': 'for comparison' },
-    lengthNotKnown: 'not known',
-    ports: {
-      title: 'Ports',
-      lead: 'Openings in the wall. Depth below the deck; angle clockwise seen from the deck, 0° at the front.',
-      none: 'No ports entered.',
-      add: 'Add a port',
-      newName: 'Port',
-      remove: (name: string) => `Remove ${name}`,
-      mirror: (name: string) => `Add the mirror image of ${name}`,
-      mirrorShort: 'Mirror',
-      mirrorSuffix: ' (mirrored)',
-      name: 'Name',
-      fromDepth: 'From, mm',
-      toDepth: 'To, mm',
-      fromAngle: 'From, °',
-      toAngle: 'To, °',
-      measuredBy: 'Ports are measured by',
-      measured: 'Measured by {way}.',
-      ways: { edges: 'both edges in degrees', arc: 'width in mm and middle' },
-      width: 'Width, mm',
-      middle: 'Middle, °',
-      allBores: 'All bores of this job have these ports.',
-    },
-    belts: {
-      title: 'Belts',
-      lead: 'A band all round that nobody could measure: drawn as wall, hatched.',
-      none: 'No belts entered.',
-      add: 'Add a belt',
-      newName: 'Belt',
-      remove: (name: string) => `Remove ${name}`,
-    },
-  },
 }
-
-/** Fields of the set-up sentences. */
-export type SetUpSlot = keyof typeof setUp.setUp.labels
-/** Fields of the sentences about limits. */
-export type LimitSlot = keyof typeof setUp.limits.labels
-/** Fields of the sentences about a bore. */
-export type BoreSlot = keyof typeof setUp.bore.labels

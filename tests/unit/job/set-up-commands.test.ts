@@ -9,13 +9,14 @@ import {
   addSetUp,
   addStandard,
   addThermometer,
+  chooseGauge,
+  chooseSetUp,
+  chooseStandard,
+  chooseStandardKind,
   removeInstrument,
   removeSetUp,
   setUpsUsing,
   surveysUsing,
-  useGauge,
-  useSetUp,
-  useStandard,
 } from '../../../src/job/instrument-list'
 import type { Job } from '../../../src/job/schema'
 import { findingsOf } from '../../../src/job/selectors'
@@ -198,14 +199,33 @@ describe('the lists of instruments and set-ups', () => {
       'ring',
       () => 'r2',
     )
-    const telescoping = useGauge(more, 'set-up', 'g2', countingIds())
+    const telescoping = chooseGauge(more, 'set-up', 'g2', countingIds())
     expect(telescoping.setUps[0]).toMatchObject({ gaugeId: 'g2', entry: 'direct' })
     expectValid(telescoping)
-    expect(useGauge(sampleJob, 'set-up', 'gauge', countingIds())).toBe(sampleJob)
-    expect(useStandard(more, 'set-up', 'r2').setUps[0]?.standardId).toBe('r2')
-    expect(useStandard(sampleJob, 'set-up', 'micrometer')).toBe(sampleJob)
-    expect(() => useGauge(sampleJob, 'set-up', 'none', countingIds())).toThrow('none')
-    expect(() => useStandard(sampleJob, 'set-up', 'none')).toThrow('none')
+    expect(chooseGauge(sampleJob, 'set-up', 'gauge', countingIds())).toBe(sampleJob)
+    expect(chooseStandard(more, 'set-up', 'r2').setUps[0]?.standardId).toBe('r2')
+    expect(chooseStandard(sampleJob, 'set-up', 'micrometer')).toBe(sampleJob)
+    expect(() => chooseGauge(sampleJob, 'set-up', 'none', countingIds())).toThrow('none')
+    expect(() => chooseStandard(sampleJob, 'set-up', 'none')).toThrow('none')
+  })
+})
+
+describe('choosing what a gauge was set by', () => {
+  it('never gives a ring what a micrometer read on its own standard, and finds the micrometer again', () => {
+    const ring = chooseStandardKind(sampleJob, 'set-up', 'ring', countingIds())
+    expect(ring.standards).toEqual([...sampleJob.standards, { id: 'id-1', kind: 'ring' }])
+    expect(ring.setUps[0]?.standardId).toBe('id-1')
+    expectValid(ring)
+    const back = chooseStandardKind(ring, 'set-up', 'micrometer', countingIds())
+    expect(back.setUps[0]?.standardId).toBe('micrometer')
+    expect(chooseStandardKind(back, 'set-up', 'micrometer', countingIds())).toBe(back)
+  })
+
+  it('turns one of which nothing is recorded into the other kind', () => {
+    const blank: Job = { ...sampleJob, standards: [{ id: 'micrometer', kind: 'micrometer' }] }
+    expect(chooseStandardKind(blank, 'set-up', 'ring', countingIds()).standards).toEqual([
+      { id: 'micrometer', kind: 'ring' },
+    ])
   })
 })
 
@@ -223,7 +243,7 @@ describe('naming the set-up of a survey', () => {
       'deviation',
       countingIds(),
     )
-    const moved = useSetUp(dials, 'bore', 'survey', 'second')
+    const moved = chooseSetUp(dials, 'bore', 'survey', 'second')
     expect(readingsIn(moved)).toEqual(readingsIn(dials))
     expectValid(moved)
     expect(moved.bores[0]?.surveys[0]?.setUpId).toBe('second')
@@ -233,12 +253,12 @@ describe('naming the set-up of a survey', () => {
 
   it('rewrites sizes as dial readings where the other set-up has those, with the same sizes', () => {
     const dial = changeEntry(second, 'second', 'deviation', countingIds())
-    const moved = useSetUp(dial, 'bore', 'survey', 'second')
+    const moved = chooseSetUp(dial, 'bore', 'survey', 'second')
     expectValid(moved)
     // Larger is anticlockwise: 54.033 stands 13 µm above 54.020; settings at other temperatures differ by 54·α·5 K.
     expect(readingsIn(moved)?.[0]?.dialUm?.[0]).toBeLessThan(-10)
-    expect(useSetUp(moved, 'bore', 'survey', 'second')).toBe(moved)
-    expect(() => useSetUp(moved, 'bore', 'survey', 'none')).toThrow('none')
+    expect(chooseSetUp(moved, 'bore', 'survey', 'second')).toBe(moved)
+    expect(() => chooseSetUp(moved, 'bore', 'survey', 'none')).toThrow('none')
   })
 })
 

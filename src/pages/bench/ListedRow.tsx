@@ -1,0 +1,19 @@
+import type { ReactNode } from 'react'
+import { words } from '../../words/words'
+
+/** One entry of a list: what it is, what uses it, and the button that takes it out. */
+export function ListedRow(props: {
+  readonly users: readonly string[]
+  readonly remove: ReactNode
+  readonly children: ReactNode
+}) {
+  const said = words.instruments
+  const { users, remove, children } = props
+  return (
+    <li>
+      {children}{' '}
+      <span className="aside">{users.length > 0 ? said.usedBy(words.app.and(users)) : said.unused}</span>{' '}
+      {remove}
+    </li>
+  )
+}

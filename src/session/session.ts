@@ -40,6 +40,9 @@ export interface PartsShown {
   readonly right: 'wall' | 'findings'
 }
 
+/** Which station comes next: all of a bore first, or all bores at a level first. */
+export type EntryOrder = 'bore-by-bore' | 'level-by-level'
+
 /** State of this tab alone: never saved with the job, never undone. */
 export interface Session {
   readonly boreId?: string
@@ -50,6 +53,7 @@ export interface Session {
   readonly entering: Entering
   /** Stations passed over for now: they are come back to only by choice. */
   readonly skipped: readonly InHand[]
+  readonly entryOrder: EntryOrder
   /** Absent: as many as the survey has already. */
   readonly repeatsPerStation?: number
   /** Absent: the job's own. */
@@ -68,6 +72,7 @@ const nothingTyped: Entering = { typed: '' }
 const start: Session = {
   entering: nothingTyped,
   skipped: [],
+  entryOrder: 'bore-by-bore',
   view: { name: 'front', turn: 0, zoom: 0 },
   allBores: false,
   parts: { latest: 'enter', left: 'enter', right: 'wall' },
@@ -110,7 +115,7 @@ export function chooseSurvey(surveyId: string | undefined) {
 
 /** Starts over for another job; the view and the hand stay. */
 export function startSession() {
-  set(({ view, leftHanded }) => ({ ...start, view, leftHanded }))
+  set(({ view, leftHanded, entryOrder }) => ({ ...start, view, leftHanded, entryOrder }))
 }
 
 export function pointAt(pointed: Pointed | undefined) {
@@ -133,6 +138,16 @@ export function takeInHand(inHand: InHand | undefined) {
 
 export function setEntering(entering: Entering) {
   set((state) => ({ ...state, entering }))
+}
+
+export function setEntryOrder(entryOrder: EntryOrder) {
+  set((state) => ({ ...state, entryOrder }))
+}
+
+/** Goes on to a station of another bore, by its latest survey. */
+export function goOnTo(inHand: InHand) {
+  chooseBore(inHand.boreId)
+  takeInHand(inHand)
 }
 
 export function setRepeatsPerStation(repeats: number | undefined) {

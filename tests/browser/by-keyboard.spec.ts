@@ -1,38 +1,10 @@
-import type { Locator, Page } from '@playwright/test'
+import type { Page } from '@playwright/test'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
+import { fillByKeyboard, pressByKeyboard, tabTo, typeReadings } from './keyboard'
 import { marksOf, patchAt, shareNear, shareOfInk } from './pixels'
 
 const { bore, demo, file, grid, limits, setUp } = words
-
-/** Walks on with Tab until the element has the focus. */
-async function tabTo(page: Page, target: Locator): Promise<void> {
-  for (let step = 0; step < 150; step++) {
-    if (await target.evaluate((element) => element === document.activeElement)) return
-    await page.keyboard.press('Tab')
-  }
-  throw new Error('Tab does not lead to the element')
-}
-
-async function fillByKeyboard(page: Page, label: string | RegExp, text: string): Promise<void> {
-  await tabTo(page, page.getByRole('textbox', { name: label, exact: true }))
-  await page.keyboard.press('ControlOrMeta+a')
-  await page.keyboard.type(text)
-  await page.keyboard.press('Enter')
-}
-
-async function pressByKeyboard(page: Page, name: string): Promise<void> {
-  await tabTo(page, page.getByRole('button', { name, exact: true }))
-  await page.keyboard.press('Enter')
-}
-
-async function typeReadings(page: Page, readings: readonly string[]): Promise<void> {
-  await tabTo(page, page.getByRole('textbox', { name: /^Size, mm: / }))
-  for (const reading of readings) {
-    await page.keyboard.type(reading)
-    await page.keyboard.press('Enter')
-  }
-}
 
 /**
  * The point of the picture whose read-out names a place near the one wanted, found by pointing: seen from

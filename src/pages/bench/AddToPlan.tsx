@@ -1,13 +1,18 @@
 import { setAxes, setLevels } from '../../job/commands'
+import { setEntryOrder } from '../../session/session'
 import { degrees, depth } from '../../words/numbers'
 import { readNumber } from '../../words/read-number'
 import { words } from '../../words/words'
 import { perform } from './perform'
 import { type Refusal, TypedField } from './TypedField'
 import type { OnBench } from './use-job'
+import { useSession } from './use-job'
 
-/** Fields that add levels and axes to the survey's plan: one number or several with spaces between. */
-export function AddToPlan({ bore, survey }: OnBench) {
+/**
+ * Fields that add levels and axes to the survey's plan, one number or several with spaces between, and for
+ * several bores the order they are read in.
+ */
+export function AddToPlan({ job, bore, survey }: OnBench) {
   const said = words.grid
   const addLevels = (typed: string): Refusal =>
     withNumbers(typed, (values) => {
@@ -31,7 +36,32 @@ export function AddToPlan({ bore, survey }: OnBench) {
     <p className="add-to-plan">
       <TypedField label={said.newLevel} text="" placeholder={said.addLevel} width={14} commit={addLevels} />
       <TypedField label={said.newAxis} text="" placeholder={said.addAxis} width={14} commit={addAxes} />
+      {job.bores.length > 1 ? <OrderChoice /> : null}
     </p>
+  )
+}
+
+/** Which of several bores comes next. */
+function OrderChoice() {
+  const order = useSession((state) => state.entryOrder)
+  const said = words.next
+  return (
+    <label className="wanted">
+      {said.order}
+      <select
+        aria-label={said.orderLabel}
+        value={order}
+        onChange={(event) =>
+          setEntryOrder(event.target.value === 'level-by-level' ? 'level-by-level' : 'bore-by-bore')
+        }
+      >
+        {(['bore-by-bore', 'level-by-level'] as const).map((way) => (
+          <option key={way} value={way}>
+            {said.orders[way]}
+          </option>
+        ))}
+      </select>
+    </label>
   )
 }
 

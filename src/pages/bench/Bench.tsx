@@ -9,7 +9,7 @@ export function Bench(props: Omit<WallColumnProps, 'bench'>) {
   const bench = useOnBench()
   return (
     <main className="bench">
-      <Sheet key={bench.bore.id} bench={bench} />
+      <Sheet bench={bench} />
       <WallColumn bench={bench} {...props} />
       <Proof bench={bench} />
     </main>

@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { memo, useMemo } from 'react'
 import type { MapPaint } from '../../charts/MapWall'
 import { SmallMap } from '../../charts/SmallMap'
 import type { LimitPair } from '../../core/findings'
@@ -19,8 +19,11 @@ const gap = 8
 const mapHeight = 44
 const widestMap = 140
 
-/** A small map of each bore with its name and how it stands; a press shows that bore. */
-export function BoreStrip(props: {
+/**
+ * A small map of each bore with its name and how it stands; a press shows that bore. It may follow a little
+ * after the rest of the page: typing does not wait for it.
+ */
+export const BoreStrip = memo(function BoreStrip(props: {
   readonly bench: OnBench
   readonly paintOf: PaintOf
   readonly width: number
@@ -35,7 +38,7 @@ export function BoreStrip(props: {
       ))}
     </div>
   )
-}
+})
 
 function StripBore(props: {
   readonly row: BlockRow

@@ -11,6 +11,8 @@ export interface NextFieldProps {
   readonly entry: Entry
   readonly bench: OnBench
   readonly onWanted: (repeats: number) => void
+  /** Which of several bores the station is in. */
+  readonly boreName?: string
 }
 
 /** Where the next number goes: always visible beneath the grid, so that a person types and presses Enter. */
@@ -70,19 +72,21 @@ function isPlanned({ rows }: Entry): boolean {
   return rows.some((row) => row.length > 0)
 }
 
-function NextHead({ entry, onWanted }: NextFieldProps) {
+function NextHead({ entry, onWanted, boreName }: NextFieldProps) {
   const said = words.next
   const { station, wanted, correcting } = entry
+  const at = station && placeText(station)
+  const place = at !== undefined && boreName !== undefined ? said.inBore(boreName, at) : at
   return (
     <>
       <strong>
         {!isPlanned(entry)
           ? words.grid.noLevels
-          : !station
+          : place === undefined
             ? said.allRead
             : correcting
-              ? said.correcting(placeText(station))
-              : said.next(placeText(station))}
+              ? said.correcting(place)
+              : said.next(place)}
       </strong>
       {station && !correcting && wanted > 1 ? (
         <span className="aside">{said.repeat(Math.min(repeatsAt(station).length + 1, wanted), wanted)}</span>

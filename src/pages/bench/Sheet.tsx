@@ -1,3 +1,4 @@
+import { Fragment } from 'react'
 import { setRepeatsPerStation } from '../../session/session'
 import { words } from '../../words/words'
 import { AddToPlan } from './AddToPlan'
@@ -15,10 +16,12 @@ export function Sheet({ bench }: { readonly bench: OnBench }) {
   return (
     <section className="sheet" aria-label={words.parts.sheet}>
       <div className="sheet-scroll">
-        <SetUpSentence {...bench} />
-        <LimitsSentence {...bench} />
-        <BoreSentence {...bench} />
-        <OpeningsEditor {...bench} />
+        <Fragment key={bench.bore.id}>
+          <SetUpSentence {...bench} />
+          <LimitsSentence {...bench} />
+          <BoreSentence {...bench} />
+          <OpeningsEditor {...bench} />
+        </Fragment>
         <Entry bench={bench} />
       </div>
     </section>
@@ -31,7 +34,16 @@ function Entry({ bench }: { readonly bench: OnBench }) {
     <>
       <ReadingsGrid bench={bench} rows={entry.rows} inHand={entry.station} actions={entry} />
       <AddToPlan {...bench} />
-      <NextField entry={entry} bench={bench} onWanted={setRepeatsPerStation} />
+      <NextField
+        entry={entry}
+        bench={bench}
+        onWanted={setRepeatsPerStation}
+        {...(bench.job.bores.length > 1 ? { boreName: nameOf(bench.bore) } : {})}
+      />
     </>
   )
+}
+
+function nameOf({ role, name }: OnBench['bore']): string {
+  return role === 'for-comparison' ? name : words.bar.boreNamed(name)
 }

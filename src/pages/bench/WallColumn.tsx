@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo } from 'react'
+import { type ReactNode, useDeferredValue, useMemo } from 'react'
 import type { MapPaint } from '../../charts/MapWall'
 import { UnrolledMap } from '../../charts/UnrolledMap'
 import type { LimitPair } from '../../core/findings'
@@ -31,6 +31,7 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
   const { job, bore, survey, finding } = bench
   const grid = mapGridOfBore(job, bore.id, survey.id)
   const own = exaggerationOfJob(job)
+  const later = useDeferredValue(bench)
   const hasStrip = job.bores.length >= stripFrom
   const box = picture ? mapBox : tallMapBox
   return (
@@ -46,7 +47,7 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
         <p className="aside">{words.picture.trouble['no-webgl']}</p>
       )}
       <ReadOut bench={bench} canShowAll={picture !== undefined && job.bores.length > 1} />
-      {hasStrip ? <BoreStrip bench={bench} paintOf={paintOf} width={mapBox.width} /> : null}
+      {hasStrip ? <BoreStrip bench={later} paintOf={paintOf} width={mapBox.width} /> : null}
       <BoreMap
         bench={bench}
         grid={grid}

@@ -5,6 +5,7 @@ import { jobStore } from '../../job/job-store'
 import { type PlannedStation, stationsPlanned } from '../../job/selectors'
 import {
   type Entering,
+  goOnTo,
   type InHand,
   session,
   setEntering,
@@ -13,6 +14,7 @@ import {
 } from '../../session/session'
 import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
+import { nextElsewhere } from './entry-across'
 import { nextStation, repeatsAt, samePlace, stationBefore } from './entry-order'
 import { perform } from './perform'
 import { readRepeats } from './read-repeats'
@@ -83,7 +85,7 @@ export function entryActions(held: EntryHeld): EntryActions {
     skip: () => {
       if (!station) return
       skipStation(inBore(held, station))
-      hand(stationAfter(held, station))
+      goOn(held, station)
       write(replaces === undefined ? typed : '')
     },
     clear: (place) => {
@@ -100,8 +102,8 @@ function takingActions(held: EntryHeld): Pick<EntryActions, 'enter' | 'again'> {
       const count = station && take(held, station)
       if (!station || count === undefined) return
       const isDone = count >= wanted || replaces !== undefined
-      const next = isDone ? stationAfter(held, station) : station
-      takeInHand(next && inBore(held, next))
+      if (!isDone) takeInHand(inBore(held, station))
+      else goOn(held, station)
     },
     again: () => {
       const isTyping = typed.trim() !== '' || replaces !== undefined
@@ -176,7 +178,22 @@ function writeTo({ setRefusal }: EntryHeld) {
   }
 }
 
-/** Where the number after one at `from` belongs, by the job and the session as they are now. */
+/** Takes in hand where the number after one at `from` belongs, in this bore or in another. */
+function goOn(held: EntryHeld, from: Place): void {
+  const { bore, survey } = held.bench
+  const { entryOrder: order, skipped } = session.getState()
+  const isLatest = bore.surveys.at(-1)?.id === survey.id
+  const across = { job: jobStore.getState().job, order, wanted: held.wanted, skipped }
+  const elsewhere = isLatest ? nextElsewhere(inBore(held, from), across) : undefined
+  if (elsewhere && elsewhere.boreId !== bore.id) {
+    goOnTo(elsewhere)
+    return
+  }
+  const next = elsewhere ?? stationAfter(held, from)
+  takeInHand(next && inBore(held, next))
+}
+
+/** Where the number after one at `from` belongs in this bore, by job and session as they are now. */
 function stationAfter({ bench: { bore, survey }, wanted }: EntryHeld, from: Place): Place | undefined {
   const rows = stationsPlanned(jobStore.getState().job, bore.id, survey.id)
   return nextStation(rows, wanted, from, skippedOf(bore.id, session.getState().skipped))

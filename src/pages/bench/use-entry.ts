@@ -1,7 +1,8 @@
 import { type RefObject, useRef, useState } from 'react'
 import { type PlannedStation, stationsPlanned } from '../../job/selectors'
+import { repeatsTakenInJob } from './entry-across'
 import { type EntryActions, entryActions, skippedOf, stationAt } from './entry-actions'
-import { nextStation, repeatsTaken } from './entry-order'
+import { nextStation } from './entry-order'
 import type { Refusal } from './TypedField'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
@@ -35,7 +36,7 @@ export function useEntry(bench: OnBench): Entry {
     bore.id,
     useSession((state) => state.skipped),
   )
-  const wanted = useSession((state) => state.repeatsPerStation) ?? repeatsTaken(rows)
+  const wanted = useSession((state) => state.repeatsPerStation) ?? repeatsTakenInJob(job)
   const chosen = useSession((state) => state.inHand)
   const inHand = chosen?.boreId === bore.id ? chosen : undefined
   const station = stationAt(rows, inHand) ?? nextStation(rows, wanted, undefined, passedOver)

@@ -1,0 +1,74 @@
+import { readFileSync } from 'node:fs'
+import type { Page } from '@playwright/test'
+import type { Job } from '../../src/job/schema'
+import { words } from '../../src/words/words'
+import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
+import { fillByKeyboard, typeReadings } from './keyboard'
+
+const { bar, bore, file, grid, limits, next, setUp } = words
+
+const block = JSON.parse(
+  readFileSync(new URL('../../scenarios/B-four-cylinder-iron.json', import.meta.url), 'utf8'),
+) as Job
+
+async function pickFrom(page: Page, button: string, item: string): Promise<void> {
+  await page.getByRole('button', { name: button, exact: true }).click()
+  await page.getByRole('button', { name: item, exact: true }).click()
+}
+
+/** The readings of all bores in the order of the page: each level through all bores, the first repeat of each. */
+function levelByLevel(): string[] {
+  const depths = block.bores[0]?.surveys[0]?.levelsMm ?? []
+  return depths.flatMap((depthMm) =>
+    block.bores.flatMap(({ surveys }) =>
+      (surveys[0]?.readings ?? [])
+        .filter((reading) => reading.depthMm === depthMm)
+        .flatMap((reading) => (reading.sizesMm ?? []).slice(0, 1).map((size) => size.toFixed(3))),
+    ),
+  )
+}
+
+test('four cylinders are entered level by level from an empty job, and stand beside each other', async ({
+  page,
+}) => {
+  test.setTimeout(120_000)
+  await withoutPicture(page)
+  await openApp(page)
+  await pickFrom(page, file.menu, file.new)
+  await page.getByRole('combobox', { name: setUp.labels.gauge }).selectOption('dial-0.01')
+  await fillByKeyboard(page, setUp.labels.size, '86')
+  await fillByKeyboard(page, limits.labels.newMin, '86')
+  await fillByKeyboard(page, limits.labels.newMax, '86.02')
+  await fillByKeyboard(page, limits.labels.wearLimit, '86.12')
+  await fillByKeyboard(page, limits.labels.ovalityLimit, '0.05')
+  await fillByKeyboard(page, limits.labels.taperLimit, '0.06')
+  await page.getByRole('combobox', { name: bore.labels.wall }).selectOption('grey-iron')
+  await fillByKeyboard(page, bore.labels.travelFrom, '8')
+  await fillByKeyboard(page, bore.labels.travelTo, '132')
+  await fillByKeyboard(page, grid.newLevel, '4 10 40 80 125')
+  await fillByKeyboard(page, grid.newAxis, '45 135')
+  for (const _ of block.bores.slice(1)) await pickFrom(page, bar.add, bar.addOwn)
+  await expect(page.getByRole('tab')).toHaveText(['1', '2', '3', '4'])
+  await page.getByRole('tab').first().click()
+  await page.getByRole('combobox', { name: next.orderLabel }).selectOption('level-by-level')
+
+  const readings = levelByLevel()
+  expect(readings).toHaveLength(80)
+  await typeReadings(page, readings.slice(0, 4))
+  await expect(page.locator('.next strong')).toHaveText('Next: bore 2, 4 mm, 0°')
+  await typeReadings(page, readings.slice(4))
+  await expect(page.locator('.next strong')).toHaveText(next.allRead)
+
+  await expect(page.locator('.block-sentence')).toHaveText(
+    /^Bore 3 is out of its limits\. .*Bores 1 and 2 are inside\.$/,
+  )
+  const rows = page.locator('.block-table tbody tr')
+  await expect(rows).toHaveCount(4)
+  await expect(rows.nth(2)).toContainText('86.098')
+  await expect(rows.nth(2)).toContainText('84 µm')
+  await expect(page.locator('.strip-bore')).toHaveCount(4)
+  await rows.nth(2).getByRole('button').click()
+  await expect(page.locator('.verdict')).toContainText('Taper is over its limit')
+  await expect(page.locator('.strip-bore[aria-current="true"]')).toContainText('3')
+  await expectAccessible(page)
+})

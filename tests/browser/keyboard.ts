@@ -1,0 +1,31 @@
+import type { Locator, Page } from '@playwright/test'
+
+/** Walks on with Tab until the element has the focus. */
+export async function tabTo(page: Page, target: Locator): Promise<void> {
+  for (let step = 0; step < 150; step++) {
+    if (await target.evaluate((element) => element === document.activeElement)) return
+    await page.keyboard.press('Tab')
+  }
+  throw new Error('Tab does not lead to the element')
+}
+
+export async function fillByKeyboard(page: Page, label: string | RegExp, text: string): Promise<void> {
+  await tabTo(page, page.getByRole('textbox', { name: label, exact: true }))
+  await page.keyboard.press('ControlOrMeta+a')
+  await page.keyboard.type(text)
+  await page.keyboard.press('Enter')
+}
+
+export async function pressByKeyboard(page: Page, name: string): Promise<void> {
+  await tabTo(page, page.getByRole('button', { name, exact: true }))
+  await page.keyboard.press('Enter')
+}
+
+/** Types readings one after the other into the field for the next one. */
+export async function typeReadings(page: Page, readings: readonly string[]): Promise<void> {
+  await tabTo(page, page.getByRole('textbox', { name: /^Size, mm: / }))
+  for (const reading of readings) {
+    await page.keyboard.type(reading)
+    await page.keyboard.press('Enter')
+  }
+}

@@ -35,7 +35,7 @@ test('four cylinders are entered level by level from an empty job, and stand bes
   await withoutPicture(page)
   await openApp(page)
   await pickFrom(page, file.menu, file.new)
-  await page.getByRole('combobox', { name: setUp.labels.gauge }).selectOption('dial-0.01')
+  await page.getByRole('combobox', { name: setUp.labels.gauge, exact: true }).selectOption('dial-0.01')
   await fillByKeyboard(page, setUp.labels.size, '86')
   await fillByKeyboard(page, limits.labels.newMin, '86')
   await fillByKeyboard(page, limits.labels.newMax, '86.02')

@@ -88,10 +88,12 @@ function SetAsideList({ aside }: { readonly aside: readonly SetAside[] }) {
       <h3>{words.kept.setAsideTitle}</h3>
       <p className="soft">{words.kept.setAsideLead}</p>
       <ul className="kept-list">
-        {aside.map(({ key, name, text, setAsideAt }) => (
+        {aside.map(({ key, name, reason, text, setAsideAt }) => (
           <li key={key}>
             <span>{nameOr(name)}</span>
-            <span className="kept-when">{dayAndTime(setAsideAt)}</span>
+            <span className="kept-when">
+              {words.kept.setAsideWhy[reason]}, {dayAndTime(setAsideAt)}
+            </span>
             <button type="button" className="quiet" onClick={() => saveSetAside(name, text)}>
               {words.kept.setAsideSave}
             </button>

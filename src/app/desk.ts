@@ -178,11 +178,9 @@ async function keptText(id: string): Promise<string | undefined> {
   const { job } = jobStore.getState()
   if (job.id === id) return writeJob(job)
   try {
-    const open = await shelf()
-    // Asked for only if it is there: reading marks a job as the one open last.
-    if (!(await open.list()).some((entry) => entry.id === id)) return undefined
-    const read = await open.read(id)
-    return read?.ok ? writeJob(read.job) : ''
+    const kept = await (await shelf()).peek(id)
+    if (kept === undefined) return undefined
+    return kept.ok ? writeJob(kept.job) : ''
   } catch (error) {
     if (error instanceof ShelfError) return undefined
     throw error

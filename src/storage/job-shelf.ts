@@ -35,6 +35,8 @@ export interface Shelf {
   list(): Promise<readonly ShelfEntry[]>
   /** The job; its problems where it cannot be read (it is then set aside, unless it is of a newer version). */
   read(id: string): Promise<ReadResult | undefined>
+  /** What `read` would give, with the shelf left as it is: nothing marked, nothing set aside. */
+  peek(id: string): Promise<ReadResult | undefined>
   remove(id: string): Promise<void>
   /** Id of the job that was saved or read last. */
   lastOpen(): Promise<string | undefined>
@@ -85,6 +87,7 @@ export async function openShelf({ now, databaseName = 'borewall' }: ShelfOptions
     },
     list: () => attempt((database) => list(database, now)),
     read: (id) => attempt((database) => read(database, id, known, now)),
+    peek: (id) => attempt(async (database) => resultOf(await database.get('jobs', id))?.result),
     remove: (id) => attempt((database) => remove(database, id, known)),
     lastOpen: () => attempt(lastOpen),
     setAside: () => attempt(setAsideList),
@@ -225,20 +228,28 @@ async function read(
   known: Map<string, string>,
   now: () => Date,
 ): Promise<ReadResult | undefined> {
-  const stored = await database.get('jobs', id)
+  const stored = resultOf(await database.get('jobs', id))
   if (stored === undefined) return undefined
-  const record = recordSchema.safeParse(stored)
-  const result: ReadResult = record.success
-    ? readJob(record.data.text)
-    : { ok: false, problems: [{ code: 'not-a-job', path: '' }] }
-  if (result.ok && record.success) {
-    known.set(id, record.data.text)
+  const { result, text } = stored
+  if (result.ok && text !== undefined) {
+    known.set(id, text)
     await unlessFull(write(database, (writing) => writing.objectStore('marks').put(id, lastOpenMark)))
     return result
   }
   const newer = !result.ok && result.problems.some(({ code }) => code === 'newer-version')
   if (!newer) await moveAside(database, id, now)
   return result
+}
+
+/** The job in a stored record, with its text where the record has one. */
+function resultOf(
+  stored: unknown,
+): { readonly result: ReadResult; readonly text: string | undefined } | undefined {
+  if (stored === undefined) return undefined
+  const record = recordSchema.safeParse(stored)
+  return record.success
+    ? { result: readJob(record.data.text), text: record.data.text }
+    : { result: { ok: false, problems: [{ code: 'not-a-job', path: '' }] }, text: undefined }
 }
 
 async function remove(database: Database, id: string, known: Map<string, string>): Promise<void> {

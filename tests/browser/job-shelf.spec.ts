@@ -152,6 +152,25 @@ test.describe('the shelf of jobs', () => {
     expect(await read(page, 'c')).toBeUndefined()
   })
 
+  test('lets a job be looked at without marking it, taking it for known or setting it aside', async ({
+    page,
+  }) => {
+    const peek = (id: string) => page.evaluate((each) => window.shelf.peek(each), id)
+    await openShelf(page)
+    await save(page, job('a', 'Saw'))
+    await save(page, job('b', 'Pump'))
+    await plant(page, record('c', 'spoilt'))
+    await openShelf(page)
+    expect(await peek('a')).toEqual({ ok: true, job: job('a', 'Saw') })
+    expect(await peek('c')).toMatchObject({ ok: false, problems: [{ code: 'not-json' }] })
+    expect(await peek('d')).toBeUndefined()
+    expect(await page.evaluate(() => window.shelf.lastOpen())).toBe('b')
+    expect(await setAside(page)).toEqual([])
+    expect(await stored(page, 'c')).toEqual(record('c', 'spoilt'))
+    await save(page, job('a', 'Another saw'))
+    expect(await setAside(page)).toMatchObject([{ reason: 'replaced', name: 'Saw' }])
+  })
+
   test('lists jobs with the last changed first, by the clock it is given', async ({ page }) => {
     await openShelf(page)
     await save(page, job('a', 'Saw'))

@@ -136,7 +136,7 @@ test('a broken file shows all that is wrong in it and leaves the job on the benc
   await expect(nameField(page)).toHaveValue('Untouched')
 })
 
-test('a saved file has the name of the job and the day, and opens again as a copy or in place', async ({
+test('a saved file has the name of the job and the day, and opens again as a copy, in place or not at all', async ({
   page,
 }) => {
   await withoutFilePicker(page)
@@ -160,6 +160,17 @@ test('a saved file has the name of the job and the day, and opens again as a cop
   await pickFromMenu(page, file.kept)
   await expect(page.getByRole('button', { name: kept.open('Säge 2') })).toHaveCount(2)
   await expect(page.getByRole('button', { name: kept.open('Changed since') })).toBeHidden()
+  await page.getByRole('button', { name: words.app.close, exact: true }).click()
+
+  // Asked about and let be: it does not count as the job that was open last.
+  await pickFromMenu(page, file.new)
+  await rename(page, 'The last one')
+  await expectSaved(page)
+  await chooseFile(page, name, text.replace('Säge 2', 'Säge 3'))
+  await page.getByRole('button', { name: words.app.cancel }).click()
+  await expect(page.getByRole('dialog')).toBeHidden()
+  await page.reload()
+  await expect(nameField(page)).toHaveValue('The last one')
 })
 
 test('undo and redo go by keyboard outside of fields and leave typing in a field alone', async ({ page }) => {

@@ -146,7 +146,9 @@ export const bench = {
     delete: 'Delete',
     removed: (name: string) => `${name} deleted`,
     setAsideTitle: 'Set aside',
-    setAsideLead: 'These records could not be read and were set aside unchanged. Save them to look into.',
+    setAsideLead:
+      'Records that could not be read, or that a file or another tab took the place of. They are unchanged; save them to look into.',
+    setAsideWhy: { unreadable: 'could not be read', replaced: 'replaced' },
     setAsideSave: 'Save the record',
     asked: 'Borewall keeps jobs in this browser only. A file is the safe copy.',
   },

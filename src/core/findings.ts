@@ -224,6 +224,12 @@ export interface Difference {
   readonly asMadeExpandedMm?: number
 }
 
+/** A stretch of the bore along its depth, mm below the deck. */
+export interface DepthSpan {
+  readonly fromDepthMm: number
+  readonly toDepthMm: number
+}
+
 export type Note =
   | {
       readonly code: 'gauge-cannot-prove-band'
@@ -235,7 +241,8 @@ export type Note =
   | { readonly code: 'two-contacts-see-even-lobes-only' }
   | { readonly code: 'two-axes-can-miss-an-oval'; readonly axesDegrees: readonly number[] }
   | { readonly code: 'one-axis-sees-no-oval' }
-  | { readonly code: 'no-reading-between'; readonly fromDepthMm: number; readonly toDepthMm: number }
+  /** From the deck down. */
+  | { readonly code: 'no-reading-between'; readonly gaps: readonly DepthSpan[] }
   | { readonly code: 'stations-not-read'; readonly places: readonly Place[] }
   | { readonly code: 'length-not-known'; readonly drawnMm: number }
 

@@ -28,7 +28,7 @@ export function notesOf(noted: Noted): Note[] {
       .filter((s) => !s.counted)
       .map((s): Note => ({ code: 'blocked-reading', place: placeOf(s), by: s.blockedBy })),
     ...(noted.kind === 'three-contact-micrometer' ? [] : whatAxesLeaveOpen(counted)),
-    ...gaps(counted),
+    ...gapsBetween(counted),
     ...(noted.notRead.length > 0 ? [{ code: 'stations-not-read', places: noted.notRead } as const] : []),
     ...(noted.bore.lengthMm === undefined && counted.length > 0
       ? [{ code: 'length-not-known', drawnMm: noted.drawnLengthMm } as const]
@@ -73,17 +73,12 @@ function whatAxesLeaveOpen(stations: readonly StationFinding[]): Note[] {
   return open
 }
 
-function gaps(stations: readonly StationFinding[]): Note[] {
+function gapsBetween(stations: readonly StationFinding[]): Note[] {
   const depths = [...new Set(stations.map((s) => s.depthMm))].sort((a, b) => a - b)
-  return depths.flatMap((depth, i): Note[] => {
+  const gaps = depths.flatMap((depth, i) => {
     const next = depths[i + 1]
     if (next === undefined || next - depth <= 2 * reachOfReadingMm) return []
-    return [
-      {
-        code: 'no-reading-between',
-        fromDepthMm: depth + reachOfReadingMm,
-        toDepthMm: next - reachOfReadingMm,
-      },
-    ]
+    return [{ fromDepthMm: depth + reachOfReadingMm, toDepthMm: next - reachOfReadingMm }]
   })
+  return gaps.length === 0 ? [] : [{ code: 'no-reading-between', gaps }]
 }

@@ -1,4 +1,4 @@
-import type { BoreFinding, Note } from '../core/findings'
+import type { BoreFinding, DepthSpan, Note } from '../core/findings'
 import type { Bore, OvalityRule, TaperRule } from '../core/measured'
 import { unseenText } from './blunders'
 import { degrees, depth, doubtNeeded, placeText, plusMinusMicrons } from './numbers'
@@ -33,14 +33,25 @@ export function noteText(note: Note): string {
     case 'one-axis-sees-no-oval':
       return notes.oneAxis
     case 'no-reading-between':
-      return notes.gap(depth(note.fromDepthMm), depth(note.toDepthMm))
-    case 'stations-not-read': {
-      const shown = note.places.slice(0, mostPlaces).map(placeText)
-      return notes.notRead(notes.places(shown, note.places.length - shown.length))
-    }
+      return notes.gaps(words.app.and(gapTexts(note.gaps)))
+    case 'stations-not-read':
+      return notes.notRead(notes.places(...shortened(note.places, placeText)))
     case 'length-not-known':
       return notes.lengthNotKnown(depth(note.drawnMm))
   }
+}
+
+/** The first of a list in words, and how many more there are. */
+function shortened<Item>(items: readonly Item[], text: (item: Item) => string): [string[], number] {
+  const shown = items.slice(0, mostPlaces).map(text)
+  return [shown, items.length - shown.length]
+}
+
+function gapTexts(gaps: readonly DepthSpan[]): readonly string[] {
+  const [shown, more] = shortened(gaps, (gap) =>
+    words.notes.gap(depth(gap.fromDepthMm), depth(gap.toDepthMm)),
+  )
+  return more > 0 ? [...shown, words.notes.moreGaps(more)] : shown
 }
 
 /** Half way between two axes, where an oval that both miss would show. */

@@ -64,7 +64,9 @@ export const findings = {
     twoAxes: (between: string) =>
       `Two axes can miss an oval that lies between them, and set no upper limit to it. A reading at ${between} would show it.`,
     oneAxis: 'One axis shows nothing of an oval. Measure a second one across it.',
-    gap: (from: string, to: string) => `From ${from} to ${to} nobody measured.`,
+    gaps: (gaps: string) => `Nobody measured ${gaps}.`,
+    gap: (from: string, to: string) => `from ${from} to ${to}`,
+    moreGaps: (count: number) => (count === 1 ? 'in one more gap' : `in ${count} more gaps`),
     notRead: (places: string) => `Not read yet: ${places}.`,
     places: (shown: readonly string[], more: number) =>
       more > 0 ? `${shown.join('; ')}; and ${more} more` : shown.join('; '),

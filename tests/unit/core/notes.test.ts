@@ -23,12 +23,18 @@ describe('notes', () => {
     ])
   })
 
-  it('name a gap along the depth that no reading reaches into, but not one of 16 mm', () => {
+  it('name once the gaps along the depth that no reading reaches into, but not one of 16 mm', () => {
     const finding = findingOf(
-      measuredBore({ levelsMm: [10, 26, 60], axesDegrees: [0], rows: [row(1), row(1), row(1)] }),
+      measuredBore({ levelsMm: [10, 26, 60, 80], axesDegrees: [0], rows: [row(1), row(1), row(1), row(1)] }),
     )
     expect(finding.notes.filter((note) => note.code === 'no-reading-between')).toEqual([
-      { code: 'no-reading-between', fromDepthMm: 34, toDepthMm: 52 },
+      {
+        code: 'no-reading-between',
+        gaps: [
+          { fromDepthMm: 34, toDepthMm: 52 },
+          { fromDepthMm: 68, toDepthMm: 72 },
+        ],
+      },
     ])
   })
 

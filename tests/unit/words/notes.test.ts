@@ -26,7 +26,27 @@ const notes: readonly (readonly [string, Note])[] = [
     { code: 'two-axes-can-miss-an-oval', axesDegrees: [0, 90] },
   ],
   ['One axis shows nothing of an oval. Measure a second one across it.', { code: 'one-axis-sees-no-oval' }],
-  ['From 33 mm to 54 mm nobody measured.', { code: 'no-reading-between', fromDepthMm: 33, toDepthMm: 54 }],
+  [
+    'Nobody measured from 33 mm to 54 mm.',
+    { code: 'no-reading-between', gaps: [{ fromDepthMm: 33, toDepthMm: 54 }] },
+  ],
+  [
+    'Nobody measured from 43 mm to 54 mm and from 70 mm to 72 mm.',
+    {
+      code: 'no-reading-between',
+      gaps: [
+        { fromDepthMm: 43, toDepthMm: 54 },
+        { fromDepthMm: 70, toDepthMm: 72 },
+      ],
+    },
+  ],
+  [
+    'Nobody measured from 0 mm to 5 mm, from 10 mm to 15 mm, from 20 mm to 25 mm, from 30 mm to 35 mm, from 40 mm to 45 mm, from 50 mm to 55 mm and in 2 more gaps.',
+    {
+      code: 'no-reading-between',
+      gaps: [0, 10, 20, 30, 40, 50, 60, 70].map((from) => ({ fromDepthMm: from, toDepthMm: from + 5 })),
+    },
+  ],
   ['Not read yet: 8 mm, 0°; 8 mm, 90°.', { code: 'stations-not-read', places: [at(8, 0), at(8, 90)] }],
   [
     'Not read yet: 8 mm, 0°; 9 mm, 0°; 10 mm, 0°; 11 mm, 0°; 12 mm, 0°; 13 mm, 0°; and 2 more.',

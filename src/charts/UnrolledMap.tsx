@@ -71,9 +71,10 @@ export function UnrolledMap(props: UnrolledMapProps) {
         viewBox={`0 0 ${width} ${height}`}
         width={width}
         height={height}
-        onPointerMove={point}
-        onPointerDown={point}
-        onPointerLeave={() => onPoint(undefined)}
+        onPointerMove={(event) => (isTouch(event) ? undefined : point(event))}
+        onPointerDown={(event) => (isTouch(event) ? undefined : point(event))}
+        onPointerLeave={(event) => (isTouch(event) ? undefined : onPoint(undefined))}
+        onPointerUp={point}
         role="presentation"
       >
         <MapWall {...props} scale={scale} isoLines />
@@ -82,4 +83,9 @@ export function UnrolledMap(props: UnrolledMapProps) {
       </svg>
     </div>
   )
+}
+
+/** A finger scrolls the page; it points where it is lifted without having scrolled, and the place stays pointed at. */
+function isTouch({ pointerType }: PointerEvent): boolean {
+  return pointerType === 'touch'
 }

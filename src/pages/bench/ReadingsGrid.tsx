@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useRef } from 'react'
+import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
 import type { BoreFinding, LevelFinding, Place, StationFinding } from '../../core/findings'
 import type { PlannedStation } from '../../job/selectors'
 import { pointAt } from '../../session/session'
@@ -130,6 +130,10 @@ function StationCell(props: {
   )
   const place = { depthMm: station.depthMm, axisDegrees: station.axisDegrees }
   const point = () => pointAt({ depthMm: place.depthMm, angleDegrees: place.axisDegrees, from: 'sheet' })
+  // A finger leaves as it is lifted: what it tapped stays pointed at.
+  const leave = ({ pointerType }: PointerEvent) => {
+    if (pointerType !== 'touch') pointAt(undefined)
+  }
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return
     if (event.key === 'Enter' || event.key === 'F2') {
@@ -153,7 +157,7 @@ function StationCell(props: {
         onClick={() => actions.correct(place)}
         onFocus={point}
         onPointerEnter={point}
-        onPointerLeave={() => pointAt(undefined)}
+        onPointerLeave={leave}
       >
         <CellText station={station} finding={finding} asTyped={asTyped} />
       </button>

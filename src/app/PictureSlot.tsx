@@ -6,6 +6,7 @@ import { chooseBore, pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { firstNumbersPainted, markFirstPicture } from './first-marks'
+import { PictureGuard } from './PictureGuard'
 import { pictureLabels } from './picture-labels'
 import { rowOf } from './picture-row'
 import { shownPicture } from './shown-picture'
@@ -41,9 +42,11 @@ export function PictureSlot(props: {
   }
   return (
     <div className="picture-slot" style={box}>
-      <Suspense fallback={null}>
-        <Picture theme={theme} onTrouble={onTrouble} />
-      </Suspense>
+      <PictureGuard onImpossible={onImpossible}>
+        <Suspense fallback={null}>
+          <Picture theme={theme} onTrouble={onTrouble} />
+        </Suspense>
+      </PictureGuard>
       <p className="picture-said" role="status">
         {said ? words.picture.trouble[said] : null}
       </p>

@@ -84,7 +84,7 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
       stations,
       pair,
       verdict,
-      notRead: notRead(conditions, survey, stations),
+      notRead: notRead(conditions, survey),
       drawnLengthMm,
     }),
     blunders: blundersOf(asRead, stepOf(gauge)).filter(
@@ -135,13 +135,15 @@ function named<T extends { readonly id: string }>(list: readonly T[], id: string
   return found
 }
 
-function notRead(c: SetUpConditions, survey: Survey, stations: readonly StationFinding[]): Place[] {
+/** Planned stations in reach without a reading; one that has no size yet is read all the same. */
+function notRead(c: SetUpConditions, survey: Survey): Place[] {
+  const read = survey.readings.filter(({ sizesMm, dialUm }) => (sizesMm ?? dialUm ?? []).length > 0)
   return survey.levelsMm.flatMap((depthMm) =>
     survey.axesDegrees
       .map((axisDegrees) => ({ depthMm, axisDegrees }))
       .filter(
         (at) =>
-          !stations.some((s) => s.depthMm === at.depthMm && s.axisDegrees === at.axisDegrees) &&
+          !read.some((r) => r.depthMm === at.depthMm && r.axisDegrees === at.axisDegrees) &&
           blockedBy(c.bore, c.gauge, at, roughSizeMm(c.setUp)).length === 0,
       ),
   )

@@ -105,25 +105,6 @@ export function chooseStandard(job: Job, setUpId: string, standardId: string): J
   return withSetUp(job, setUpId, { standardId })
 }
 
-/**
- * Names a standard of a kind: the one there is turned into that kind while nothing but its kind is recorded and no
- * other set-up uses it, else the job's first of that kind, else a new one. So a ring never takes over what a
- * micrometer read on its own standard.
- */
-export function chooseStandardKind(job: Job, setUpId: string, kind: StandardKind, ids: () => string): Job {
-  const { standardId } = setUpOf(job, setUpId)
-  const standard = job.standards.find(({ id }) => id === standardId)
-  if (!standard || standard.kind === kind) return job
-  const isBlank = Object.keys(standard).every((key) => key === 'id' || key === 'kind')
-  const other = job.standards.find((each) => each.kind === kind)
-  if (other) return chooseStandard(job, setUpId, other.id)
-  if (isBlank && setUpsUsing(job, 'standards', standardId).length === 1) {
-    return { ...job, standards: withEntry(job.standards, standardId, ({ id }) => ({ id, kind })) }
-  }
-  const id = ids()
-  return chooseStandard({ ...job, standards: [...job.standards, { id, kind }] }, setUpId, id)
-}
-
 function withSetUp(job: Job, id: string, change: Partial<SetUp>): Job {
   return { ...job, setUps: withEntry(job.setUps, id, (setUp) => ({ ...setUp, ...change })) }
 }

@@ -2,15 +2,15 @@
  * Changes to the instruments and set-ups of a job, as pure functions from one document to the next. A change
  * that changes nothing returns the same object; an id that does not exist is our own mistake and throws.
  */
-import { entriesOf, entryOf, isOfSizes } from '../core/diameter/entry'
+import { entryOf, isOfSizes } from '../core/diameter/entry'
 import { readingReference } from '../core/diameter/reading-reference'
-import type { Entry, Gauge, GaugeKind, SetUp, Standard, Survey, Thermometer } from '../core/measured'
+import type { Entry, Gauge, SetUp, Standard, Survey, Thermometer } from '../core/measured'
 import { standardExpansion } from '../core/temperature/expansion'
 import { readingConverter } from './convert-entry'
 import { type Patch, patched, withEntry } from './patch'
 import type { Job } from './schema'
 
-/** Changes a gauge; its kind is changed by `changeGaugeKind`. */
+/** Changes a gauge but for its kind: that is changed in `instrument-kinds.ts`. */
 export function setGauge(job: Job, id: string, patch: Patch<Omit<Gauge, 'id' | 'kind'>>): Job {
   return patched(job, { gauges: withEntry(job.gauges, id, (gauge) => patched(gauge, patch)) })
 }
@@ -83,28 +83,6 @@ function withReadings(job: Job, from: SetUp, to: SetUp): Job {
   const converted = (survey: Survey): Survey =>
     survey.setUpId === to.id ? { ...survey, readings: survey.readings.map(convert) } : survey
   return { ...job, bores: job.bores.map((bore) => ({ ...bore, surveys: bore.surveys.map(converted) })) }
-}
-
-/**
- * Changes the kind of a gauge, and with it how readings are written down in set-ups where this kind does not
- * allow the way they have. Its own step goes: it belonged to the other kind.
- */
-export function changeGaugeKind(job: Job, gaugeId: string, kind: GaugeKind, ids: () => string): Job {
-  if (named(job.gauges, gaugeId).kind === kind) return job
-  const refitted = job.setUps
-    .filter((setUp) => setUp.gaugeId === gaugeId)
-    .reduce((next, setUp) => refit(next, setUp, kind, ids), job)
-  const gauges = withEntry(refitted.gauges, gaugeId, (gauge) =>
-    patched<Gauge>(gauge, { kind, stepUm: undefined }),
-  )
-  return { ...refitted, gauges }
-}
-
-/** Another way of writing readings down, where a gauge of this kind does not allow the one there is. */
-function refit(job: Job, setUp: SetUp, kind: GaugeKind, ids: () => string): Job {
-  const [usual, ...others] = entriesOf(kind)
-  if (usual === undefined) throw new Error(`A gauge of the kind ${kind} cannot be read`)
-  return [usual, ...others].includes(setUp.entry) ? job : changeEntry(job, setUp.id, usual, ids)
 }
 
 function named<T extends { readonly id: string }>(list: readonly T[], id: string): T {

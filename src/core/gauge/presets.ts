@@ -1,4 +1,4 @@
-import type { Gauge, GaugeKind } from '../measured'
+import type { Gauge, GaugeKind, StandardKind } from '../measured'
 
 /** Typical figures of a kind of gauge, µm, standard uncertainties; `undefined` where the kind has none. */
 export interface Preset {
@@ -101,4 +101,20 @@ export function stepReadUm({ kind, stepUm, markedIn }: Pick<Gauge, 'kind' | 'ste
   if (stepUm !== undefined) return stepUm
   const typical = presetOf(kind).stepUm
   return markedIn === 'inch' ? (inchStepsUm.find((step) => step >= typical) ?? typical) : typical
+}
+
+/** What a kind of gauge is set by or measured over with, where the kind itself says so. */
+export function usualStandardOf(kind: GaugeKind): StandardKind | undefined {
+  switch (kind) {
+    case 'dial-0.001-ring':
+    case 'three-contact-micrometer':
+    case 'air-plug':
+      return 'ring'
+    case 'dial-0.001-micrometer':
+    case 'telescoping':
+    case 'internal-micrometer-rods':
+      return 'micrometer'
+    default:
+      return undefined
+  }
 }

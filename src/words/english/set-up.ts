@@ -38,7 +38,7 @@ export const setUp = {
       micrometerError: 'What the micrometer reads too much on its own standard, µm',
       setUp: 'Setting that this survey was measured with',
       dialUnit: 'What the gauge is marked in',
-      sizeUnit: 'What the micrometer is marked in',
+      sizeUnit: 'What the ring or micrometer is marked in',
       directionTest: 'Find out which way the needle goes',
       overContacts: 'Micrometer over the contacts of the gauge, mm',
       dialOverContacts: 'Dial while the micrometer held the gauge, µm, clockwise positive',
@@ -58,7 +58,7 @@ export const setUp = {
     },
     units: {
       size: { mm: 'mm', inch: 'in' },
-      dial: { mm: 'µm', inch: '0.0001 in' },
+      dial: { mm: 'µm', inch: '× 0.0001 in' },
     } satisfies Record<'size' | 'dial', Record<Marking, string>>,
     withUnit: (figure: string, unit: string) => `${figure} ${unit}`,
     /** In the place of a figure that was not recorded: what is taken instead. */

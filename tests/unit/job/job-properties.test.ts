@@ -5,6 +5,8 @@ import { gaugeKinds, ovalityRules, roles, taperRules, wallKinds } from '../../..
 import * as boreCommands from '../../../src/job/bore-commands'
 import { checkJob } from '../../../src/job/check-job'
 import * as commands from '../../../src/job/commands'
+import * as kinds from '../../../src/job/instrument-kinds'
+import * as lists from '../../../src/job/instrument-list'
 import { createJobStore, type JobState } from '../../../src/job/job-store'
 import { newJob } from '../../../src/job/new-job'
 import { readJob } from '../../../src/job/read-job'
@@ -84,7 +86,7 @@ const deeds: fc.Arbitrary<Deed> = fc.oneof(
   deed('note', maybe(text), (job, note) => commands.describeJob(job, { note })),
   deed('spec', limits, (job, patch) => commands.setSpec(job, patch)),
   deed('gauge', fc.constantFrom(...gaugeKinds), (job, kind, ids) =>
-    setUps.changeGaugeKind(job, pick(job.gauges, 0).id, kind, ids),
+    kinds.changeGaugeKind(job, pick(job.gauges, 0).id, kind, ids),
   ),
   deed('standard', maybe(fc.integer({ min: -3, max: 3 })), (job, errorUm) =>
     setUps.setStandard(job, pick(job.standards, 0).id, { errorUm }),
@@ -93,6 +95,29 @@ const deeds: fc.Arbitrary<Deed> = fc.oneof(
     setUps.setThermometer(job, pick(job.thermometers, 0).id, { doubtK }),
   ),
   deed('set-up', setUp, (job, patch) => setUps.setSetUp(job, pick(job.setUps, 0).id, patch)),
+  deed('standard kind', fc.tuple(index, fc.boolean()), (job, [at, isRing], ids) => {
+    const setUp = pick(job.setUps, at)
+    // A ring is refused where a gauge zeroed in the bore needs a micrometer over its contacts.
+    const kind = isRing && setUp.entry !== 'reverse' ? 'ring' : 'micrometer'
+    return kinds.chooseStandardKind(job, setUp.id, kind, ids)
+  }),
+  deed('another setting', index, (job, at, ids) =>
+    job.setUps.length < 4 ? lists.addSetUp(job, pick(job.setUps, at).id, ids) : job,
+  ),
+  deed('setting of a survey', fc.tuple(index, index), (job, [at, setUpAt]) => {
+    const bore = pick(job.bores, at)
+    const survey = pick(bore.surveys, 0)
+    const from = job.setUps.find(({ id }) => id === survey.setUpId)
+    const to = pick(job.setUps, setUpAt)
+    // Readings without a size yet cannot be rewritten as sizes, nor sizes as readings without one.
+    const isSized = [from, to].every((s) => s?.entry !== 'reverse' || s.overContactsMm !== undefined)
+    return isSized ? lists.chooseSetUp(job, bore.id, survey.id, to.id) : job
+  }),
+  deed('setting out', index, (job, at) => {
+    const setUp = pick(job.setUps, at)
+    const isUsed = lists.surveysUsing(job, setUp.id).length > 0
+    return isUsed || job.setUps.length === 1 ? job : lists.removeSetUp(job, setUp.id)
+  }),
   deed('entry', index, (job, at, ids) => {
     const [first] = job.setUps
     const gauge = job.gauges.find(({ id }) => id === first?.gaugeId)

@@ -4,6 +4,7 @@ import { entriesOf } from '../../../src/core/diameter/entry'
 import { type Entry, gaugeKinds } from '../../../src/core/measured'
 import { checkJob } from '../../../src/job/check-job'
 import { setRepeats } from '../../../src/job/commands'
+import { changeGaugeKind, chooseStandardKind } from '../../../src/job/instrument-kinds'
 import {
   addGauge,
   addSetUp,
@@ -12,7 +13,6 @@ import {
   chooseGauge,
   chooseSetUp,
   chooseStandard,
-  chooseStandardKind,
   removeInstrument,
   removeSetUp,
   setUpsUsing,
@@ -20,13 +20,7 @@ import {
 } from '../../../src/job/instrument-list'
 import type { Job } from '../../../src/job/schema'
 import { findingsOf } from '../../../src/job/selectors'
-import {
-  changeEntry,
-  changeGaugeKind,
-  setGauge,
-  setSetUp,
-  setStandard,
-} from '../../../src/job/set-up-commands'
+import { changeEntry, setGauge, setSetUp, setStandard } from '../../../src/job/set-up-commands'
 import { runCount } from '../../proof/run-count'
 import { countingIds, sampleJob } from './sample-job'
 
@@ -219,6 +213,31 @@ describe('choosing what a gauge was set by', () => {
     const back = chooseStandardKind(ring, 'set-up', 'micrometer', countingIds())
     expect(back.setUps[0]?.standardId).toBe('micrometer')
     expect(chooseStandardKind(back, 'set-up', 'micrometer', countingIds())).toBe(back)
+  })
+
+  it('follows the kind of a gauge that says what it is set by, and takes that kind along', () => {
+    const inRing = changeGaugeKind(sampleJob, 'gauge', 'dial-0.001-ring', countingIds())
+    expect(inRing.standards.find(({ id }) => id === inRing.setUps[0]?.standardId)?.kind).toBe('ring')
+    expectValid(inRing)
+    const byMicrometer = chooseStandardKind(inRing, 'set-up', 'micrometer', countingIds())
+    expect(byMicrometer.gauges[0]?.kind).toBe('dial-0.001-micrometer')
+    expect(byMicrometer.setUps[0]?.standardId).toBe('micrometer')
+    const plain = changeGaugeKind(inRing, 'gauge', 'dial-0.01', countingIds())
+    expect(plain.setUps[0]?.standardId).toBe(inRing.setUps[0]?.standardId)
+  })
+
+  it('leaves a gauge alone that another setting uses too', () => {
+    const two = addSetUp(sampleJob, 'set-up', () => 'second')
+    const ring = chooseStandardKind(two, 'second', 'ring', countingIds())
+    expect(ring.gauges[0]?.kind).toBe('dial-0.001-micrometer')
+    expect(ring.setUps.map(({ standardId }) => standardId)).toEqual(['micrometer', 'id-1'])
+  })
+
+  it('keeps the micrometer of the reverse method, whatever the kind of the gauge', () => {
+    const reverse = changeEntry(sampleJob, 'set-up', 'reverse', countingIds())
+    const changed = changeGaugeKind(reverse, 'gauge', 'dial-0.001-ring', countingIds())
+    expect(changed.setUps[0]).toMatchObject({ entry: 'reverse', standardId: 'micrometer' })
+    expectValid(changed)
   })
 
   it('turns one of which nothing is recorded into the other kind', () => {

@@ -94,6 +94,7 @@ describe('the reverse method', () => {
     const finding = findingOf(open)
     expect(finding.stations).toEqual([])
     expect(finding.verdict).toEqual({ known: false, why: 'no-size-over-contacts' })
+    expect(finding.notes.map(({ code }) => code)).not.toContain('stations-not-read')
     const bores = open.bores.map((bore) => ({
       ...bore,
       surveys: bore.surveys.map((s) => ({ ...s, readings: [] })),

@@ -3,7 +3,7 @@ import type { Job } from '../job/schema'
 import { type ShelfErrorCode, shelfErrorOf } from '../storage/shelf-error'
 
 export type SaveState =
-  /** No job has been handed over yet. */
+  /** No job has been handed over, or none that needs saving. */
   | { readonly kind: 'nothing' }
   | { readonly kind: 'saving' }
   /** The last job handed over is on the disk, and was read back. */
@@ -15,6 +15,8 @@ export interface SaveLoop {
   readonly state: StoreApi<SaveState>
   /** Hands over the job as it is now. Saves run one after another; of those that wait, only the last is run. */
   put(job: Job): void
+  /** There is nothing to save until the next job is handed over. */
+  rest(): void
   /** Tries again what failed. */
   retry(): void
   /** Takes a job as saved already: it was just read from where it would be saved to. */
@@ -36,27 +38,31 @@ export function createSaveLoop({ save, now }: SaveLoopOptions): SaveLoop {
   let running: Promise<void> | undefined
 
   async function run() {
-    while (latest !== undefined && latest !== saved) {
-      const job = latest
-      state.setState({ kind: 'saving' }, true)
-      try {
-        await save(job)
-      } catch (error) {
-        saved = undefined
-        // One handed over meanwhile gets its own try: it may be smaller, or another job altogether.
-        if (latest !== job) continue
-        state.setState({ kind: 'failed', code: shelfErrorOf(error).code }, true)
-        return
+    try {
+      while (latest !== undefined && latest !== saved) {
+        const job = latest
+        state.setState({ kind: 'saving' }, true)
+        try {
+          await save(job)
+        } catch (error) {
+          saved = undefined
+          // One handed over meanwhile gets its own try: it may be smaller, or another job altogether.
+          if (latest !== job) continue
+          state.setState({ kind: 'failed', code: shelfErrorOf(error).code }, true)
+          return
+        }
+        saved = job
+        if (latest === job) state.setState({ kind: 'saved', at: now() }, true)
       }
-      saved = job
-      if (latest === job) state.setState({ kind: 'saved', at: now() }, true)
+      if (latest === undefined) state.setState({ kind: 'nothing' }, true)
+    } finally {
+      // At once, not a turn later: what is handed over in between would wait for the next.
+      running = undefined
     }
   }
 
   function start() {
-    running ??= run().finally(() => {
-      running = undefined
-    })
+    if (latest !== undefined && latest !== saved) running ??= run()
   }
 
   return {
@@ -65,6 +71,11 @@ export function createSaveLoop({ save, now }: SaveLoopOptions): SaveLoop {
       if (job === latest) return
       latest = job
       start()
+    },
+    rest() {
+      latest = undefined
+      saved = undefined
+      if (running === undefined) state.setState({ kind: 'nothing' }, true)
     },
     retry: start,
     take(job, at) {

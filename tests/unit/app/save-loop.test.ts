@@ -114,3 +114,27 @@ test('going back to the job saved last while a newer one fails saves it again ra
   expect(await end()).toBe('before')
   expect(loop.state.getState()).toEqual({ kind: 'saved', at: noon })
 })
+
+test('a job that needs no saving leaves nothing to be said of the one before it', async () => {
+  const { loop, named, end, waiting } = slowShelf()
+  const first = named('first')
+  loop.put(first)
+  await end()
+  loop.rest()
+  expect(loop.state.getState()).toEqual({ kind: 'nothing' })
+  loop.retry()
+  expect(waiting).toHaveLength(0)
+  loop.put(first)
+  expect(await end()).toBe('first')
+  expect(loop.state.getState()).toEqual({ kind: 'saved', at: noon })
+})
+
+test('a save that ends, well or badly, after there was nothing more to save leaves nothing to be said', async () => {
+  const { loop, named, end } = slowShelf()
+  for (const error of [undefined, new ShelfError('quota')]) {
+    loop.put(named('late'))
+    loop.rest()
+    await end(error)
+    expect(loop.state.getState()).toEqual({ kind: 'nothing' })
+  }
+})

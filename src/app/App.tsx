@@ -11,6 +11,7 @@ import { Bar } from './Bar'
 import { CrashGuard } from './CrashGuard'
 import { DropTarget } from './DropTarget'
 import { desk, nameOr } from './desk'
+import { FirstPage } from './FirstPage'
 import { markFirstNumbers } from './first-marks'
 import { InFront } from './InFront'
 import { NotKept } from './NotKept'
@@ -19,17 +20,23 @@ import { themeStore } from './theme'
 
 /** The whole page. */
 export function App() {
-  const ready = useStore(desk, (state) => state.ready)
+  const shows = useStore(desk, (state) => state.shows)
   const name = useStore(jobStore, ({ job }) => job.name)
   useEffect(() => {
-    document.title = ready ? words.app.title(nameOr(name)) : words.app.name
-  }, [ready, name])
-  if (!ready) return <main className="opening">{words.app.loading}</main>
+    document.title = shows === 'bench' ? words.app.title(nameOr(name)) : words.app.name
+  }, [shows, name])
+  if (shows === 'nothing') return <main className="opening">{words.app.loading}</main>
   return (
     <CrashGuard>
-      <Bar />
-      <NotKept />
-      <BenchPage />
+      {shows === 'first-page' ? (
+        <FirstPage />
+      ) : (
+        <>
+          <Bar />
+          <NotKept />
+          <BenchPage />
+        </>
+      )}
       <InFront />
       <DropTarget />
     </CrashGuard>

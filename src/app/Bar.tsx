@@ -8,6 +8,7 @@ import { words } from '../words/words'
 import { BoreTabs } from './BoreTabs'
 import { desk, nameOr, saveLoop, startNewJob } from './desk'
 import { JobMenu } from './JobMenu'
+import { showNote } from './questions'
 import { SendButton } from './SendButton'
 import { type ChosenTheme, chooseTheme, themeStore } from './theme'
 
@@ -21,7 +22,15 @@ export function Bar() {
       <BoreTabs />
       {invented ? (
         <div className="bar-banner">
-          <strong>{words.demo.banner}</strong>
+          <button
+            type="button"
+            className="bar-about"
+            aria-haspopup="dialog"
+            title={words.note.about}
+            onClick={showNote}
+          >
+            {words.demo.banner}
+          </button>
           <button type="button" className="quiet" onClick={() => void startNewJob()}>
             {words.demo.startOwn}
           </button>

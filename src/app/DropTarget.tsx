@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react'
 import { words } from '../words/words'
-import { openFile } from './desk'
+import { openFile } from './open-file'
 import { tell } from './questions'
 
 /** The whole page takes a job file that is dropped on it. */

@@ -4,17 +4,30 @@ import type { Problem } from '../core/problem'
 import { problemPlace, problemText } from '../words/problems'
 import { words } from '../words/words'
 import { Dialog, useShown } from './Dialog'
+import { desk } from './desk'
+import { ExampleList } from './ExampleList'
+import { JobNote } from './JobNote'
 import { KeptJobs } from './KeptJobs'
-import { closeKeptJobs, closeProblems, inFront, type Question } from './questions'
+import { closeExamples, closeKeptJobs, closeNote, closeProblems, inFront, type Question } from './questions'
 
-/** What stands in front of the page: a list of kept jobs, what is wrong in a file, a question. */
+/** What stands in front of the page: lists of jobs, the note, what is wrong in a file, a question. */
 export function InFront() {
-  const { question, problems, keptJobs } = useStore(inFront)
+  const { question, problems, keptJobs, examples, note } = useStore(inFront)
   return (
     <>
       {keptJobs ? (
         <Dialog title={words.kept.title} onClose={closeKeptJobs}>
           <KeptJobs />
+        </Dialog>
+      ) : null}
+      {examples ? (
+        <Dialog title={words.examples.title} onClose={closeExamples}>
+          <ExampleList onChosen={closeExamples} />
+        </Dialog>
+      ) : null}
+      {note ? (
+        <Dialog title={words.note.title} onClose={closeNote}>
+          <JobNote />
         </Dialog>
       ) : null}
       {problems ? (
@@ -28,9 +41,10 @@ export function InFront() {
 }
 
 function ProblemList({ list }: { readonly list: readonly Problem[] }) {
+  const hasJob = useStore(desk, ({ shows }) => shows === 'bench')
   return (
     <>
-      <p>{words.file.problemsLead}</p>
+      <p>{hasJob ? words.file.problemsLead : words.file.problemsLeadNoJob}</p>
       <ul className="problem-list">
         {list.map((problem) => (
           <li key={`${problem.path} ${problem.line} ${problem.column} ${problemText(problem)}`}>

@@ -1,4 +1,3 @@
-import { type ChangeEvent, useRef } from 'react'
 import { useStore } from 'zustand'
 import type { Bore } from '../core/measured'
 import { addSurvey, removeBore, removeSurvey } from '../job/bore-commands'
@@ -8,31 +7,19 @@ import { surveyOf } from '../job/selectors'
 import { chooseSurvey, session } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
-import { copyAsNewJob, openExample, openFile, saveJobToFile, startNewJob } from './desk'
+import { copyAsNewJob, saveJobToFile, startNewJob } from './desk'
 import { Menu, type MenuItem } from './Menu'
-import { ask, showKeptJobs } from './questions'
+import { ask, showExamples, showKeptJobs, showNote } from './questions'
+import { useFileChooser } from './use-file-chooser'
 
 /** Everything that is done with a job as a whole. */
 export function JobMenu() {
-  const file = useRef<HTMLInputElement>(null)
-  const items = useItems(() => file.current?.click())
-  const openChosen = (event: ChangeEvent<HTMLInputElement>) => {
-    const chosen = event.target.files?.[0]
-    if (chosen) void openFile(chosen)
-    // So that choosing the same file once more is a choice again.
-    event.target.value = ''
-  }
+  const file = useFileChooser()
+  const items = useItems(file.choose)
   return (
     <>
       <Menu text={words.file.menu} items={items} />
-      <input
-        ref={file}
-        type="file"
-        accept=".json,application/json"
-        hidden
-        aria-label={words.file.open}
-        onChange={openChosen}
-      />
+      {file.field}
     </>
   )
 }
@@ -48,7 +35,8 @@ function useItems(chooseFile: () => void): MenuItem[] {
     { label: file.save, pick: () => void saveJobToFile(false), apart: true },
     { label: file.saveAs, pick: () => void saveJobToFile(true) },
     { label: file.duplicate, pick: () => void copyAsNewJob() },
-    { label: file.example, pick: () => void openExample(), apart: true },
+    { label: words.note.menu, pick: showNote, apart: true },
+    { label: file.examples, pick: showExamples },
     ...(bore
       ? [{ label: words.bar.addSurvey(nameOf(bore)), pick: () => measureAgain(bore), apart: true }]
       : []),

@@ -1,16 +1,14 @@
 /** What the bar does with whole jobs: opening, changing over to another, saving, keeping. */
 import { createStore } from 'zustand/vanilla'
-import exampleText from '../../scenarios/A-two-stroke-single.json?raw'
 import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
 import { newJob } from '../job/new-job'
-import { type ReadResult, readJob } from '../job/read-job'
 import type { Job } from '../job/schema'
-import { writeJob } from '../job/write-job'
 import { startSession } from '../session/session'
 import { openShelf, type Shelf } from '../storage/job-shelf'
 import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
+import { askedIn, type ExampleName, exampleAddress, loadExample } from './examples'
 import { downloadText, saveToFile } from './job-file'
 import { ask, showProblems, tell } from './questions'
 import { createSaveLoop } from './save-loop'
@@ -30,74 +28,114 @@ export function shelf(): Promise<Shelf> {
 
 export const saveLoop = createSaveLoop({ save: async (job) => (await shelf()).save(job), now })
 
-/** Whether there is a job to show yet, and the last thing done with a file, in words. */
+/** What the page shows, and the last thing done with a file, in words. */
 export interface Desk {
-  readonly ready: boolean
+  /** The first page stands where this browser has no job to go on with. */
+  readonly shows: 'nothing' | 'first-page' | 'bench'
   readonly said?: string
+  /** On the first page: something lies on the shelf all the same, as where the last job could not be read. */
+  readonly hasKept?: true
 }
 
-export const desk = createStore<Desk>(() => ({ ready: false }))
+export const desk = createStore<Desk>(() => ({ shows: 'nothing' }))
 
-function say(said: string) {
+export function say(said: string) {
   desk.setState({ said })
 }
 
-/** The job that was laid on the bench as it came, not yet changed by anybody. */
-let untouched: Job | undefined
+/** The job that was laid on the bench as it came, not yet changed by anybody: it is not kept. */
+let untouched: { readonly job: Job; readonly example?: ExampleName } | undefined
 
-function layOut(job: Job) {
-  desk.setState({ ready: true }, true)
-  startSession()
-  jobStore.getState().openJob(job)
+function isUntouched(): boolean {
+  return untouched?.job === jobStore.getState().job
 }
 
-function layOutFresh(job: Job) {
-  untouched = job
+/** The example on the bench, while it is as it came. */
+function untouchedExample(): ExampleName | undefined {
+  return desk.getState().shows === 'bench' && isUntouched() ? untouched?.example : undefined
+}
+
+export function layOut(job: Job) {
+  desk.setState({ shows: 'bench' }, true)
+  startSession()
+  jobStore.getState().openJob(job)
+  showAddress()
+}
+
+function layOutFresh(job: Job, example?: ExampleName) {
+  untouched = { job, ...(example === undefined ? {} : { example }) }
   layOut(job)
 }
 
-/** Opens what was open last, or the example, and from then on saves every change. */
-export async function startDesk(): Promise<void> {
-  const kept = await lastJob()
-  jobStore.subscribe(({ job, revision }, before) => {
-    if (revision !== before.revision) saveLoop.put(job)
-  })
-  if (kept) {
-    saveLoop.take(kept, now())
-    layOut(kept)
-  } else layOutFresh(exampleJob())
+/** Lets the address name the example on the bench, so that a reload or a link finds it again. */
+function showAddress() {
+  const example = untouchedExample()
+  const fragment = example === undefined ? '' : exampleAddress(example)
+  if (location.hash !== fragment) {
+    history.replaceState(history.state, '', `${location.pathname}${location.search}${fragment}`)
+  }
 }
 
-async function lastJob(): Promise<Job | undefined> {
+/** Opens what the address asks for, else what was open last, and from then on keeps every change. */
+export async function startDesk(): Promise<void> {
+  jobStore.subscribe(({ job, revision }, before) => {
+    if (revision === before.revision) return
+    if (isUntouched()) return saveLoop.rest()
+    untouched = undefined
+    saveLoop.put(job)
+    showAddress()
+  })
+  window.addEventListener('hashchange', () => void followAddress())
+  await followAddress()
+}
+
+/** Goes where the address says; where it asks for no example, an example that nobody changed makes way. */
+async function followAddress(): Promise<void> {
+  const asked = askedIn(location.hash)
+  if (asked.kind === 'example') await openExample(asked.name)
+  const { shows } = desk.getState()
+  const leaves = asked.kind === 'nothing' && untouchedExample() !== undefined
+  if (shows === 'nothing' || leaves) await openLast()
+  showAddress()
+  if (asked.kind === 'unknown') await tell(words.examples.unknown(asked.name))
+}
+
+/** Opens what was open last, or the first page. */
+async function openLast(): Promise<void> {
+  const { job, hasKept } = await lastJob()
+  untouched = undefined
+  if (job) {
+    saveLoop.take(job, now())
+    layOut(job)
+  } else desk.setState({ shows: 'first-page', ...(hasKept ? { hasKept } : {}) }, true)
+}
+
+async function lastJob(): Promise<{ readonly job?: Job; readonly hasKept?: true }> {
   try {
     const open = await shelf()
     const kept = await open.list()
     const last = (await open.lastOpen()) ?? kept[0]?.id
     const result = last === undefined ? undefined : await open.read(last)
-    if (result?.ok) return result.job
+    if (result?.ok) return { job: result.job }
     if (result) showProblems(nameOr(kept.find(({ id }) => id === last)?.name), result.problems)
+    const hasKept = kept.length > 0 || (await open.setAside()).length > 0
+    return hasKept ? { hasKept } : {}
   } catch (error) {
     // The first save meets the same trouble and says so on the page.
     if (!(error instanceof ShelfError)) throw error
+    return {}
   }
-  return undefined
 }
 
 export function nameOr(name: string | undefined): string {
   return name === undefined || name.trim() === '' ? words.app.untitled : name
 }
 
-function exampleJob(): Job {
-  const read = readJob(exampleText)
-  if (!read.ok) throw new Error(`The example is no job: ${JSON.stringify(read.problems)}`)
-  return { ...read.job, id: newId() }
-}
-
 /** True once the job on the bench is kept, or the user was asked and lets it go. */
 async function mayLeave(): Promise<boolean> {
   for (;;) {
     const state = await saveLoop.settled()
-    if (state.kind !== 'failed' || jobStore.getState().job === untouched) return true
+    if (state.kind !== 'failed' || isUntouched()) return true
     const { saving } = words
     const answer = await ask(`${saving.leaving} ${saving.errors[state.code]}`, [
       { answer: 'retry', label: saving.retry },
@@ -110,25 +148,29 @@ async function mayLeave(): Promise<boolean> {
   }
 }
 
-/** Lays another job on the bench once the one there is kept. A new job left as it came is not kept. */
-async function changeOver(next: () => void | Promise<void>): Promise<void> {
-  if (!(await mayLeave())) return
-  const { job } = jobStore.getState()
-  const isEmpty = job === untouched && job.invented !== true
-  await next()
-  if (isEmpty && jobStore.getState().job.id !== job.id) await removeKept(job.id)
+/** Lays another job on the bench once the one there is kept; one left as it came need not be. */
+export async function changeOver(next: () => void | Promise<void>): Promise<void> {
+  if (await mayLeave()) await next()
 }
 
 export async function startNewJob(): Promise<void> {
-  const { job } = jobStore.getState()
-  if (job === untouched && job.invented !== true) return
+  if (isUntouched() && untouched?.example === undefined) return
   await changeOver(() => layOutFresh(newJob(newId)))
 }
 
-export async function openExample(): Promise<void> {
-  const { job } = jobStore.getState()
-  if (job === untouched && job.invented === true) return
-  await changeOver(() => layOutFresh(exampleJob()))
+/** Lays a copy of an example on the bench; where it cannot be loaded, says so. */
+export async function openExample(name: ExampleName): Promise<void> {
+  if (untouchedExample() === name) return
+  const job = await loadExample(name)
+  if (job === undefined) {
+    // Not waited for: the page may have nothing yet for it to stand in front of.
+    void tell(words.examples.notLoaded)
+    return
+  }
+  // Another was asked for while this one was on its way.
+  const asked = askedIn(location.hash)
+  if (asked.kind !== 'example' || asked.name !== name) return
+  await changeOver(() => layOutFresh(job, name))
 }
 
 export async function copyAsNewJob(): Promise<void> {
@@ -138,62 +180,12 @@ export async function copyAsNewJob(): Promise<void> {
   })
 }
 
-/** Reads a file and lays its job on the bench; whatever is wrong is said and the job there stays. */
-export async function openFile(file: File): Promise<void> {
-  const read = await readFile(file)
-  if (read === undefined) return tell(words.file.notRead(file.name))
-  if (!read.ok) return showProblems(file.name, read.problems)
-  const job = await withIdentity(read.job)
-  if (job === undefined) return
-  await changeOver(() => {
-    layOut(job)
-    say(words.file.opened(file.name))
-  })
-}
-
-async function readFile(file: File): Promise<ReadResult | undefined> {
-  try {
-    return readJob(new Uint8Array(await file.arrayBuffer()))
-  } catch (error) {
-    // The browser could not get at the bytes: moved, deleted, or no leave to read it.
-    if (error instanceof DOMException) return undefined
-    throw error
-  }
-}
-
-/** The job under its own id, or under a fresh one where a different job is kept under it. */
-async function withIdentity(job: Job): Promise<Job | undefined> {
-  const kept = await keptText(job.id)
-  if (kept === undefined || kept === writeJob(job)) return job
-  const answer = await ask(words.file.replaceAsk, [
-    { answer: 'copy', label: words.file.openAsCopy },
-    { answer: 'replace', label: words.file.replace },
-  ])
-  if (answer === 'copy') return { ...job, id: newId() }
-  return answer === 'replace' ? job : undefined
-}
-
-/** What is kept under an id, on the bench or on the shelf, as text. */
-async function keptText(id: string): Promise<string | undefined> {
-  const { job } = jobStore.getState()
-  if (job.id === id) return writeJob(job)
-  try {
-    const kept = await (await shelf()).peek(id)
-    if (kept === undefined) return undefined
-    return kept.ok ? writeJob(kept.job) : ''
-  } catch (error) {
-    if (error instanceof ShelfError) return undefined
-    throw error
-  }
-}
-
 /** Lays a kept job on the bench; true once it lies there. */
 export async function openKept(id: string, name: string): Promise<boolean> {
   let done = false
   await changeOver(async () => {
     const read = await unlessShelfFails(async (open) => open.read(id))
     if (read?.ok) {
-      untouched = undefined
       saveLoop.take(read.job, now())
       layOut(read.job)
       done = true

@@ -20,6 +20,8 @@ export interface InFront {
   /** A file or a kept record that could not be opened, with all that is wrong in it. */
   readonly problems?: { readonly name: string; readonly list: readonly Problem[] }
   readonly keptJobs?: true
+  readonly examples?: true
+  readonly note?: true
 }
 
 export const inFront = createStore<InFront>(() => ({}))
@@ -63,4 +65,20 @@ export function showKeptJobs() {
 
 export function closeKeptJobs() {
   without('keptJobs')
+}
+
+export function showExamples() {
+  inFront.setState({ examples: true })
+}
+
+export function closeExamples() {
+  without('examples')
+}
+
+export function showNote() {
+  inFront.setState({ note: true })
+}
+
+export function closeNote() {
+  without('note')
 }

@@ -3,6 +3,7 @@ import { block } from './english/block'
 import { blunders } from './english/blunders'
 import { bore } from './english/bore'
 import { findings } from './english/findings'
+import { firstPage } from './english/first-page'
 import { instruments } from './english/instruments'
 import { limits } from './english/limits'
 import { number } from './english/number'
@@ -34,6 +35,7 @@ export const en = {
   ...blunders,
   ...block,
   ...send,
+  ...firstPage,
 }
 
 /** The table that every language fills. */

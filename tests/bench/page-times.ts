@@ -1,4 +1,5 @@
 import type { Browser, Page } from '@playwright/test'
+import { exampleAddress } from '../../src/app/examples'
 import { words } from '../../src/words/words'
 import { type Figure, spread } from './figures'
 import { installFrameProbe } from './frame-probe'
@@ -61,7 +62,7 @@ async function openPage(browser: Browser, address: string): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } })
   const page = await context.newPage()
   await page.addInitScript(installFrameProbe)
-  await page.goto(address)
+  await page.goto(`${address}${exampleAddress('A')}`)
   return page
 }
 

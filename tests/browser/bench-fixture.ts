@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright'
 import { type BrowserContext, test as base, expect, type Page } from '@playwright/test'
+import { type ExampleName, exampleAddress } from '../../src/app/examples'
 
 const knownWarnings = [
   // Three says this once for each load, about a class that its React binding still uses.
@@ -63,10 +64,13 @@ export async function withoutPicture(page: Page): Promise<void> {
   })
 }
 
-/** Opens the app as a browser that has never seen it, and waits until it has something to show. */
-export async function openApp(page: Page): Promise<void> {
-  await page.goto('./')
-  await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+/**
+ * Opens an example by its address and waits for the Bench; it opens anew as long as nobody changes it. What
+ * the browser keeps is opened by the plain address.
+ */
+export async function openApp(page: Page, example: ExampleName = 'A'): Promise<void> {
+  await page.goto(`./${exampleAddress(example)}`)
+  await expect(page.getByRole('heading', { level: 1, name: /invented/ })).toBeVisible()
 }
 
 /** Checks a page, or a part of it, by axe's rules for WCAG 2.2 A and AA and its own good practice. */

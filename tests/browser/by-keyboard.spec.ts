@@ -89,7 +89,7 @@ test('eight readings, two limits, a port, a belt and a comparison bore are typed
 
   // The same job in the same browser, now with the picture.
   const pictured = await page.context().newPage()
-  await openApp(pictured)
+  await pictured.goto('./')
   await expect(pictured.locator('.verdict')).toHaveText(/^Over the largest new size/)
   await expect(pictured.locator('.picture-box canvas')).toBeVisible()
   const port = await pixelOf(pictured, 62, 0)

@@ -55,7 +55,7 @@ async function savedFile(page: Page): Promise<{ name: string; text: string }> {
 
 test.beforeEach(({ page }) => withoutPicture(page))
 
-test('an empty browser opens the example under a banner that says it is invented', async ({ page }) => {
+test('an example is left for a job of your own by one button', async ({ page }) => {
   await openApp(page)
   await expect(page.getByText(demo.banner)).toBeVisible()
   await expect(page.getByRole('tab')).toHaveCount(2)
@@ -237,6 +237,7 @@ test('the menu and the list of kept jobs have nothing that axe finds fault with,
   page,
 }) => {
   await openApp(page)
+  await rename(page, 'Kept')
   await page.getByRole('button', { name: file.menu, exact: true }).click()
   await expect(page.getByRole('button', { name: file.kept })).toBeVisible()
   await expectAccessible(page, '.bar')

@@ -1,13 +1,6 @@
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
 
-test('the app opens with the invented example when the browser holds no job', async ({ page }) => {
-  await openApp(page)
-  await expect(page).toHaveTitle(/Borewall/)
-  await expect(page.getByRole('main')).toBeVisible()
-  await expect(page.getByText(/invented/i).first()).toBeVisible()
-})
-
-test('the first page has nothing that axe finds fault with, light or dark', async ({ page }) => {
+test('the Bench has nothing that axe finds fault with, light or dark', async ({ page }) => {
   await openApp(page)
   await expect(page.locator('.picture-box canvas')).toBeVisible()
   await expectAccessible(page)

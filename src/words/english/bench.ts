@@ -52,7 +52,7 @@ export const bench = {
   saving: {
     saved: (time: string) => `Saved ${time}`,
     saving: 'Saving…',
-    notYet: 'Nothing to save yet',
+    notYet: 'Unchanged',
     failed: 'Not saved',
     failedKept: 'Not saved. What you entered is still on this page; save it to a file.',
     retry: 'Try again',
@@ -111,7 +111,7 @@ export const bench = {
     new: 'New',
     open: 'Open…',
     kept: 'Kept jobs…',
-    example: 'Example',
+    examples: 'Examples…',
     save: 'Save to file',
     saveAs: 'Save to file as…',
     duplicate: 'Copy as a new job',
@@ -119,11 +119,11 @@ export const bench = {
     defaultName: 'job',
     kind: 'Borewall job',
     drop: 'Drop a job file here',
-    dropHint: 'or drop a job file anywhere on this page',
     opened: (name: string) => `Opened ${name}`,
     savedFile: (name: string) => `Written to ${name}`,
     problemsTitle: (file: string) => `${file} could not be opened`,
     problemsLead: 'The job on the bench is untouched. What is wrong in the file:',
+    problemsLeadNoJob: 'Nothing was opened. What is wrong in the file:',
     problemAt: (place: string, problem: string) => `${place}: ${problem}`,
     moreProblems: (count: number) => `and ${count} more`,
     notRead: (file: string) => `${file} could not be read from the disk. Is it still there?`,
@@ -155,8 +155,6 @@ export const bench = {
   demo: {
     banner: 'An example, all figures invented',
     startOwn: 'Start a job of your own',
-    tryIt: 'Change anything; the example can be had again.',
-    openExample: 'Open the example',
   },
   /** Written on the picture itself. */
   pictureTexts: {

@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Browser, Page } from '@playwright/test'
+import { exampleAddress } from '../../../src/app/examples'
 import type { Setting } from '../../run/setting'
 import { withBuiltPage } from '../built-page'
 import { type View, views } from './views'
@@ -23,7 +24,7 @@ export async function run(setting: Setting): Promise<void> {
 }
 
 async function shoot(browser: Browser, address: string, view: View): Promise<Buffer> {
-  const { width, height, theme, media } = view
+  const { width, height, theme, media, example } = view
   const context = await browser.newContext({
     viewport: { width, height },
     colorScheme: theme,
@@ -32,7 +33,7 @@ async function shoot(browser: Browser, address: string, view: View): Promise<Buf
   })
   const page = await context.newPage()
   if (view.before) await page.addInitScript(view.before)
-  await page.goto(address)
+  await page.goto(example === undefined ? address : `${address}${exampleAddress(example)}`)
   await page.getByRole('heading', { level: 1 }).waitFor()
   await view.prepare?.(page)
   if (media) await page.emulateMedia({ media })

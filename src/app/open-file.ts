@@ -1,0 +1,58 @@
+import { jobStore } from '../job/job-store'
+import { newId } from '../job/new-id'
+import { type ReadResult, readJob } from '../job/read-job'
+import type { Job } from '../job/schema'
+import { writeJob } from '../job/write-job'
+import { ShelfError } from '../storage/shelf-error'
+import { words } from '../words/words'
+import { changeOver, layOut, say, shelf } from './desk'
+import { ask, showProblems, tell } from './questions'
+
+/** Reads a file and lays its job on the bench; whatever is wrong is said and the job there stays. */
+export async function openFile(file: File): Promise<void> {
+  const read = await readFile(file)
+  if (read === undefined) return tell(words.file.notRead(file.name))
+  if (!read.ok) return showProblems(file.name, read.problems)
+  const job = await withIdentity(read.job)
+  if (job === undefined) return
+  await changeOver(() => {
+    layOut(job)
+    say(words.file.opened(file.name))
+  })
+}
+
+async function readFile(file: File): Promise<ReadResult | undefined> {
+  try {
+    return readJob(new Uint8Array(await file.arrayBuffer()))
+  } catch (error) {
+    // The browser could not get at the bytes: moved, deleted, or no leave to read it.
+    if (error instanceof DOMException) return undefined
+    throw error
+  }
+}
+
+/** The job under its own id, or under a fresh one where a different job is kept under it. */
+async function withIdentity(job: Job): Promise<Job | undefined> {
+  const kept = await keptText(job.id)
+  if (kept === undefined || kept === writeJob(job)) return job
+  const answer = await ask(words.file.replaceAsk, [
+    { answer: 'copy', label: words.file.openAsCopy },
+    { answer: 'replace', label: words.file.replace },
+  ])
+  if (answer === 'copy') return { ...job, id: newId() }
+  return answer === 'replace' ? job : undefined
+}
+
+/** What is kept under an id, on the bench or on the shelf, as text. */
+async function keptText(id: string): Promise<string | undefined> {
+  const { job } = jobStore.getState()
+  if (job.id === id) return writeJob(job)
+  try {
+    const kept = await (await shelf()).peek(id)
+    if (kept === undefined) return undefined
+    return kept.ok ? writeJob(kept.job) : ''
+  } catch (error) {
+    if (error instanceof ShelfError) return undefined
+    throw error
+  }
+}

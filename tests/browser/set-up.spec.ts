@@ -99,7 +99,8 @@ test('a bore is read directly in inches at the keyboard, each size echoed in mm,
 }) => {
   await startEmptyJob(page)
   await choose(page, setUp.labels.gauge, setUp.gauges['three-contact-micrometer'])
-  await choose(page, setUp.labels.dialUnit, setUp.units.dial.inch)
+  await tabTo(page, page.getByRole('combobox', { name: setUp.labels.dialUnit }))
+  await page.keyboard.press('ArrowDown')
   await tabTo(page, fieldOf(page, setUp.inchLabels.roughSize))
   await page.keyboard.press('ControlOrMeta+a')
   await page.keyboard.type('2,85')

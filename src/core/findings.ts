@@ -165,6 +165,24 @@ export type ProvisionalReason =
   | 'no-dial-over-contacts'
   | 'contact-changed'
 
+/** The oval of a level as fitted on three axes or more; lengths are differences of diameters. */
+export interface FittedOval {
+  readonly axes: number
+  readonly ovalMm: number
+  readonly expandedMm: number
+  /** Direction of the largest diameter with its U (95 %); absent where no direction stands out. */
+  readonly longAxisDegrees?: number
+  readonly longAxisExpandedDegrees?: number
+  /** Where no direction stands out: the most that the oval may be, one-sided 95 %. */
+  readonly atMostMm?: number
+}
+
+/** The widest fitted oval of a bore: its doubt allows for its having been chosen among several levels. */
+export interface WidestOval extends FittedOval {
+  readonly depthMm: number
+  readonly levels: number
+}
+
 export interface LevelFinding {
   readonly depthMm: number
   readonly land: boolean
@@ -173,6 +191,29 @@ export interface LevelFinding {
   readonly meanExpandedMm: number
   /** Largest less smallest at this level, with its interval for this one level; two axes or more. */
   readonly ovality?: { readonly valueMm: number; readonly lowMm: number; readonly highMm: number }
+  readonly fittedOval?: FittedOval
+  /** Two axes: the least that the true oval is, one-sided 95 % or better; they set no upper limit. */
+  readonly ovalAtLeastMm?: number
+}
+
+export type DepthFormName = 'straight' | 'tapered' | 'barrel' | 'waisted' | 'bell-mouthed' | 'stepped'
+
+/** A difference of level means, mm, with what it must exceed to be named. */
+export interface DepthContrast {
+  readonly valueMm: number
+  readonly expandedMm: number
+}
+
+/** The form of the bore along its depth; lengths are differences of diameters. */
+export interface DepthForm {
+  readonly names: readonly DepthFormName[]
+  /** Top level less bottom level. */
+  readonly ends?: DepthContrast
+  /** The inner level furthest off the line between the ends. */
+  readonly middle?: DepthContrast & { readonly depthMm: number }
+  readonly bell?: DepthContrast & { readonly end: 'top' | 'bottom' }
+  /** The worn level next to a land, less the land. */
+  readonly step?: DepthContrast & { readonly landDepthMm: number; readonly depthMm: number }
 }
 
 export type ShapeReason =
@@ -313,6 +354,8 @@ export interface BoreFinding {
   /** By the spec's rule first, then by the others. */
   readonly ovality: readonly ShapeFinding<OvalityRule>[]
   readonly taper: readonly ShapeFinding<TaperRule>[]
+  readonly widestOval?: WidestOval
+  readonly depthForm?: DepthForm
   readonly differences: readonly Difference[]
   readonly notes: readonly Note[]
   /** Questions about readings that may be blunders, those left out that the user has answered. */

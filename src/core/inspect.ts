@@ -8,10 +8,12 @@ import { entryOf, roughSizeMm } from './diameter/entry'
 import { readingReference } from './diameter/reading-reference'
 import { asMadeExpanded, difference } from './difference/difference'
 import type { BoreFinding, BoreVerdict, Difference, Findings, Place, StationFinding } from './findings'
+import { formAlongDepth } from './form/form-along-depth'
 import { largest, levelFinding, levelsOf, smallest } from './form/level'
 import { ovality } from './form/ovality'
 import { place } from './form/range-finding'
 import { taper } from './form/taper'
+import { widestOval } from './form/widest-oval'
 import type { Bore, GaugeKind, Measured, Survey } from './measured'
 import { notesOf } from './notes'
 import { blockedBy } from './ports/blocked'
@@ -59,6 +61,8 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
       ? { known: false, why: 'no-size-over-contacts' }
       : boreVerdict(stations, pair, provisional.length === 0 && seesOval(measured, bore, survey, stations))
   const levels = levelsOf(stations)
+  const depthForm = formAlongDepth(levels)
+  const oval = kind === 'three-contact-micrometer' ? undefined : widestOval(levels)
   const asRead = surveyAsRead(conditions, survey, measured.spec, stations)
   const drawnLengthMm = bore.lengthMm ?? Math.max(0, ...survey.levelsMm) + drawnPastLevelsMm
   return {
@@ -76,6 +80,8 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
     levels: levels.map((level) => levelFinding(level, kind)),
     ovality: ovality(levels, measured.spec, kind),
     taper: taper(levels, measured.spec),
+    ...(oval ? { widestOval: oval } : {}),
+    ...(depthForm ? { depthForm } : {}),
     differences: [],
     notes: notesOf({
       bore,

@@ -2,6 +2,7 @@ import { bench } from './english/bench'
 import { block } from './english/block'
 import { blunders } from './english/blunders'
 import { bore } from './english/bore'
+import { budget } from './english/budget'
 import { findings } from './english/findings'
 import { firstPage } from './english/first-page'
 import { instruments } from './english/instruments'
@@ -34,6 +35,7 @@ export const en = {
   ...report,
   ...blunders,
   ...block,
+  ...budget,
   ...send,
   ...firstPage,
 }

@@ -10,6 +10,7 @@ import type {
   Verdict,
 } from '../core/findings'
 import type { OvalityRule, TaperRule } from '../core/measured'
+import { depthFormRow, ovalRow } from './form-rows'
 import { ruleText } from './notes'
 import {
   chances,
@@ -23,35 +24,13 @@ import {
   size,
   sizeWithDoubt,
 } from './numbers'
+import type { Row } from './row'
 import { words } from './words'
 
 export { cautions, noteText, noteTexts, ruleText } from './notes'
 export { problemPlace, problemText } from './problems'
 export { readOut } from './read-out'
-
-/** A figure among the findings, with what it is judged by. */
-export interface Row {
-  readonly id: string
-  readonly name: string
-  /** `minor`: by another rule than the spec's, a smaller line under the row before it. */
-  readonly rank: 'main' | 'minor'
-  readonly place?: Place
-  readonly placeText?: string
-  readonly figure: string
-  /** Limit, rule, chances. */
-  readonly detail: string
-  readonly verdict?: Verdict
-  readonly verdictText?: string
-  /** The figure with its interval against its limit, mm. */
-  readonly bar?: Bar
-}
-
-export interface Bar {
-  readonly low: number
-  readonly value: number
-  readonly high: number
-  readonly limit: number
-}
+export type { Bar, Row } from './row'
 
 type Shape = ShapeFinding<OvalityRule> | ShapeFinding<TaperRule>
 
@@ -64,7 +43,9 @@ export function findingRows(finding: BoreFinding, findings: Findings): Row[] {
     ...extremeRow('largest', words.findings.largest, finding, finding.largest),
     ...extremeRow('smallest', words.findings.smallest, finding, finding.smallest),
     ...shapeRows('ovality', words.findings.ovality, finding.ovality, judged),
+    ...ovalRow(finding),
     ...shapeRows('taper', words.findings.taper, finding.taper, judged),
+    ...depthFormRow(finding),
     ...widestMeanRow(finding),
     ...finding.differences.flatMap((d) => differenceRows(d, findings)),
   ]

@@ -1,4 +1,5 @@
 import type { StationFinding } from '../findings'
+import { dot, inverseOf, normalMatrix } from './three-by-three'
 
 /**
  * The most that the oval of one level may be, a difference of diameters in mm, at one-sided confidence of
@@ -37,35 +38,4 @@ export function ovalBoundMm(stations: readonly StationFinding[]): number | undef
   const freedom = Math.min(...stations.map((s) => s.individualDegreesOfFreedom))
   const twiceF = freedom > 1e6 ? -2 * Math.log(0.05) : freedom * (0.05 ** (-2 / freedom) - 1)
   return 2 * (size + Math.sqrt(twiceF) * largest)
-}
-
-type Vector = readonly [number, number, number]
-type Matrix = readonly [Vector, Vector, Vector]
-
-function dot(one: Vector, other: Vector): number {
-  return one[0] * other[0] + one[1] * other[1] + one[2] * other[2]
-}
-
-function cross(one: Vector, other: Vector): Vector {
-  return [
-    one[1] * other[2] - one[2] * other[1],
-    one[2] * other[0] - one[0] * other[2],
-    one[0] * other[1] - one[1] * other[0],
-  ]
-}
-
-function normalMatrix(rows: readonly Vector[]): Matrix {
-  const total = (i: 0 | 1 | 2, j: 0 | 1 | 2) => rows.reduce((sum, row) => sum + row[i] * row[j], 0)
-  return [
-    [total(0, 0), total(0, 1), total(0, 2)],
-    [total(0, 1), total(1, 1), total(1, 2)],
-    [total(0, 2), total(1, 2), total(2, 2)],
-  ]
-}
-
-/** The inverse of a symmetric matrix by its cofactors; three axes apart make it regular. */
-function inverseOf([first, second, third]: Matrix): Matrix {
-  const scale = 1 / dot(first, cross(second, third))
-  const times = (v: Vector): Vector => [v[0] * scale, v[1] * scale, v[2] * scale]
-  return [times(cross(second, third)), times(cross(third, first)), times(cross(first, second))]
 }

@@ -10,6 +10,7 @@ import {
 } from '../../words/verdict'
 import { words } from '../../words/words'
 import { BlockTable } from './BlockTable'
+import { BudgetTable } from './BudgetTable'
 import { FindingRow } from './FindingRow'
 import { Questions } from './Questions'
 import type { OnBench } from './use-job'
@@ -38,6 +39,7 @@ export function Proof({ bench }: { readonly bench: OnBench }) {
           ))}
         </ul>
       ) : null}
+      <BudgetTable {...bench} />
       <OtherRules rows={rows.filter((row) => row.rank === 'minor')} />
       <TextList title={words.notes.title} texts={noteTexts(finding)} />
       <TextList title={words.cautions.title} texts={cautions(finding, bore)} />

@@ -9,6 +9,33 @@ export const findings = {
     smallest: 'Smallest diameter',
     ovality: 'Out-of-round',
     taper: 'Taper',
+    fittedOval: 'Oval as fitted',
+    fittedAcross: (axis: string, doubt: string, axes: number) =>
+      `largest across ${axis} ± ${doubt}, from ${axes} axes`,
+    fittedNoDirection: (most: string) => `no direction stands out; at most ${most}`,
+    fittedThree: 'three axes cannot tell it from a four-lobed form',
+    ovalAtLeast: 'True oval',
+    ovalAtLeastFigure: (least: string) => `${least} or more`,
+    ovalAtLeastDetail: 'two axes leave open how much more',
+    depthForm: 'Form along the depth',
+    depthForms: {
+      straight: 'straight',
+      tapered: 'tapered',
+      barrel: 'barrel',
+      waisted: 'waisted',
+      'bell-mouthed': 'bell-mouthed',
+      stepped: 'stepped',
+    },
+    depthStraight: 'as far as these readings show',
+    depthEnds: (difference: string) => `top less bottom ${difference}`,
+    depthMiddle: (depth: string, difference: string) =>
+      `${depth} ${difference} off the line between the ends`,
+    depthBell: {
+      top: (difference: string) => `top ${difference} wider`,
+      bottom: (difference: string) => `bottom ${difference} wider`,
+    },
+    depthStep: (depth: string, land: string, difference: string) =>
+      `${depth} less the land at ${land} ${difference}`,
     byRule: (rule: string) => `by ${rule}`,
     widestMean: 'Mean of the widest level',
     difference: (bore: string) => `Largest difference from ${bore}`,

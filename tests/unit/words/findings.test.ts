@@ -40,6 +40,7 @@ describe('the rows of findings', () => {
       'smallest',
       'ovality',
       'ovality:pooled',
+      'oval',
       'taper',
       'widest-mean',
       'difference:b2',

@@ -1,0 +1,86 @@
+import type { FittedOval, StationFinding } from '../findings'
+import { noncentralChiSquared2 } from '../statistics/noncentral-chi-squared'
+import { risingRoot } from '../statistics/root'
+import { studentQuantile } from '../statistics/student'
+import { dot, inverseOf, type Matrix, normalMatrix, type Vector } from './three-by-three'
+
+/** Noncentralities are looked for up to here: an oval of thirty u is named long before. */
+const mostNoncentrality = 900
+
+/**
+ * The oval of a level by least squares: D_k = D̄ + a·cos 2θ_k + b·sin 2θ_k, oval = 2·√(a² + b²) as a
+ * difference of diameters in mm, its long axis at φ = ½·atan2(b, a). Undefined on fewer than three axes.
+ * `among`: of how many levels this one was chosen because it is the widest; 1 for a level looked at by itself.
+ *
+ * Weights 1/u² from the stations' own parts; errors that they share move D̄ alone. Cov(a, b) from
+ * (XᵀV⁻¹X)⁻¹, which for n axes equally spaced is u²·2/n on its diagonal, so that u(oval) = 2·u·√(2/n) and
+ * u(φ) = u·√(2/n)/oval rad. The direction is named only if (a,b)·Cov⁻¹·(a,b)ᵀ exceeds the 95 % point of χ²
+ * with two degrees (5.99; among g levels 0.95^(1/g)); else the oval is bounded from above at one-sided 95 %, by the noncentral χ² with two
+ * degrees and the larger principal u. Three axes leave no residual: a form of four lobes looks like an oval.
+ * Own derivation, after the least-squares method of the GUM (JCGM 100:2008, H.3).
+ */
+export function fittedOval(stations: readonly StationFinding[], among = 1): FittedOval | undefined {
+  const axes = new Set(stations.map((s) => ((s.axisDegrees % 180) + 180) % 180))
+  if (axes.size < 3 || stations.some((s) => s.individualMm <= 0)) return undefined
+  const { a, b, covariance } = fit(stations)
+  const ovalMm = 2 * Math.hypot(a, b)
+  const { aa, ab, bb } = covariance
+  const determinant = aa * bb - ab * ab
+  const distance = (bb * a * a - 2 * ab * a * b + aa * b * b) / determinant
+  const largestU = Math.sqrt((aa + bb) / 2 + Math.hypot((aa - bb) / 2, ab))
+  const freedom = Math.min(...stations.map((s) => s.individualDegreesOfFreedom))
+  const along = ovalMm > 0 ? { x: (2 * a) / ovalMm, y: (2 * b) / ovalMm } : { x: 1, y: 0 }
+  const variance = along.x ** 2 * aa + 2 * along.x * along.y * ab + along.y ** 2 * bb
+  const acrossVariance = along.y ** 2 * aa - 2 * along.x * along.y * ab + along.x ** 2 * bb
+  // One of several levels, chosen because it is the widest, must stand out from all of them.
+  const t = studentQuantile(1 - 0.025 / among, freedom)
+  const named = -2 * Math.log(1 - 0.95 ** (1 / among))
+  return {
+    axes: axes.size,
+    ovalMm,
+    expandedMm: 2 * t * Math.sqrt(variance),
+    ...(distance > named
+      ? {
+          longAxisDegrees: ((Math.atan2(b, a) / 2) * (180 / Math.PI) + 180) % 180,
+          longAxisExpandedDegrees: Math.min(90, t * (Math.sqrt(acrossVariance) / ovalMm) * (180 / Math.PI)),
+        }
+      : { atMostMm: 2 * largestU * boundInU(ovalMm / 2 / largestU, among) }),
+  }
+}
+
+/** Median of χ² with two degrees of freedom. */
+const medianOfNone = 2 * Math.LN2
+
+/**
+ * The length, in u, that a vector in the plane would be found shorter than this in one case in twenty. A
+ * vector found shorter than half of those that have no length at all bounds nothing by itself: that half is
+ * taken in its place, on the safe side.
+ */
+function boundInU(found: number, among: number): number {
+  const square = Math.max(found * found, medianOfNone)
+  const missed = (lambda: number) => 1 - noncentralChiSquared2(square, lambda)
+  return Math.sqrt(risingRoot(missed, 1 - 0.05 / among, 0, mostNoncentrality, 1e-9))
+}
+
+function fit(stations: readonly StationFinding[]) {
+  const rows = stations.map((station) => {
+    const twice = (2 * station.axisDegrees * Math.PI) / 180
+    const weight = 1 / station.individualMm
+    return {
+      station,
+      design: [weight, weight * Math.cos(twice), weight * Math.sin(twice)] as Vector,
+      weight,
+    }
+  })
+  const inverse: Matrix = inverseOf(normalMatrix(rows.map((row) => row.design)))
+  // Diameters from their own mean: 54 mm squared would cost six of sixteen digits.
+  const about = stations.reduce((sum, s) => sum + s.diameterMm, 0) / stations.length
+  const total = (i: 0 | 1 | 2) =>
+    rows.reduce((sum, row) => sum + row.design[i] * row.weight * (row.station.diameterMm - about), 0)
+  const right: Vector = [total(0), total(1), total(2)]
+  return {
+    a: dot(inverse[1], right),
+    b: dot(inverse[2], right),
+    covariance: { aa: inverse[1][1], ab: inverse[1][2], bb: inverse[2][2] },
+  }
+}

@@ -1,0 +1,110 @@
+import type { Contribution, SourceKind, StationFinding } from '../findings'
+import { combine, expanded } from './combine'
+
+/** One kind of error in a station's budget. */
+export interface BudgetPart {
+  readonly kind: SourceKind
+  /** Standard uncertainty, mm. */
+  readonly u: number
+  /** Its share of the variance, 0 to 1. */
+  readonly share: number
+  /** Some of it stands for what was not recorded. */
+  readonly assumed: boolean
+}
+
+/** Something that could be done, with the U it would leave, mm. */
+export interface Improvement {
+  readonly kind: 'more-repeats' | 'set-by-ring' | 'record-what-is-missing' | 'know-the-temperatures'
+  readonly expandedMm: number
+}
+
+/** What the doubt of a station is made of, the largest part first, and what would shrink it most. */
+export interface Budget {
+  readonly expandedMm: number
+  readonly parts: readonly BudgetPart[]
+  /** Those that would take off a twentieth of U or more, the best first. */
+  readonly improvements: readonly Improvement[]
+}
+
+/** Repeats that are proposed beside those there are. */
+export const repeatsMore = 2
+
+/** What is left, as a share, of a doubt once it rests on a record: assumed values are given in the same budget. */
+const afterRecord: { readonly [Kind in SourceKind]?: number } = {
+  'reference-temperature': Math.sqrt(3) / 5,
+  'temperature-difference': 0.3 * Math.sqrt(3),
+  'standard-error': 0,
+  'drift-preset': 0,
+}
+
+/**
+ * The budget of a station by kinds of error, and what would shrink it: two more repeats, a ring instead of a
+ * micrometer, recording what is missing, knowing the temperatures twice as well. Each is reckoned by scaling the
+ * contributions it acts on and combining anew (GUM, JCGM 100:2008, 5.2.2 and G.4.1), the degrees of freedom
+ * unchanged. The figures of a ring are the typical ones.
+ */
+export function budgetOf(station: StationFinding): Budget {
+  const { contributions } = station
+  const variance = contributions.reduce((sum, part) => sum + part.signedMm ** 2, 0)
+  const kinds = [...new Set(contributions.map(({ kind }) => kind))]
+  const parts = kinds
+    .map((kind): BudgetPart => {
+      const own = contributions.filter((part) => part.kind === kind)
+      const square = own.reduce((sum, part) => sum + part.signedMm ** 2, 0)
+      return {
+        kind,
+        u: Math.sqrt(square),
+        share: variance > 0 ? square / variance : 0,
+        assumed: own.some(({ assumed }) => assumed),
+      }
+    })
+    .filter(({ u }) => u > 0)
+    .sort((a, b) => b.u - a.u)
+  const now = expandedOf(contributions)
+  return { expandedMm: now, parts, improvements: improvementsOf(station, now) }
+}
+
+function improvementsOf({ contributions, repeats }: StationFinding, now: number): Improvement[] {
+  const more = Math.sqrt(repeats / (repeats + repeatsMore))
+  const scaled = (kind: Improvement['kind'], scale: (part: Contribution) => number): Improvement => ({
+    kind,
+    expandedMm: expandedOf(contributions.map((part) => ({ ...part, signedMm: part.signedMm * scale(part) }))),
+  })
+  return [
+    scaled('more-repeats', (part) => (shrinksByRepeats(part) ? more : 1)),
+    ...(contributions.some(isOfMicrometer)
+      ? [scaled('set-by-ring', (part) => (isOfMicrometer(part) ? (ringShare[part.kind] ?? 1) : 1))]
+      : []),
+    scaled('record-what-is-missing', (part) => (part.assumed ? (afterRecord[part.kind] ?? 1) : 1)),
+    scaled('know-the-temperatures', (part) => (isOfTemperature(part) && !part.assumed ? 0.5 : 1)),
+  ]
+    .filter(({ expandedMm }) => expandedMm <= 0.95 * now)
+    .sort((a, b) => a.expandedMm - b.expandedMm)
+}
+
+/** A repeatability that is the step read (of infinite degrees of freedom) does not shrink by reading again. */
+function shrinksByRepeats({ kind, degreesOfFreedom }: Contribution): boolean {
+  return kind === 'drift-measured' || (kind === 'repeatability' && Number.isFinite(degreesOfFreedom))
+}
+
+/** Typical ring against typical micrometer: setting 0.75 to 2.6 µm, standard 0.5 to 1.5 µm, its error gone. */
+const ringShare: { readonly [Kind in SourceKind]?: number } = {
+  setting: 0.75 / 2.6,
+  standard: 0.5 / 1.5,
+  'standard-error': 0,
+}
+
+function isOfMicrometer({ kind, signedMm }: Contribution): boolean {
+  // A ring's typical setting and doubt lie under these.
+  return (
+    (kind === 'setting' && Math.abs(signedMm) > 0.002) || (kind === 'standard' && Math.abs(signedMm) > 0.001)
+  )
+}
+
+function isOfTemperature({ kind }: Contribution): boolean {
+  return kind === 'reference-temperature' || kind === 'temperature-difference' || kind === 'bore-thermometer'
+}
+
+function expandedOf(contributions: readonly Contribution[]): number {
+  return expanded(combine([{ factor: 1, contributions }]))
+}

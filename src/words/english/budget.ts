@@ -1,0 +1,41 @@
+import type { SourceKind } from '../../core/findings'
+
+/** What a doubt is made of, and what would shrink it. */
+export const budget = {
+  budget: {
+    title: 'What the doubt is made of',
+    of: (place: string, doubt: string) => `At ${place}, ${doubt}:`,
+    heads: { part: 'Part', amount: '± µm', share: 'Share' },
+    kinds: {
+      'wall-expansion': 'how much the wall grows with warmth',
+      'standard-expansion': 'how much the standard grows with warmth',
+      'reference-temperature': 'temperature',
+      'bore-thermometer': 'thermometer on the bore',
+      'temperature-difference': 'bore and standard not equally warm',
+      standard: 'the standard itself',
+      'standard-error': 'the micrometer not checked',
+      setting: 'setting the gauge',
+      'zero-reading': 'reading the zero',
+      'gauge-warmth': 'the gauge warmed since its setting',
+      'drift-preset': 'drift, no closing zero',
+      'drift-measured': 'drift between the zeros',
+      repeatability: 'repeats',
+      scale: 'dial or scale',
+      place: 'depth of the gauge on a slope',
+      rocking: 'tilt that rocking left',
+    } satisfies Record<SourceKind, string>,
+    assumed: 'assumed',
+    mostly: (part: string, share: string) => `Most of it is ${part} (${share}).`,
+    shared: (part: string, share: string) => `The largest part is ${part} (${share}).`,
+    improve: {
+      'more-repeats': (before: string, after: string) =>
+        `Each station read twice more: ${before} → ${after}.`,
+      'set-by-ring': (before: string, after: string) => `Set by a ring: ${before} → ${after}.`,
+      'record-what-is-missing': (before: string, after: string) =>
+        `What is assumed measured and written down: ${before} → ${after}.`,
+      'know-the-temperatures': (before: string, after: string) =>
+        `Temperatures known twice as well: ${before} → ${after}.`,
+    },
+    nothing: 'No single step here would take off a twentieth of it.',
+  },
+} as const

@@ -1,0 +1,25 @@
+import type { Place, Verdict } from '../core/findings'
+
+/** A figure among the findings, with what it is judged by. */
+export interface Row {
+  readonly id: string
+  readonly name: string
+  /** `minor`: by another rule than the spec's, a smaller line under the row before it. */
+  readonly rank: 'main' | 'minor'
+  readonly place?: Place
+  readonly placeText?: string
+  readonly figure: string
+  /** Limit, rule, chances. */
+  readonly detail: string
+  readonly verdict?: Verdict
+  readonly verdictText?: string
+  /** The figure with its interval against its limit, mm. */
+  readonly bar?: Bar
+}
+
+export interface Bar {
+  readonly low: number
+  readonly value: number
+  readonly high: number
+  readonly limit: number
+}

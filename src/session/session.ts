@@ -30,6 +30,12 @@ export interface Entering {
   readonly replaces?: 'all' | number
 }
 
+/** Ends of a range that were typed and wait for the other end to be typed too. */
+export interface WaitingEnds {
+  readonly low?: number
+  readonly high?: number
+}
+
 /** The parts of the page that a phone shows one at a time, and a tablet two at a time. */
 export type PartName = 'enter' | 'wall' | 'findings' | 'set-up'
 
@@ -51,6 +57,8 @@ export interface Session {
   readonly pointed?: Pointed
   readonly inHand?: InHand
   readonly entering: Entering
+  /** By the name of the range. */
+  readonly waiting: Readonly<Record<string, WaitingEnds>>
   /** Stations passed over for now: they are come back to only by choice. */
   readonly skipped: readonly InHand[]
   readonly entryOrder: EntryOrder
@@ -71,6 +79,7 @@ export interface Session {
 const nothingTyped: Entering = { typed: '' }
 const start: Session = {
   entering: nothingTyped,
+  waiting: {},
   skipped: [],
   entryOrder: 'bore-by-bore',
   view: { name: 'front', turn: 0, zoom: 0 },
@@ -148,6 +157,14 @@ export function setEntryOrder(entryOrder: EntryOrder) {
 export function goOnTo(inHand: InHand) {
   chooseBore(inHand.boreId)
   takeInHand(inHand)
+}
+
+export function setWaiting(range: string, ends: WaitingEnds) {
+  set((state) => {
+    const { [range]: _, ...others } = state.waiting
+    const isEmpty = ends.low === undefined && ends.high === undefined
+    return { ...state, waiting: isEmpty ? others : { ...others, [range]: ends } }
+  })
 }
 
 export function setRepeatsPerStation(repeats: number | undefined) {

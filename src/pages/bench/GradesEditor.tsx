@@ -1,11 +1,14 @@
 import type { ReactNode } from 'react'
 import type { Grade, Spec } from '../../core/measured'
 import { setSpec } from '../../job/commands'
+import { session, setWaiting } from '../../session/session'
 import { words } from '../../words/words'
+import { sizeMarks } from './marks'
 import { NeededNumberField } from './NumberField'
-import { perform } from './perform'
+import { attempt, perform, refusalOf } from './perform'
 import { Sentence } from './Sentence'
-import { TypedField } from './TypedField'
+import { type Refusal, TypedField } from './TypedField'
+import { useRange } from './use-range'
 
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
 
@@ -13,63 +16,95 @@ const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
 export function GradesEditor({ spec, children }: { readonly spec: Spec; readonly children: ReactNode }) {
   const grades = spec.grades ?? []
   const said = words.limits
-  const keep = (next: readonly Grade[]) =>
-    perform(words.changes.limits, (job) => setSpec(job, { grades: next.length > 0 ? next : undefined }))
-  const change = (index: number, patch: Partial<Grade>) =>
-    keep(grades.map((grade, i) => (i === index ? { ...grade, ...patch } : grade)))
   return (
     <div className="grades">
       {grades.map((grade, index) => (
-        <div key={grade.name} className="grade">
-          <span className="sentence">
-            <Sentence
-              template={said.grade}
-              fields={{
-                gradeName: (
-                  <TypedField
-                    label={said.labels.gradeName}
-                    text={grade.name}
-                    placeholder=""
-                    numeric={false}
-                    commit={(name) => change(index, { name: name.trim() })}
-                  />
-                ),
-                gradeMin: (
-                  <NeededNumberField
-                    label={said.labels.gradeMin}
-                    value={grade.minMm}
-                    size
-                    keep={(minMm) => change(index, { minMm })}
-                  />
-                ),
-                gradeMax: (
-                  <NeededNumberField
-                    label={said.labels.gradeMax}
-                    value={grade.maxMm}
-                    size
-                    keep={(maxMm) => change(index, { maxMm })}
-                  />
-                ),
-              }}
-            />
-          </span>
-          <button
-            type="button"
-            className="quiet"
-            aria-label={said.removeGrade(grade.name)}
-            title={said.removeGrade(grade.name)}
-            onClick={() => keep(grades.filter((_, i) => i !== index))}
-          >
-            ×
-          </button>
-        </div>
+        <GradeRow
+          key={grade.name}
+          grade={grade}
+          keep={(next) => attempt(words.changes.limits, withGrades(grades.with(index, next)))}
+          remove={() => perform(words.changes.limits, withGrades(grades.filter((_, i) => i !== index)))}
+        />
       ))}
       {grades.length > 0 ? <span className="sentence">{children}</span> : null}
-      <button type="button" className="quiet" onClick={() => keep([...grades, nextGrade(spec, grades)])}>
+      <button
+        type="button"
+        className="quiet"
+        onClick={() => perform(words.changes.limits, withGrades([...grades, nextGrade(spec, grades)]))}
+      >
         {said.addGrade}
       </button>
     </div>
   )
+}
+
+function withGrades(grades: readonly Grade[]) {
+  return (job: Parameters<typeof setSpec>[0]) =>
+    setSpec(job, { grades: grades.length > 0 ? grades : undefined })
+}
+
+const rangeOf = (name: string) => `grade ${name}`
+
+function GradeRow(props: {
+  readonly grade: Grade
+  readonly keep: (grade: Grade) => ReturnType<typeof attempt>
+  readonly remove: () => Refusal
+}) {
+  const { grade, keep, remove } = props
+  const said = words.limits
+  const sizes = useRange<never>({
+    name: rangeOf(grade.name),
+    low: grade.minMm,
+    high: grade.maxMm,
+    keep: (minMm, maxMm) => keep({ ...grade, minMm, maxMm }),
+    written: sizeMarks().written,
+  })
+  const rename = (name: string) => {
+    const problems = keep({ ...grade, name })
+    if (problems.length === 0) handOn(grade.name, name)
+    return refusalOf(problems)
+  }
+  return (
+    <div className="grade">
+      <span className="sentence">
+        <Sentence
+          template={said.grade}
+          fields={{
+            gradeName: (
+              <TypedField
+                label={said.labels.gradeName}
+                text={grade.name}
+                placeholder=""
+                numeric={false}
+                commit={(name) => rename(name.trim())}
+              />
+            ),
+            gradeMin: <NeededNumberField label={said.labels.gradeMin} size {...sizes.low} />,
+            gradeMax: <NeededNumberField label={said.labels.gradeMax} size {...sizes.high} />,
+          }}
+        />
+      </span>
+      <button
+        type="button"
+        className="quiet"
+        aria-label={said.removeGrade(grade.name)}
+        title={said.removeGrade(grade.name)}
+        onClick={() => {
+          if (remove() === undefined) setWaiting(rangeOf(grade.name), {})
+        }}
+      >
+        ×
+      </button>
+    </div>
+  )
+}
+
+/** What waits in the fields of a grade goes with it to its new name. */
+function handOn(from: string, to: string) {
+  const waiting = session.getState().waiting[rangeOf(from)]
+  if (!waiting || from === to) return
+  setWaiting(rangeOf(from), {})
+  setWaiting(rangeOf(to), waiting)
 }
 
 /** The grade that follows: the next letter, as wide as the last, beginning where it ends. */

@@ -5,17 +5,27 @@ import type { Job } from '../../job/schema'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { GradesEditor } from './GradesEditor'
+import { sizeMarks } from './marks'
 import { NumberField } from './NumberField'
-import { perform } from './perform'
+import { attempt, perform } from './perform'
 import { Sentence } from './Sentence'
 import type { OnBench } from './use-job'
+import { useRange } from './use-range'
 
-type NumberInSpec = 'newMinMm' | 'newMaxMm' | 'wearLimitMm' | 'ovalityLimitMm' | 'taperLimitMm'
+type NumberInSpec = 'wearLimitMm' | 'ovalityLimitMm' | 'taperLimitMm'
 
 /** The limits as sentences whose parts are fields, each with the rule it is judged by. */
 export function LimitsSentence({ job, bore }: OnBench) {
   const { spec } = job
   const said = words.limits
+  const newSize = useRange({
+    name: 'new size',
+    low: spec.newMinMm,
+    high: spec.newMaxMm,
+    keep: (newMinMm, newMaxMm) =>
+      attempt(words.changes.limits, (next) => setSpec(next, { newMinMm, newMaxMm })),
+    written: sizeMarks().written,
+  })
   const rule = spec.ovalityRule ?? ovalityRules[0]
   return (
     <>
@@ -23,8 +33,8 @@ export function LimitsSentence({ job, bore }: OnBench) {
         <Sentence
           template={said.band}
           fields={{
-            newMin: <SpecNumber spec={spec} field="newMinMm" label={said.labels.newMin} />,
-            newMax: <SpecNumber spec={spec} field="newMaxMm" label={said.labels.newMax} />,
+            newMin: <NumberField label={said.labels.newMin} none={said.none} size {...newSize.low} />,
+            newMax: <NumberField label={said.labels.newMax} none={said.none} size {...newSize.high} />,
             wearLimit: <SpecNumber spec={spec} field="wearLimitMm" label={said.labels.wearLimit} />,
           }}
         />{' '}

@@ -3,18 +3,19 @@ import { readNumber } from '../../words/read-number'
 import { words } from '../../words/words'
 import { type Marks, sizeMarks } from './marks'
 import { commitNeeded, commitNumber } from './perform'
-import { type Refusal, TypedField } from './TypedField'
+import { type Refusal, TypedField, type Waits } from './TypedField'
 
-interface NumberLook {
+interface NumberProps {
   /** It is a diameter: in mm unless marks say otherwise. */
   readonly size?: boolean
   /** How the instrument it is read off is marked; what is kept is mm or µm. */
   readonly marks?: Marks
+  readonly waits?: Waits | undefined
 }
 
 /** A number that may be not recorded. */
 export function NumberField(
-  props: NumberLook & {
+  props: NumberProps & {
     readonly label: string
     readonly value: number | undefined
     readonly keep: (value: number | undefined) => Refusal
@@ -28,6 +29,7 @@ export function NumberField(
       label={label}
       text={value === undefined ? '' : written(value, marks)}
       placeholder={none}
+      waits={props.waits}
       commit={(typed) =>
         commitNumber(typed, (shown) => keep(shown === undefined || !marks ? shown : marks.kept(shown)))
       }
@@ -38,7 +40,7 @@ export function NumberField(
 
 /** A number that cannot be missing. */
 export function NeededNumberField(
-  props: NumberLook & {
+  props: NumberProps & {
     readonly label: string
     readonly value: number
     readonly keep: (value: number) => Refusal
@@ -52,6 +54,7 @@ export function NeededNumberField(
       label={label}
       text={written(value, marks)}
       placeholder=""
+      waits={props.waits}
       commit={(typed) => commitNeeded(typed, (shown) => keep(marks ? marks.kept(shown) : shown))}
       {...(marks ? { echo: (typed: string) => echo(typed, marks) } : {})}
       {...(width === undefined ? {} : { width })}
@@ -59,7 +62,7 @@ export function NeededNumberField(
   )
 }
 
-function marksOf({ size = false, marks }: NumberLook): Marks | undefined {
+function marksOf({ size = false, marks }: NumberProps): Marks | undefined {
   return marks ?? (size ? sizeMarks() : undefined)
 }
 

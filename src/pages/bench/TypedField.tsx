@@ -3,6 +3,13 @@ import { type KeyboardEvent, useId, useState } from 'react'
 /** What is wrong with what was typed, in words; undefined when it was taken. */
 export type Refusal = string | undefined
 
+/** What stands in a field without being in force yet. */
+export interface Waits {
+  /** Why, and what brings it into force. */
+  readonly said: string
+  readonly takeBack: () => void
+}
+
 export interface TypedFieldProps {
   readonly label: string
   /** As kept; empty where nothing is recorded. */
@@ -15,6 +22,8 @@ export interface TypedFieldProps {
   readonly width?: number
   /** What was typed in another unit, shown beneath while it is typed. */
   readonly echo?: (typed: string) => string | undefined
+  /** The text waits for something else to be typed. */
+  readonly waits?: Waits | undefined
 }
 
 /**
@@ -22,21 +31,23 @@ export interface TypedFieldProps {
  * stays in the field with the reason beneath.
  */
 export function TypedField(props: TypedFieldProps) {
-  const { label, text, placeholder, commit, numeric = true, width, echo } = props
+  const { label, text, placeholder, commit, numeric = true, width, echo, waits } = props
   const id = useId()
   const [draft, setDraft] = useState<string>()
   const [refusal, setRefusal] = useState<Refusal>()
   const shown = draft ?? text
   const echoed = draft === undefined || refusal !== undefined ? undefined : echo?.(draft)
   const take = () => {
-    if (draft === undefined) return
-    const why = draft === text ? undefined : commit(draft)
+    const why = draft === text ? undefined : commit(draft ?? text)
     setRefusal(why)
     if (why === undefined) setDraft(undefined)
+    else waits?.takeBack()
   }
+  const isTyped = draft !== undefined
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Enter') take()
+    if (event.key === 'Enter' && (isTyped || waits)) take()
     if (event.key === 'Escape') {
+      if (!isTyped) waits?.takeBack()
       setDraft(undefined)
       setRefusal(undefined)
     }
@@ -52,23 +63,29 @@ export function TypedField(props: TypedFieldProps) {
         spellCheck={false}
         value={shown}
         placeholder={placeholder}
-        className={shown === '' ? 'field is-open' : 'field'}
+        className={`field${shown === '' ? ' is-open' : ''}${waits ? ' is-waiting' : ''}`}
         style={{ width: `calc(${width ?? widthOf(shown, placeholder)}ch + 6px)` }}
         aria-invalid={refusal !== undefined}
-        aria-describedby={refusal === undefined ? undefined : id}
+        aria-describedby={refusal === undefined && !waits ? undefined : id}
         onChange={(event) => {
           setDraft(event.target.value)
           setRefusal(undefined)
         }}
-        onBlur={take}
+        onBlur={() => {
+          if (isTyped) take()
+        }}
         onKeyDown={onKeyDown}
       />
       {echoed === undefined ? null : <span className="typed-echo">{echoed}</span>}
-      {refusal === undefined ? null : (
+      {refusal !== undefined ? (
         <span id={id} role="alert" className="refusal">
           {refusal}
         </span>
-      )}
+      ) : waits ? (
+        <span id={id} role="status" className="waits">
+          {waits.said}
+        </span>
+      ) : null}
     </span>
   )
 }

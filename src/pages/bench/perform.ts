@@ -1,3 +1,4 @@
+import type { Problem } from '../../core/problem'
 import { jobStore } from '../../job/job-store'
 import type { Job } from '../../job/schema'
 import { problemText } from '../../words/problems'
@@ -7,9 +8,17 @@ import type { Refusal } from './TypedField'
 
 /** Makes a change that can be undone; says in words why it was refused. */
 export function perform(label: string, change: (job: Job) => Job, merge?: string): Refusal {
+  return refusalOf(attempt(label, change, merge))
+}
+
+/** The same, with what is wrong where it was refused; nothing when it was made. */
+export function attempt(label: string, change: (job: Job) => Job, merge?: string): readonly Problem[] {
   const done = jobStore.getState().perform(label, change, merge === undefined ? {} : { merge })
-  if (done.ok) return undefined
-  return done.problems.map((problem) => problemText(problem)).join(' ')
+  return done.ok ? [] : done.problems
+}
+
+export function refusalOf(problems: readonly Problem[]): Refusal {
+  return problems.length === 0 ? undefined : problems.map((problem) => problemText(problem)).join(' ')
 }
 
 /**

@@ -32,7 +32,6 @@ export const limits = {
     removeGrade: (name: string) => `Remove grade ${name}`,
     wearAlone: 'With a wear limit, it alone is judged; the new size is drawn.',
     rulesDiffer: 'The same readings can pass one rule and fail another. Choose the one your manual prints.',
-    reversed: 'The smallest size is above the largest.',
   },
   /** Short names of the rules, printed beside each figure. */
   ovalityRules: {

@@ -14,6 +14,14 @@ export const number = {
       'too-large': 'That number is too large for anything measured here.',
     },
     outOfRange: (found: string, least: string, most: string) => `${found} is outside ${least} to ${most}.`,
+    /** One end of a range, typed past the other. */
+    waits: {
+      low: (low: string, high: string) =>
+        `${low} is more than ${high}, the other end. It waits here and counts once that is typed too.`,
+      high: (high: string, low: string) =>
+        `${high} is less than ${low}, the other end. It waits here and counts once that is typed too.`,
+      fits: 'It is not counted yet. Press Enter here to count it.',
+    },
     wholeOnly: 'Enter a whole number.',
     chances: (of: number, all: number) => (of === 1 ? `1 chance in ${all}` : `${of} chances in ${all}`),
     moreThan: (of: number, all: number) => `more than ${of} chances in ${all}`,

@@ -39,20 +39,58 @@ test('the example fits into the page: neither the page nor the sheet scrolls at 
   expect(await overflowOf(page, '.sheet-scroll')).toBeLessThanOrEqual(1)
 })
 
-test('a port is placed by its width along the wall and its middle, and kept by its edges', async ({
+test('a port is placed by its width along the wall and its middle, kept by its edges, and mirrored in one touch', async ({
   page,
 }) => {
   await openApp(page)
   await page.locator('.openings summary').click()
+  const cell = page.getByRole('button', { name: /^62 mm, 45°: / })
+  await expect(cell).toHaveClass(/is-inside/)
+  await expect(page.locator('.map-port')).toHaveCount(7)
   const way = page.getByRole('combobox', { name: bore.ports.measuredBy })
   await way.selectOption('arc')
   // A sixth of the way round a bore of 54.050 mm is 28.30 mm: own arithmetic.
   await type(page, `boost: ${bore.ports.width}`, '28,30')
   await way.selectOption('edges')
-  const from = Number(await fieldOf(page, `boost: ${bore.ports.fromAngle}`).inputValue())
-  const to = Number(await fieldOf(page, `boost: ${bore.ports.toAngle}`).inputValue())
+  const edges = async () => [
+    Number(await fieldOf(page, `boost: ${bore.ports.fromAngle}`).inputValue()),
+    Number(await fieldOf(page, `boost: ${bore.ports.toAngle}`).inputValue()),
+  ]
+  const [from = 0, to = 0] = await edges()
   expect(to - from).toBeCloseTo(60, 1)
   expect((to + from) / 2).toBeCloseTo(180, 2)
+
+  // Both ends past the old ones, the first of them typed first.
+  await type(page, `boost: ${bore.ports.fromDepth}`, '60')
+  await type(page, `boost: ${bore.ports.toDepth}`, '66')
+  await way.selectOption('arc')
+  await type(page, `boost: ${bore.ports.middle}`, '241')
+  await way.selectOption('edges')
+  const [movedFrom = 0, movedTo = 0] = await edges()
+  expect(movedFrom - from).toBeCloseTo(61, 2)
+  expect(movedTo - to).toBeCloseTo(61, 2)
+  await type(page, `boost: ${bore.ports.fromAngle}`, '210')
+  await type(page, `boost: ${bore.ports.toAngle}`, '270')
+  await page.getByRole('button', { name: bore.ports.mirror('boost') }).click()
+  const image = `boost${bore.ports.mirrorSuffix}`
+  // The mirror image about the front: 210 to 270 becomes 90 to 150, at the same depths.
+  for (const [label, value] of [
+    [bore.ports.fromDepth, '60'],
+    [bore.ports.toDepth, '66'],
+    [bore.ports.fromAngle, '90'],
+    [bore.ports.toAngle, '150'],
+  ] as const) {
+    await expect(fieldOf(page, `${image}: ${label}`)).toHaveValue(value)
+  }
+  await expect(page.locator('.map-port')).toHaveCount(7)
+  // One contact of the axis at 45° stands at 225°.
+  await expect(cell).toHaveClass(/is-blocked/)
+  await page.getByRole('button', { name: words.undo.undoOf(words.changes.ports) }).click()
+  await expect(fieldOf(page, `${image}: ${bore.ports.fromAngle}`)).toHaveCount(0)
+  await type(page, `boost: ${bore.ports.toAngle}`, '210')
+  await expect(page.getByText(words.number.waits.same)).toBeVisible()
+  await type(page, `boost: ${bore.ports.fromAngle}`, '150')
+  await expect(page.getByText(words.number.waits.same)).toBeHidden()
 
   await way.selectOption('arc')
   await type(page, `boost: ${bore.ports.width}`, '400')

@@ -1,13 +1,15 @@
 import { roles, wallKinds } from '../../core/measured'
 import { setBore, setSurvey } from '../../job/commands'
 import { chooseSurvey } from '../../session/session'
+import { plain } from '../../words/numbers'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { NumberField } from './NumberField'
-import { perform } from './perform'
+import { attempt, perform } from './perform'
 import { Sentence } from './Sentence'
 import { TypedField } from './TypedField'
 import type { OnBench } from './use-job'
+import { useRange } from './use-range'
 
 /** Length, wall and ring travel of the bore and when it was measured, as a sentence whose parts are fields. */
 export function BoreSentence({ bore, survey }: OnBench) {
@@ -16,17 +18,19 @@ export function BoreSentence({ bore, survey }: OnBench) {
     perform(label, (job) => setBore(job, bore.id, patch))
   const { wall, ringTravelMm: travel } = bore
   const plated = wall?.kind === 'plated-aluminium'
-  const travelField = (which: 'from' | 'to', label: string) => (
-    <NumberField
-      label={label}
-      value={travel?.[which]}
-      keep={(value) => {
-        if (value === undefined) return keep({ ringTravelMm: undefined })
-        const whole = travel ?? { from: 0, to: bore.lengthMm ?? 1000 }
-        return keep({ ringTravelMm: { ...whole, [which]: value } })
-      }}
-    />
-  )
+  const travelEnds = useRange<undefined>({
+    name: `ring travel of bore ${bore.id}`,
+    low: travel?.from,
+    high: travel?.to,
+    keep: (from, to) => {
+      const isOpen = from === undefined || to === undefined
+      const whole = { from: from ?? 0, to: to ?? bore.lengthMm ?? 1000 }
+      // Cleared at one end it is not known at all; the first end typed brings a whole range with it.
+      const ringTravelMm = isOpen && (travel || from === to) ? undefined : whole
+      return attempt(words.changes.bore, (job) => setBore(job, bore.id, { ringTravelMm }))
+    },
+    written: (mm) => plain(mm, 2),
+  })
   return (
     <p className="sentence">
       <Sentence
@@ -98,8 +102,8 @@ export function BoreSentence({ bore, survey }: OnBench) {
       <Sentence
         template={said.travel}
         fields={{
-          travelFrom: travelField('from', said.labels.travelFrom),
-          travelTo: travelField('to', said.labels.travelTo),
+          travelFrom: <NumberField label={said.labels.travelFrom} {...travelEnds.low} />,
+          travelTo: <NumberField label={said.labels.travelTo} {...travelEnds.high} />,
         }}
       />{' '}
       <Measured bore={bore} survey={survey} />

@@ -1,16 +1,18 @@
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import type { Belt, Port } from '../../core/measured'
-import { type PortArc, portArc, portEdges } from '../../core/ports/port-arc'
+import type { Problem } from '../../core/problem'
 import { mirrorPort, setBelts, setPorts } from '../../job/commands'
 import { newId } from '../../job/new-id'
 import { plain } from '../../words/numbers'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { NeededNumberField } from './NumberField'
-import { perform } from './perform'
+import { OpeningName } from './OpeningName'
+import { PortRow } from './PortRow'
+import { attempt, perform, refusalOf } from './perform'
 import { Sentence } from './Sentence'
-import { TypedField } from './TypedField'
 import type { OnBench } from './use-job'
+import { useRange } from './use-range'
 
 /** Ports and belts of the bore, a row each. */
 export function OpeningsEditor({ bore, finding, setUp }: OnBench) {
@@ -44,7 +46,7 @@ function PortRows(props: {
   const { boreId, ports, diameterMm } = props
   const [way, setWay] = useState<Way>('edges')
   const said = words.bore.ports
-  const keep = (next: readonly Port[]) => perform(words.changes.ports, (job) => setPorts(job, boreId, next))
+  const keep = (next: readonly Port[]) => attempt(words.changes.ports, (job) => setPorts(job, boreId, next))
   const change = (id: string, patch: Partial<Port>) =>
     keep(ports.map((port) => (port.id === id ? { ...port, ...patch } : port)))
   const add = () =>
@@ -132,101 +134,9 @@ function WayChoice({ way, onChoose }: { readonly way: Way; readonly onChoose: (w
   )
 }
 
-type Change<Opening> = (patch: Partial<Opening>) => string | undefined
-
-function PortRow(props: {
-  readonly port: Port
-  /** Diameter in which width and middle are typed, mm; undefined where the edges are. */
-  readonly arcIn: number | undefined
-  readonly change: Change<Port>
-  readonly children: React.ReactNode
-}) {
-  const { port, arcIn, change, children } = props
-  const said = words.bore.ports
-  const number = (field: 'fromDepthMm' | 'toDepthMm' | 'fromDegrees' | 'toDegrees', label: string) => (
-    <td>
-      <NeededNumberField
-        label={`${port.name}: ${label}`}
-        value={port[field]}
-        width={5}
-        keep={(value) => change({ [field]: value })}
-      />
-    </td>
-  )
-  return (
-    <tr>
-      <td>
-        <NameField name={port.name} change={change} />
-      </td>
-      {number('fromDepthMm', said.fromDepth)}
-      {number('toDepthMm', said.toDepth)}
-      {arcIn === undefined ? (
-        <>
-          {number('fromDegrees', said.fromAngle)}
-          {number('toDegrees', said.toAngle)}
-        </>
-      ) : (
-        <ArcCells port={port} diameterMm={arcIn} change={change} />
-      )}
-      <td className="row-buttons">{children}</td>
-    </tr>
-  )
-}
-
-function ArcCells(props: {
-  readonly port: Port
-  readonly diameterMm: number
-  readonly change: Change<Port>
-}) {
-  const { port, diameterMm, change } = props
-  const said = words.bore.ports
-  const arc = portArc(port, diameterMm)
-  const most = Math.PI * diameterMm
-  const keep = (patch: Partial<PortArc>) => {
-    const next = { ...arc, ...patch }
-    return next.widthMm > 0 && next.widthMm < most
-      ? change(portEdges(next, diameterMm))
-      : words.number.outOfRange(plain(next.widthMm, 2), '0', plain(most, 2))
-  }
-  return (
-    <>
-      <td>
-        <NeededNumberField
-          label={`${port.name}: ${said.width}`}
-          value={Number(arc.widthMm.toFixed(2))}
-          width={5}
-          keep={(widthMm) => keep({ widthMm })}
-        />
-      </td>
-      <td>
-        <NeededNumberField
-          label={`${port.name}: ${said.middle}`}
-          value={Number(arc.centreDegrees.toFixed(2))}
-          width={5}
-          keep={(centreDegrees) => keep({ centreDegrees })}
-        />
-      </td>
-    </>
-  )
-}
-
-function NameField({ name, change }: { readonly name: string; readonly change: Change<{ name: string }> }) {
-  return (
-    <TypedField
-      label={`${words.bore.ports.name}: ${name}`}
-      text={name}
-      placeholder=""
-      numeric={false}
-      width={15}
-      commit={(typed) => change({ name: typed.trim() })}
-    />
-  )
-}
-
 function BeltRows({ boreId, belts }: { readonly boreId: string; readonly belts: readonly Belt[] }) {
   const said = words.bore.belts
-  const heads = words.bore.ports
-  const keep = (next: readonly Belt[]) => perform(words.changes.belts, (job) => setBelts(job, boreId, next))
+  const keep = (next: readonly Belt[]) => attempt(words.changes.belts, (job) => setBelts(job, boreId, next))
   const change = (id: string, patch: Partial<Belt>) =>
     keep(belts.map((belt) => (belt.id === id ? { ...belt, ...patch } : belt)))
   const add = () =>
@@ -238,30 +148,41 @@ function BeltRows({ boreId, belts }: { readonly boreId: string; readonly belts: 
     <section>
       <p className="aside">{said.lead}</p>
       {belts.map((belt) => (
-        <div key={belt.id} className="belt">
-          <NameField name={belt.name} change={(patch) => change(belt.id, patch)} />
-          <NeededNumberField
-            label={`${belt.name}: ${heads.fromDepth}`}
-            value={belt.fromDepthMm}
-            width={5}
-            keep={(fromDepthMm) => change(belt.id, { fromDepthMm })}
-          />
-          <NeededNumberField
-            label={`${belt.name}: ${heads.toDepth}`}
-            value={belt.toDepthMm}
-            width={5}
-            keep={(toDepthMm) => change(belt.id, { toDepthMm })}
-          />
+        <BeltRow key={belt.id} belt={belt} change={(patch) => change(belt.id, patch)}>
           <RemoveButton
             label={said.remove(belt.name)}
             onRemove={() => keep(belts.filter(({ id }) => id !== belt.id))}
           />
-        </div>
+        </BeltRow>
       ))}
       <button type="button" className="quiet" onClick={add}>
         {said.add}
       </button>
     </section>
+  )
+}
+
+function BeltRow(props: {
+  readonly belt: Belt
+  readonly change: (patch: Partial<Belt>) => readonly Problem[]
+  readonly children: ReactNode
+}) {
+  const { belt, change, children } = props
+  const heads = words.bore.ports
+  const depths = useRange<never>({
+    name: `depths of belt ${belt.id}`,
+    low: belt.fromDepthMm,
+    high: belt.toDepthMm,
+    keep: (fromDepthMm, toDepthMm) => change({ fromDepthMm, toDepthMm }),
+    written: (mm) => plain(mm, 2),
+  })
+  return (
+    <div className="belt">
+      <OpeningName name={belt.name} rename={(name) => refusalOf(change({ name }))} />
+      <NeededNumberField label={`${belt.name}: ${heads.fromDepth}`} width={5} {...depths.low} />
+      <NeededNumberField label={`${belt.name}: ${heads.toDepth}`} width={5} {...depths.high} />
+      {children}
+    </div>
   )
 }
 

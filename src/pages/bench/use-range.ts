@@ -1,4 +1,4 @@
-import type { Problem } from '../../core/problem'
+import type { Problem, ProblemCode } from '../../core/problem'
 import { setWaiting, type WaitingEnds } from '../../session/session'
 import { words } from '../../words/words'
 import { refusalOf } from './perform'
@@ -15,18 +15,26 @@ export interface RangeEnd<Missing> {
   readonly waits: Waits | undefined
 }
 
-export interface RangeProps<Missing> {
+interface Look {
+  /** How its figures are written. */
+  readonly written: (value: number) => string
+  /** Its ends are angles, in no order. */
+  readonly isRound?: boolean
+}
+
+interface RangeProps<Missing> extends Look {
   /** Tells it from the other ranges of the job. */
   readonly name: string
   /** The ends as the job has them. */
   readonly low: number | Missing
   readonly high: number | Missing
   readonly keep: (low: number | Missing, high: number | Missing) => readonly Problem[]
-  /** How its figures are written. */
-  readonly written: (value: number) => string
 }
 
 const nothing: WaitingEnds = {}
+
+/** What is wrong only between the two ends: it may come right with the other. */
+const betweenEnds: readonly ProblemCode[] = ['low-above-high', 'port-all-round']
 
 /**
  * The two ends of a range, typed one after the other. An end typed past the other is not refused: it waits in
@@ -40,8 +48,8 @@ export function useRange<Missing>(range: RangeProps<Missing>): Record<End, Range
   const take = (end: End, value: number | Missing, others: WaitingEnds): Refusal => {
     const ends = { low: others.low ?? range.low, high: others.high ?? range.high, [end]: value }
     const problems = range.keep(ends.low, ends.high)
-    const isPast = typeof value === 'number' && problems.every(({ code }) => code === 'low-above-high')
-    if (problems.length > 0 && !isPast) return refusalOf(problems)
+    const isBetween = typeof value === 'number' && problems.every(({ code }) => betweenEnds.includes(code))
+    if (problems.length > 0 && !isBetween) return refusalOf(problems)
     setWaiting(name, problems.length > 0 ? { ...others, [end]: value } : nothing)
     return undefined
   }
@@ -58,17 +66,16 @@ export function useRange<Missing>(range: RangeProps<Missing>): Record<End, Range
     waits:
       waiting[end] === undefined
         ? undefined
-        : { said: waitsText(end, shown, range.written), takeBack: () => takeBack(end) },
+        : { said: waitsText(end, shown.low, shown.high, range), takeBack: () => takeBack(end) },
   })
   return { low: endOf('low'), high: endOf('high') }
 }
 
-function waitsText(
-  end: End,
-  { low, high }: Record<End, unknown>,
-  written: (value: number) => string,
-): string {
+/** Computed anew each time: undo may have changed the other end since. */
+function waitsText(end: End, low: unknown, high: unknown, { written, isRound }: Look): string {
   const said = words.number.waits
-  if (typeof low !== 'number' || typeof high !== 'number' || low <= high) return said.fits
+  if (typeof low !== 'number' || typeof high !== 'number') return said.alone
+  if (isRound) return (high - low) % 360 === 0 ? said.same : said.fits
+  if (low <= high) return said.fits
   return end === 'low' ? said.low(written(low), written(high)) : said.high(written(high), written(low))
 }

@@ -20,6 +20,8 @@ export const number = {
         `${low} is more than ${high}, the other end. It waits here and counts once that is typed too.`,
       high: (high: string, low: string) =>
         `${high} is less than ${low}, the other end. It waits here and counts once that is typed too.`,
+      same: 'Both ends are one place now. It waits here and counts once the other is typed too.',
+      alone: 'It waits here and counts once the other end is typed too.',
       fits: 'It is not counted yet. Press Enter here to count it.',
     },
     wholeOnly: 'Enter a whole number.',

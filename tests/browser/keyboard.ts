@@ -22,8 +22,12 @@ export async function pressByKeyboard(page: Page, name: string): Promise<void> {
 }
 
 /** Types readings one after the other into the field for the next one. */
-export async function typeReadings(page: Page, readings: readonly string[]): Promise<void> {
-  await tabTo(page, page.getByRole('textbox', { name: /^Size, mm: / }))
+export async function typeReadings(
+  page: Page,
+  readings: readonly string[],
+  field: RegExp = /^Size, mm: /,
+): Promise<void> {
+  await tabTo(page, page.getByRole('textbox', { name: field }))
   for (const reading of readings) {
     await page.keyboard.type(reading)
     await page.keyboard.press('Enter')

@@ -1,32 +1,12 @@
 import type { Locator, Page } from '@playwright/test'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
+import { fillByKeyboard, pressByKeyboard, tabTo, typeReadings } from './keyboard'
 
 const { bore, file, grid, instruments, limits, next, setUp } = words
 
-/** Walks on with Tab until the element has the focus. */
-async function tabTo(page: Page, target: Locator): Promise<void> {
-  for (let step = 0; step < 150; step++) {
-    if (await target.evaluate((element) => element === document.activeElement)) return
-    await page.keyboard.press('Tab')
-  }
-  throw new Error('Tab does not lead to the element')
-}
-
 function fieldOf(page: Page, label: string | RegExp): Locator {
   return page.getByRole('textbox', { name: label, exact: true })
-}
-
-async function fill(page: Page, label: string | RegExp, text: string): Promise<void> {
-  await tabTo(page, fieldOf(page, label))
-  await page.keyboard.press('ControlOrMeta+a')
-  await page.keyboard.type(text)
-  await page.keyboard.press('Enter')
-}
-
-async function press(page: Page, name: string): Promise<void> {
-  await tabTo(page, page.getByRole('button', { name, exact: true }))
-  await page.keyboard.press('Enter')
 }
 
 /** Chooses by the first letters of an option, as a person does at a keyboard. */
@@ -40,17 +20,9 @@ async function choose(page: Page, label: string, text: string): Promise<void> {
 async function startEmptyJob(page: Page): Promise<void> {
   await withoutPicture(page)
   await openApp(page)
-  await press(page, file.menu)
-  await press(page, file.new)
+  await pressByKeyboard(page, file.menu)
+  await pressByKeyboard(page, file.new)
   await expect(page.getByText(words.demo.banner)).toBeHidden()
-}
-
-async function typeReadings(page: Page, field: RegExp, readings: readonly string[]): Promise<void> {
-  await tabTo(page, page.getByRole('textbox', { name: field }))
-  for (const reading of readings) {
-    await page.keyboard.type(reading)
-    await page.keyboard.press('Enter')
-  }
 }
 
 const largest = (page: Page) => page.locator('.finding').first().locator('.finding-figure')
@@ -60,18 +32,18 @@ test('a bore is entered by the reverse method at the keyboard, the direction tes
 }) => {
   await startEmptyJob(page)
   await choose(page, setUp.labels.entry, setUp.entries.reverse)
-  await press(page, setUp.directionTest.open)
+  await pressByKeyboard(page, setUp.directionTest.open)
   await expect(page.getByText(setUp.directionTest.why)).toBeVisible()
   await expectAccessible(page, '.sheet')
   // Smaller went clockwise, so larger is anticlockwise.
-  await press(page, setUp.directionTest.went.clockwise)
+  await pressByKeyboard(page, setUp.directionTest.went.clockwise)
   await expect(page.getByRole('combobox', { name: setUp.labels.direction })).toHaveValue('anticlockwise')
   await choose(page, bore.labels.wall, bore.walls['grey-iron'])
-  await fill(page, setUp.labels.boreTemperature, '20')
-  await fill(page, setUp.labels.referenceTemperature, '20')
-  await fill(page, grid.newLevel, '10 40')
+  await fillByKeyboard(page, setUp.labels.boreTemperature, '20')
+  await fillByKeyboard(page, setUp.labels.referenceTemperature, '20')
+  await fillByKeyboard(page, grid.newLevel, '10 40')
 
-  await typeReadings(page, /^Dial deviation, µm: /, ['0', '-12', '3'])
+  await typeReadings(page, ['0', '-12', '3'], /^Dial deviation, µm: /)
   // No size yet, but what was typed stands in its cell, and is said to be waiting.
   await expect(page.locator('.verdict')).toHaveText(words.verdict.none['no-size-over-contacts'])
   await expect(page.getByRole('button', { name: grid.stationSizeless('10 mm, 90°', '−12') })).toBeVisible()
@@ -80,9 +52,9 @@ test('a bore is entered by the reverse method at the keyboard, the direction tes
   await page.keyboard.press('Enter')
 
   // All read: what is left to do is asked for. 72.510 at −5: −12 is 7 µm larger, 8 is 13 µm smaller.
-  await fill(page, setUp.closing.labels.overContacts, '72,510')
-  await fill(page, setUp.closing.labels.dialOverContacts, '−5')
-  await fill(page, setUp.closing.labels.zeroClose, '1')
+  await fillByKeyboard(page, setUp.closing.labels.overContacts, '72,510')
+  await fillByKeyboard(page, setUp.closing.labels.dialOverContacts, '−5')
+  await fillByKeyboard(page, setUp.closing.labels.zeroClose, '1')
   await expect(fieldOf(page, setUp.closing.labels.overContacts)).toHaveCount(0)
   await expect(fieldOf(page, setUp.labels.overContacts)).toHaveValue('72.510')
   await expect(largest(page)).toHaveText(/^72\.517 ±/)
@@ -106,9 +78,9 @@ test('a bore is read directly in inches at the keyboard, each size echoed in mm,
   await page.keyboard.type('2,85')
   await expect(page.locator('.typed-echo')).toHaveText('= 72.39 mm')
   await page.keyboard.press('Enter')
-  await fill(page, limits.labels.wearLimit, '72.6')
-  await fill(page, grid.newLevel, '10 40')
-  await typeReadings(page, /^Size, in: /, ['2.8542', '2.8541', '2.8540'])
+  await fillByKeyboard(page, limits.labels.wearLimit, '72.6')
+  await fillByKeyboard(page, grid.newLevel, '10 40')
+  await typeReadings(page, ['2.8542', '2.8541', '2.8540'], /^Size, in: /)
   await page.keyboard.type('2.8541')
   await expect(page.locator('#next-echo')).toHaveText('= 72.4941 mm')
   await page.keyboard.press('Enter')
@@ -116,8 +88,8 @@ test('a bore is read directly in inches at the keyboard, each size echoed in mm,
   await expect(page.getByRole('button', { name: /^10 mm, 0°: 72\.497/ })).toBeVisible()
   await expect(page.locator('.verdict')).toHaveText(words.verdict.inside.wear)
   await expect(page.locator('.lean').filter({ hasText: words.verdict.aboutMeanOnly })).toHaveCount(1)
-  await fill(page, setUp.inchLabels.micrometerError, '0.2')
-  await fill(page, setUp.closing.labels.zeroClose, '0.4')
+  await fillByKeyboard(page, setUp.inchLabels.micrometerError, '0.2')
+  await fillByKeyboard(page, setUp.closing.labels.zeroClose, '0.4')
   await expect(fieldOf(page, setUp.closing.labels.zeroClose)).toHaveCount(0)
   await expectAccessible(page)
 })

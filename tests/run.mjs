@@ -1,7 +1,7 @@
 /**
  * `npm test`: everything that must hold, with the plain line "N passed, N failed" at the end.
  * `--proof` full counts, with the figures in tests/proof/RESULTS.md; `--bench` times and sizes, nothing
- * asserted; `--contact-sheet` every page, size and theme in one picture.
+ * asserted; `--contact-sheet` every page, size and theme in one picture; `--pictures` those of README.
  * Plain JavaScript, because it runs before anything is installed.
  */
 import { ensureInstalled } from '../src/cli/install.mjs'
@@ -12,13 +12,14 @@ const runs = {
   '--bench': async () => (await import('./run/measure.mjs')).measure('tests/bench/bench.ts'),
   '--contact-sheet': async () =>
     (await import('./run/measure.mjs')).measure('tests/browser/contact-sheet/contact-sheet.ts'),
+  '--pictures': async () => (await import('./run/measure.mjs')).measure('tests/browser/pictures/pictures.ts'),
 }
 
 const asked = process.argv.slice(2).join(' ')
 const run = Object.entries(runs).find(([name]) => name === asked)?.[1]
 
 if (run === undefined) {
-  process.stderr.write('Usage: node tests/run.mjs [--proof | --bench | --contact-sheet]\n')
+  process.stderr.write('Usage: node tests/run.mjs [--proof | --bench | --contact-sheet | --pictures]\n')
   process.exitCode = 2
 } else {
   try {

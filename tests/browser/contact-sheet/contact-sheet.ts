@@ -1,9 +1,10 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Browser, Page } from '@playwright/test'
+import type { Browser } from '@playwright/test'
 import { exampleAddress } from '../../../src/app/examples'
 import type { Setting } from '../../run/setting'
 import { withBuiltPage } from '../built-page'
+import { settle } from '../settle'
 import { type View, views } from './views'
 
 interface Shot {
@@ -41,13 +42,6 @@ async function shoot(browser: Browser, address: string, view: View): Promise<Buf
   const png = await page.screenshot({ fullPage: media === 'print' })
   await context.close()
   return png
-}
-
-/** Fonts, the picture's own files and its first frames. */
-async function settle(page: Page): Promise<void> {
-  await page.waitForLoadState('networkidle')
-  await page.evaluate(() => document.fonts.ready.then(() => undefined))
-  await page.waitForTimeout(1500)
 }
 
 /** Half the size of the screen, three in a row. */

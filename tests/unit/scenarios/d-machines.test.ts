@@ -44,6 +44,14 @@ describe('the invented compressor', () => {
     expect(finding.blunders).toEqual([])
   })
 
+  it('is worn like a barrel, the upright axis the long one', () => {
+    expect(finding.depthForm?.names).toEqual(['barrel'])
+    expect(finding.ovality[0]).toMatchObject({
+      larger: { depthMm: 80, axisDegrees: 0 },
+      smaller: { depthMm: 80, axisDegrees: 90 },
+    })
+  })
+
   it('passes 0.090 mm from end to end and is not proven inside 0.090 mm along an axis: the rule decides', () => {
     const byEnds = judgedBy({ taperLimitMm: 0.09, taperRule: 'top-less-bottom-of-an-axis' })
     const alongAxis = judgedBy({ taperLimitMm: 0.09, taperRule: 'between-levels-of-an-axis' })

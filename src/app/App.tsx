@@ -16,6 +16,7 @@ import { markFirstNumbers } from './first-marks'
 import { InFront } from './InFront'
 import { NotKept } from './NotKept'
 import { PictureSlot } from './PictureSlot'
+import { SimulationCheck } from './SimulationCheck'
 import { themeStore } from './theme'
 
 /** The whole page. */
@@ -57,5 +58,7 @@ function BenchPage() {
     (grid: WallGrid, pair: LimitPair | undefined): MapPaint => wallPaint(grid, pair, theme),
     [theme],
   )
-  return <Bench picture={impossible ? undefined : picture} paintOf={paintOf} />
+  return (
+    <Bench picture={impossible ? undefined : picture} paintOf={paintOf} simulation={<SimulationCheck />} />
+  )
 }

@@ -1,6 +1,7 @@
 import { blunderKey } from './blunders/blunder-key'
 import { blundersOf, unseenOf } from './blunders/blunders'
 import { stepOf, surveyAsRead } from './blunders/survey-as-read'
+import { conditionsOf, named } from './conditions-of'
 import { boreVerdict } from './conformity/bore-verdict'
 import { limitPair } from './conformity/limit-pair'
 import { ovalKeepsInside } from './conformity/oval-keeps-inside'
@@ -19,8 +20,6 @@ import { notesOf } from './notes'
 import { blockedBy } from './ports/blocked'
 import { provisionalReasons } from './provisional'
 import { stationFindings } from './station-findings'
-import { standardExpansion, wallExpansion } from './temperature/expansion'
-import { temperaturesOf } from './temperature/temperatures'
 import type { SetUpConditions } from './uncertainty/set-up-contributions'
 
 /** How far the wall is drawn past the outermost levels where the bore's length is not known, mm. */
@@ -121,27 +120,6 @@ function seesOval(
   return pair !== undefined && ovalKeepsInside(stations, others, pair)
 }
 
-function conditionsOf(measured: Measured, bore: Bore, survey: Survey): SetUpConditions {
-  const setUp = named(measured.setUps, survey.setUpId, 'set-up')
-  const standard = named(measured.standards, setUp.standardId, 'standard')
-  return {
-    setUp,
-    gauge: named(measured.gauges, setUp.gaugeId, 'gauge'),
-    standard,
-    bore,
-    wall: wallExpansion(bore.wall),
-    standardExpansion: standardExpansion(standard),
-    temperatures: temperaturesOf(setUp, measured.thermometers),
-  }
-}
-
-function named<T extends { readonly id: string }>(list: readonly T[], id: string, what: string): T {
-  const found = list.find((item) => item.id === id)
-  if (!found) throw new Error(`inspect: no ${what} with id ${JSON.stringify(id)}`)
-  return found
-}
-
-/** Planned stations in reach without a reading; one that has no size yet is read all the same. */
 function notRead(c: SetUpConditions, survey: Survey): Place[] {
   const read = survey.readings.filter(({ sizesMm, dialUm }) => (sizesMm ?? dialUm ?? []).length > 0)
   return survey.levelsMm.flatMap((depthMm) =>

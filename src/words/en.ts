@@ -14,6 +14,7 @@ import { report } from './english/report'
 import { send } from './english/send'
 import { setUp } from './english/set-up'
 import { sheet } from './english/sheet'
+import { simulation } from './english/simulation'
 import { verdict } from './english/verdict'
 
 /**
@@ -36,6 +37,7 @@ export const en = {
   ...blunders,
   ...block,
   ...budget,
+  ...simulation,
   ...send,
   ...firstPage,
 }

@@ -176,3 +176,20 @@ test('a cell under the pointer is read out and marked on the map', async ({ page
   await expect(page.locator('.read-out')).toHaveText(/^8 mm · 0° · 54\.0\d\d ± 0\.0\d\d · a reading$/)
   await expect(page.locator('.map-pointer')).toHaveCount(1)
 })
+
+test('the doubt of the largest diameter is taken apart, and checked by simulation off the page, which can be stopped', async ({
+  page,
+}) => {
+  await openApp(page)
+  const { budget, simulation } = words
+  await page.getByText(budget.title).click()
+  await expect(page.locator('.budget-table tbody tr').first()).toContainText(budget.kinds.setting)
+  await page.getByRole('button', { name: simulation.start }).click()
+  await page.getByRole('button', { name: simulation.cancel }).click()
+  await expect(page.getByRole('progressbar')).toHaveCount(0)
+  await page.getByRole('button', { name: simulation.start }).click()
+  await expect(page.locator('.simulation')).toContainText('20,000 simulated surveys agree', {
+    timeout: 30_000,
+  })
+  await expectAccessible(page, '.budget')
+})

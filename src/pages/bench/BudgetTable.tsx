@@ -1,4 +1,5 @@
 import './budget-table.css'
+import type { ReactNode } from 'react'
 import { budgetOf } from '../../core/uncertainty/budget'
 import { budgetRows, improvementTexts, largestPart } from '../../words/budget'
 import { placeText, plusMinusMicrons } from '../../words/numbers'
@@ -6,8 +7,14 @@ import { words } from '../../words/words'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
 
+interface BudgetTableProps {
+  readonly bench: OnBench
+  /** Where the figures are checked by simulation on request. */
+  readonly simulation: ReactNode
+}
+
 /** The budget of the station pointed at, else of the largest, with what would shrink its doubt. */
-export function BudgetTable({ finding }: OnBench) {
+export function BudgetTable({ bench: { finding }, simulation }: BudgetTableProps) {
   const pointed = useSession((state) => state.pointed)
   const counted = finding.stations.filter((station) => station.counted)
   const at = (depthMm: number | undefined, angle: number | undefined) =>
@@ -50,6 +57,7 @@ export function BudgetTable({ finding }: OnBench) {
       {improvementTexts(budget).map((text) => (
         <p key={text}>{text}</p>
       ))}
+      {simulation}
     </details>
   )
 }

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import type { Row } from '../../words/findings'
 import { cautions, findingRows, noteTexts } from '../../words/findings'
 import {
@@ -16,7 +17,7 @@ import { Questions } from './Questions'
 import type { OnBench } from './use-job'
 
 /** Right: questions, the verdict in one sentence, its lean, the findings, and what was not shown. */
-export function Proof({ bench }: { readonly bench: OnBench }) {
+export function Proof({ bench, simulation }: { readonly bench: OnBench; readonly simulation: ReactNode }) {
   const { finding, findings, bore } = bench
   const rows = findingRows(finding, findings)
   const main = rows.filter((row) => row.rank === 'main')
@@ -39,7 +40,7 @@ export function Proof({ bench }: { readonly bench: OnBench }) {
           ))}
         </ul>
       ) : null}
-      <BudgetTable {...bench} />
+      <BudgetTable bench={bench} simulation={simulation} />
       <OtherRules rows={rows.filter((row) => row.rank === 'minor')} />
       <TextList title={words.notes.title} texts={noteTexts(finding)} />
       <TextList title={words.cautions.title} texts={cautions(finding, bore)} />

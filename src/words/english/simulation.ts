@@ -1,0 +1,18 @@
+/** Checking the linear figures by simulated surveys. */
+export const simulation = {
+  simulation: {
+    start: 'Check by simulation',
+    lead: 'Draws every error anew, many times over, and looks whether the ± above hold.',
+    running: (done: string, all: string) => `${done} of ${all} surveys simulated`,
+    cancel: 'Stop',
+    agrees: (trials: string, apart: string, place: string) =>
+      `${trials} simulated surveys agree with the intervals above: their ends differ by ${apart} at most, at ${place}.`,
+    differs: (trials: string, apart: string, place: string) =>
+      `${trials} simulated surveys do not agree with the intervals above: their ends differ by ${apart} at ${place}. Trust the simulated interval there:`,
+    interval: (low: string, high: string) => `${low} to ${high} mm`,
+    inside: (linear: string, simulated: string) =>
+      `Chance of being inside the limits there: ${linear}, simulated ${simulated}.`,
+    failed: 'The simulation stopped because of a fault of its own. The figures above stand as they are.',
+    stale: 'The readings have changed since.',
+  },
+} as const

@@ -28,19 +28,24 @@ export function App() {
   }, [shows, name])
   if (shows === 'nothing') return <main className="opening">{words.app.loading}</main>
   return (
-    <CrashGuard>
-      {shows === 'first-page' ? (
-        <FirstPage />
-      ) : (
-        <>
-          <Bar />
-          <NotKept />
-          <BenchPage />
-        </>
-      )}
-      <InFront />
+    <>
+      <CrashGuard>
+        {shows === 'first-page' ? (
+          <FirstPage />
+        ) : (
+          <>
+            <Bar />
+            <NotKept />
+            <BenchPage />
+          </>
+        )}
+      </CrashGuard>
+      {/* Questions and files that are dropped are answered where the page is not. */}
+      <CrashGuard>
+        <InFront />
+      </CrashGuard>
       <DropTarget />
-    </CrashGuard>
+    </>
   )
 }
 

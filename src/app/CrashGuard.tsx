@@ -1,9 +1,12 @@
-import { Component, type ReactNode } from 'react'
+import { Component, type ReactNode, useEffect, useRef } from 'react'
+import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
 import { words } from '../words/words'
-import { saveJobToFile } from './desk'
+import { saveJobToFile, saveLoop, startNewJob } from './desk'
+import { NotKept } from './NotKept'
+import { showKeptJobs } from './questions'
 
-/** Stands in for a page that failed to draw; the job is still there, to be saved or stepped back. */
+/** Stands in for a page that failed to draw; the job is still there, to be saved, stepped back or left. */
 export class CrashGuard extends Component<{ readonly children: ReactNode }, { readonly crashed: boolean }> {
   override state = { crashed: false }
 
@@ -13,30 +16,41 @@ export class CrashGuard extends Component<{ readonly children: ReactNode }, { re
 
   override render() {
     if (!this.state.crashed) return this.props.children
-    const last = jobStore.getState().past.at(-1)
-    return (
-      <main className="crashed">
-        <h1>{words.app.name}</h1>
-        <p role="alert">{words.app.crashed}</p>
-        <div className="answers">
-          <button type="button" className="button" onClick={() => location.reload()}>
-            {words.app.reload}
-          </button>
-          <button type="button" className="button" onClick={() => void saveJobToFile(false)}>
-            {words.saving.toFile}
-          </button>
-          {last ? (
-            <button type="button" className="button" onClick={() => this.stepBack()}>
-              {words.undo.undoOf(last.label)}
-            </button>
-          ) : null}
-        </div>
-      </main>
-    )
+    return <Crashed onMended={() => this.setState({ crashed: false })} />
   }
+}
 
-  stepBack() {
-    jobStore.getState().undo()
-    this.setState({ crashed: false })
-  }
+function Crashed({ onMended }: { readonly onMended: () => void }) {
+  const job = useStore(jobStore, (state) => state.job)
+  const last = useStore(jobStore, ({ past }) => past.at(-1))
+  const isKept = useStore(saveLoop.state, ({ kind }) => kind !== 'failed')
+  const crashedWith = useRef(job)
+  useEffect(() => {
+    if (job !== crashedWith.current) onMended()
+  }, [job, onMended])
+  const { app, file, saving, undo } = words
+  return (
+    <main className="crashed">
+      <h1>{app.name}</h1>
+      <p role="alert">
+        {app.crashed} {isKept ? app.crashedKept : null}
+      </p>
+      {isKept ? <p>{app.crashedAgain}</p> : <NotKept />}
+      <div className="answers">
+        <Choice text={app.reload} onPick={() => location.reload()} />
+        {isKept ? <Choice text={saving.toFile} onPick={() => void saveJobToFile(false)} /> : null}
+        {last ? <Choice text={undo.undoOf(last.label)} onPick={() => jobStore.getState().undo()} /> : null}
+        <Choice text={file.new} onPick={() => void startNewJob()} />
+        <Choice text={file.kept} onPick={showKeptJobs} />
+      </div>
+    </main>
+  )
+}
+
+function Choice({ text, onPick }: { readonly text: string; readonly onPick: () => void }) {
+  return (
+    <button type="button" className="button" onClick={onPick}>
+      {text}
+    </button>
+  )
 }

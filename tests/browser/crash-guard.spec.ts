@@ -3,7 +3,7 @@ import type { Page } from '@playwright/test'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
 
-const { app, bar, changes, next, picture, saving, undo } = words
+const { app, bar, changes, file, kept, next, picture, saving, undo } = words
 
 declare global {
   interface Window {
@@ -36,7 +36,7 @@ async function failOverReading(page: Page, place: string, typed: string): Promis
   await field.fill(typed)
   await fail(page, true)
   await field.press('Enter')
-  await expect(page.getByRole('alert')).toHaveText(app.crashed)
+  await expect(page.getByText(app.crashed)).toBeVisible()
 }
 
 test.describe('a page that fails to draw', () => {
@@ -54,6 +54,7 @@ test.describe('a page that fails to draw', () => {
     const cell = page.getByRole('button', { name: /^62 mm, 90°: / })
     const before = (await cell.textContent()) ?? ''
     await failOverReading(page, '62 mm, 90°', '54,019')
+    await expect(page.getByText(app.crashedKept)).toBeVisible()
 
     const download = page.waitForEvent('download')
     await page.getByRole('button', { name: saving.toFile }).click()
@@ -68,9 +69,34 @@ test.describe('a page that fails to draw', () => {
     await expect(cell).toHaveText(/54\.019/)
 
     await failOverReading(page, '80 mm, 0°', '54.018')
-    await page.getByRole('button', { name: app.reload }).click()
+    await fail(page, false)
+    await page.getByRole('button', { name: file.new, exact: true }).click()
+    await expect(page.getByRole('textbox', { name: bar.jobName })).toHaveValue('')
+    await page.getByRole('button', { name: file.menu, exact: true }).click()
+    await page.getByRole('button', { name: file.kept }).click()
+    await page.getByRole('button', { name: kept.open('Garden saw (invented)') }).click()
     await expect(cell).toHaveText(/54\.019/)
     await expect(page.getByRole('button', { name: /^80 mm, 0°: / })).toHaveText(/54\.018/)
+
+    await failOverReading(page, '80 mm, 45°', '54.012')
+    await page.getByRole('button', { name: app.reload }).click()
+    await expect(page.getByRole('button', { name: /^80 mm, 45°: / })).toHaveText(/54\.012/)
+  })
+
+  test('does not call kept what the browser would not keep', async ({ page }) => {
+    await withoutPicture(page)
+    await withFaultyBrowser(page)
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'indexedDB', { value: undefined })
+    })
+    await openApp(page)
+    await expect(page.locator('.wall.is-flat')).toBeVisible()
+    await failOverReading(page, '62 mm, 90°', '54,019')
+    await expect(page.getByText(app.crashedKept)).toBeHidden()
+    await expect(page.getByRole('alert').filter({ hasText: saving.errors.unavailable })).toBeVisible()
+    await fail(page, false)
+    await page.getByRole('button', { name: file.new, exact: true }).click()
+    await expect(page.getByRole('dialog')).toContainText(saving.leaving)
   })
 })
 

@@ -9,7 +9,10 @@ export const bench = {
     theme: { light: 'light', dark: 'dark', asSystem: 'light or dark as this device' },
     themeIs: (theme: string) => `Page: ${theme}`,
     loading: 'Opening…',
-    crashed: 'Something went wrong on this page. What you entered is kept; reload to go on.',
+    crashed: 'Something went wrong on this page.',
+    crashedKept: 'What you entered is kept; reload to go on.',
+    crashedAgain:
+      'Should it go wrong again, begin a new job or open another: this one stays among the kept jobs.',
     reload: 'Reload',
     help: 'How to read this page',
     close: 'Close',

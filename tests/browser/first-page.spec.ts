@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises'
 import type { Locator, Page } from '@playwright/test'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
+import { dropFiles } from './job-files'
 
 const { bar, demo, examples, file, firstPage, kept, note } = words
 const phone = { width: 390, height: 844 }
@@ -16,19 +17,6 @@ function example(page: Page, name: keyof typeof examples.list): Locator {
 
 function jobName(page: Page): Locator {
   return page.getByRole('textbox', { name: bar.jobName })
-}
-
-async function dropFile(page: Page, name: string, text: string): Promise<void> {
-  await page.evaluate(
-    ({ name, text }) => {
-      const dataTransfer = new DataTransfer()
-      dataTransfer.items.add(new File([text], name))
-      for (const type of ['dragover', 'drop']) {
-        document.body.dispatchEvent(new DragEvent(type, { bubbles: true, cancelable: true, dataTransfer }))
-      }
-    },
-    { name, text },
-  )
 }
 
 function loadedExamples(page: Page): Promise<string[]> {
@@ -149,13 +137,13 @@ test('a job file is opened by dropping it on the first page, and a broken one is
 }) => {
   await page.goto('./')
   await expect(heading(page)).toBeVisible()
-  await dropFile(page, 'notes.txt', 'no job at all')
+  await dropFiles(page, [{ name: 'notes.txt', text: 'no job at all' }])
   const dialog = page.getByRole('dialog', { name: file.problemsTitle('notes.txt') })
   await expect(dialog).toContainText(file.problemsLeadNoJob)
   await page.keyboard.press('Escape')
   await expect(heading(page)).toBeVisible()
   const text = await readFile('scenarios/C-wet-liner-diesel.json', 'utf8')
-  await dropFile(page, 'liner.json', text)
+  await dropFiles(page, [{ name: 'liner.json', text }])
   await expect(jobName(page)).toHaveValue('Wet-liner diesel, four visits (invented)')
   await expect(page.getByText(file.opened('liner.json'))).toBeVisible()
 })

@@ -2,7 +2,7 @@
  * What the readings prove: the output of `inspect`. Lengths mm, angles degrees, probabilities 0 to 1.
  * Texts are made from the codes elsewhere; nothing here is worded for a person.
  */
-import type { Entry, GaugeKind, OvalityRule, Role, TaperRule } from './measured'
+import type { Entry, GaugeKind, OvalityRule, Role, StandardKind, TaperRule } from './measured'
 
 export interface Findings {
   /** Each bore by its latest survey. */
@@ -279,6 +279,13 @@ export type Note =
     }
   | { readonly code: 'below-smallest-new'; readonly place: Place }
   | { readonly code: 'blocked-reading'; readonly place: Place; readonly by: readonly string[] }
+  /** Said to have been at one temperature, with two recorded, °C. */
+  | {
+      readonly code: 'soaked-but-apart'
+      readonly boreC: number
+      readonly referenceC: number
+      readonly reference: StandardKind
+    }
   | { readonly code: 'two-contacts-see-even-lobes-only' }
   | { readonly code: 'two-axes-can-miss-an-oval'; readonly axesDegrees: readonly number[] }
   | { readonly code: 'one-axis-sees-no-oval' }

@@ -86,6 +86,8 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
       bore,
       survey,
       kind,
+      setUp,
+      standardKind: standard.kind,
       stations,
       pair,
       verdict,

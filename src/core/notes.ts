@@ -1,6 +1,7 @@
 import { canProveInside } from './conformity/conformity'
 import type { BoreVerdict, LimitPair, Note, Place, StationFinding } from './findings'
-import type { Bore, GaugeKind, Survey } from './measured'
+import type { Bore, GaugeKind, SetUp, StandardKind, Survey } from './measured'
+import { typicalDifferenceDoubtK } from './temperature/temperatures'
 
 /** Beyond this distance along the depth from the nearest reading the wall counts as unmeasured, mm. */
 export const reachOfReadingMm = 8
@@ -10,6 +11,8 @@ export interface Noted {
   readonly bore: Bore
   readonly survey: Survey
   readonly kind: GaugeKind
+  readonly setUp: SetUp
+  readonly standardKind: StandardKind
   readonly stations: readonly StationFinding[]
   readonly pair: LimitPair | undefined
   readonly verdict: BoreVerdict
@@ -27,6 +30,7 @@ export function notesOf(noted: Noted): Note[] {
     ...noted.stations
       .filter((s) => !s.counted)
       .map((s): Note => ({ code: 'blocked-reading', place: placeOf(s), by: s.blockedBy })),
+    ...soakedButApart(noted.setUp, noted.standardKind),
     ...(noted.kind === 'three-contact-micrometer' ? [] : whatAxesLeaveOpen(counted)),
     ...gapsBetween(counted),
     ...(noted.notRead.length > 0 ? [{ code: 'stations-not-read', places: noted.notRead } as const] : []),
@@ -62,6 +66,18 @@ function belowSmallestNew(
   return stations
     .filter((s) => min - s.diameterMm >= verdict.factor * s.standardUncertaintyMm)
     .map((s) => ({ code: 'below-smallest-new', place: placeOf(s) }))
+}
+
+/**
+ * Soaked together, bore and reference differ by no more than the 95 % doubt of their difference: where more is
+ * recorded, one of the two temperatures or the soaking is not as it was.
+ */
+function soakedButApart(setUp: SetUp, reference: StandardKind): Note[] {
+  const { boreTemperatureC: boreC, referenceTemperatureC: referenceC, soakedTogether } = setUp
+  if (soakedTogether !== true || boreC === undefined || referenceC === undefined) return []
+  // Rounding in the difference of two decimal figures is no difference of temperature.
+  const isApart = Math.abs(boreC - referenceC) > 2 * typicalDifferenceDoubtK + 1e-9
+  return isApart ? [{ code: 'soaked-but-apart', boreC, referenceC, reference }] : []
 }
 
 function whatAxesLeaveOpen(stations: readonly StationFinding[]): Note[] {

@@ -1,7 +1,7 @@
 import type { BoreFinding, DepthSpan, Note } from '../core/findings'
 import type { Bore, OvalityRule, TaperRule } from '../core/measured'
 import { unseenText } from './blunders'
-import { degrees, depth, doubtNeeded, placeText, plusMinusMicrons } from './numbers'
+import { degrees, depth, doubtNeeded, placeText, plusMinusMicrons, temperature } from './numbers'
 import { isAboutMeanOnly } from './verdict'
 import { words } from './words'
 
@@ -26,6 +26,8 @@ export function noteText(note: Note): string {
       return notes.belowNew(placeText(note.place))
     case 'blocked-reading':
       return notes.blocked(placeText(note.place), words.app.and(note.by))
+    case 'soaked-but-apart':
+      return notes.soakedApart(...soakedApart(note))
     case 'two-contacts-see-even-lobes-only':
       return notes.evenLobes
     case 'two-axes-can-miss-an-oval':
@@ -39,6 +41,11 @@ export function noteText(note: Note): string {
     case 'length-not-known':
       return notes.lengthNotKnown(depth(note.drawnMm))
   }
+}
+
+/** The two temperatures, with what the second is of. */
+export function soakedApart(note: Extract<Note, { code: 'soaked-but-apart' }>): [string, string, string] {
+  return [temperature(note.boreC), words.setUp.references[note.reference], temperature(note.referenceC)]
 }
 
 /** The first of a list in words, and how many more there are. */

@@ -23,7 +23,8 @@ export interface Temperatures {
 
 /** Standard uncertainty of a thermometer that does not say, K (typical). */
 export const typicalThermometerDoubtK = 1
-const typicalDifferenceDoubtK = 0.3
+/** Standard uncertainty of bore less reference where one thermometer read both, or they lay side by side, K (typical). */
+export const typicalDifferenceDoubtK = 0.3
 const assumedTemperatureDoubtK = 5 / Math.sqrt(3)
 const assumedDifferenceDoubtK = 1 / Math.sqrt(3)
 

@@ -86,6 +86,8 @@ export const findings = {
       `At ${place} the bore is smaller than the smallest new size, beyond doubt. Check the reading, the grade and the limit; on a plated wall it may be metal of the piston stuck on.`,
     blocked: (place: string, by: string) =>
       `The reading at ${place} stands at ${by}: kept, but in no verdict until you say that both contacts stood on metal.`,
+    soakedApart: (bore: string, standard: string, reference: string) =>
+      `The bore is recorded at ${bore} and the ${standard} at ${reference}, though they lay side by side until equal. Both cannot be; the difference goes into every size as it is recorded.`,
     evenLobes:
       'Two contacts see even lobes only: a three-cornered form goes unseen. They cannot tell which of the two walls wore; both are drawn alike.',
     twoAxes: (between: string) =>

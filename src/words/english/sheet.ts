@@ -85,6 +85,10 @@ export const sheet = {
       `At ${place} a contact would stand in ${by}. Did both contacts stand on metal?`,
     belowNew: (place: string) =>
       `At ${place} the bore is smaller than the smallest new size. Is it the right reading, grade and limit?`,
+    soakedApart: (bore: string, standard: string, reference: string) =>
+      `The bore at ${bore}, the ${standard} at ${reference}, and yet they lay side by side until equal? Which of it is right?`,
+    bothAt: (temperature: string) => `Both ${temperature}`,
+    notYetEqual: 'Not yet equal',
     farOff: (place: string, from: string) =>
       `The reading at ${place} is ${from} from the setting. Is it right?`,
     spread: (place: string, spread: string) =>

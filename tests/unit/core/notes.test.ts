@@ -38,6 +38,22 @@ describe('notes', () => {
     ])
   })
 
+  it('ask which is right where parts that were soaked together are recorded further apart than 0.6 K', () => {
+    const table = { levelsMm: [10], axesDegrees: [0], rows: [row(1)] }
+    const apart = (boreTemperatureC: number, soakedTogether = true) =>
+      findingOf(
+        measuredBore(table, { setUp: { boreTemperatureC, referenceTemperatureC: 20.4, soakedTogether } }),
+      ).notes.filter(({ code }) => code === 'soaked-but-apart')
+    expect(apart(22)).toEqual([
+      { code: 'soaked-but-apart', boreC: 22, referenceC: 20.4, reference: 'micrometer' },
+    ])
+    expect(apart(19.7)).toHaveLength(1)
+    // U (95 %) of the difference that such parts are taken to have: twice 0.3 K.
+    expect(apart(21)).toEqual([])
+    expect(apart(19.8)).toEqual([])
+    expect(apart(22, false)).toEqual([])
+  })
+
   it('list stations that were planned and not read, leaving out those at a port', () => {
     const belts = [{ id: 'b', name: 'belt', fromDepthMm: 40, toDepthMm: 50 }]
     const finding = findingOf(

@@ -22,6 +22,10 @@ const notes: readonly (readonly [string, Note])[] = [
     { code: 'blocked-reading', place: at(35, 0), by: ['exhaust', 'boost'] },
   ],
   [
+    'The bore is recorded at 26 °C and the micrometer at 23.5 °C, though they lay side by side until equal. Both cannot be; the difference goes into every size as it is recorded.',
+    { code: 'soaked-but-apart', boreC: 26, referenceC: 23.5, reference: 'micrometer' },
+  ],
+  [
     'Two axes can miss an oval that lies between them, and set no upper limit to it. A reading at 45° would show it.',
     { code: 'two-axes-can-miss-an-oval', axesDegrees: [0, 90] },
   ],

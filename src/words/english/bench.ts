@@ -6,7 +6,7 @@ export const bench = {
     untitled: 'Job without a name',
     nothingLeaves: 'Everything you type stays on this machine.',
     skipToReadings: 'Skip to the readings',
-    theme: { light: 'light', dark: 'dark', asSystem: 'light or dark as this device' },
+    theme: { light: 'light', dark: 'dark', asSystem: 'as this device' },
     themeIs: (theme: string) => `Page: ${theme}`,
     loading: 'Opening…',
     crashed: 'Something went wrong on this page.',

@@ -6,6 +6,7 @@ import type { WallGrid } from '../core/surface/wall-grid'
 import { hatchedRects } from './hatched-rects'
 import { type MapContours, mapContours } from './map-contours'
 import { downOf, type MapScale, stretchesOf } from './map-scale'
+import { dotPitch, dotRows, hatchLines, pathOfRects } from './map-texture'
 
 /** Colours that the map shares with the picture of the wall. */
 export interface MapPaint {
@@ -40,13 +41,12 @@ export function MapWall({ grid, paint, pair, ports, scale, isoLines }: MapWallPr
     }
     return {
       contours: mapContours(grid, scale, pair, paint.span, isoLines ? isoStep(high - low) : noIsoLinesUm),
-      hatched: hatchedRects(grid, scale),
+      hatched: pathOfRects(hatchedRects(grid, scale)),
     }
   }, [grid, paint, pair, scale, isoLines])
   const { left: x, top: y, width, height } = scale
   return (
     <>
-      <Patterns id={id} />
       <clipPath id={`${id}-wall`}>
         <rect x={x} y={y} width={width} height={height} />
       </clipPath>
@@ -55,13 +55,8 @@ export function MapWall({ grid, paint, pair, ports, scale, isoLines }: MapWallPr
         {drawn && paint ? (
           <MapContourPaths contours={drawn.contours} paint={paint} scale={scale} id={id} />
         ) : null}
-        {drawn?.hatched.map((r) => (
-          <g key={`${r.x} ${r.y}`}>
-            <rect {...r} className="map-unmeasured" />
-            <rect {...r} fill={`url(#${id}-hatch)`} />
-          </g>
-        ))}
-        {drawn ? null : <rect x={x} y={y} width={width} height={height} fill={`url(#${id}-hatch)`} />}
+        {drawn ? <Unmeasured path={drawn.hatched} scale={scale} id={id} /> : null}
+        {drawn ? null : <path d={hatchLines(scale)} className="map-hatch" />}
         {ports.flatMap((port) =>
           stretchesOf(scale, port.fromDegrees, port.toDegrees).map((stretch) => (
             <rect
@@ -81,23 +76,40 @@ export function MapWall({ grid, paint, pair, ports, scale, isoLines }: MapWallPr
   )
 }
 
-function Patterns({ id }: { readonly id: string }) {
+interface Textured {
+  /** The part of the wall that carries the texture. */
+  readonly path: string
+  readonly scale: MapScale
+  readonly id: string
+}
+
+/** Wall that nobody measured: a faint trace of the drawn shape under the hatch. */
+function Unmeasured({ path, scale, id }: Textured) {
   return (
-    <defs>
-      <pattern
-        id={`${id}-hatch`}
-        width="6"
-        height="6"
-        patternUnits="userSpaceOnUse"
-        patternTransform="rotate(45)"
-      >
-        <line x1="0" y1="0" x2="0" y2="6" className="map-hatch" />
-      </pattern>
-      <pattern id={`${id}-stipple`} width="5" height="5" patternUnits="userSpaceOnUse">
-        <circle cx="1.25" cy="1.25" r="0.8" className="map-dot" />
-        <circle cx="3.75" cy="3.75" r="0.8" className="map-dot" />
-      </pattern>
-    </defs>
+    <>
+      <path d={path} className="map-unmeasured" />
+      <clipPath id={`${id}-hatched`}>
+        <path d={path} />
+      </clipPath>
+      <path d={hatchLines(scale)} clipPath={`url(#${id}-hatched)`} className="map-hatch" />
+    </>
+  )
+}
+
+/** Dots where it is too close to call. */
+function Doubtful({ path, scale, id }: Textured) {
+  return (
+    <>
+      <clipPath id={id}>
+        <path d={path} />
+      </clipPath>
+      <path
+        d={dotRows(scale)}
+        strokeDasharray={`0 ${dotPitch}`}
+        clipPath={`url(#${id})`}
+        className="map-dots"
+      />
+    </>
   )
 }
 
@@ -108,7 +120,6 @@ function MapContourPaths(props: {
   readonly id: string
 }) {
   const { contours: c, paint, scale, id } = props
-  const stipple = `url(#${id}-stipple)`
   return (
     <>
       <rect
@@ -124,8 +135,8 @@ function MapContourPaths(props: {
       {c.isoLines.map(({ um, path }) => (
         <path key={um} d={path} className="map-iso" />
       ))}
-      {c.doubtMax ? <path d={c.doubtMax} fill={stipple} className="map-doubt" /> : null}
-      {c.doubtMin ? <path d={c.doubtMin} fill={stipple} className="map-doubt" /> : null}
+      {c.doubtMax ? <Doubtful path={c.doubtMax} scale={scale} id={`${id}-at-max`} /> : null}
+      {c.doubtMin ? <Doubtful path={c.doubtMin} scale={scale} id={`${id}-at-min`} /> : null}
       {c.crossingMax ? <path d={c.crossingMax} className="map-crossing" /> : null}
       {c.crossingMin ? <path d={c.crossingMin} className="map-crossing" /> : null}
       {c.provenAbove ? <path d={c.provenAbove} className="map-proven map-proven-above" /> : null}

@@ -1,3 +1,4 @@
+import { flushSync } from 'react-dom'
 import { createStore } from 'zustand/vanilla'
 
 /** Chosen by the user on this machine; absent: as the system has it. */
@@ -51,5 +52,8 @@ export function applyTheme(): void {
   }
   apply(themeStore.getState())
   themeStore.subscribe(apply)
+  // Paper is light. A browser prints as soon as it has said that it will: what is drawn has to be light by then.
+  window.addEventListener('beforeprint', () => flushSync(() => themeStore.setState({ theme: 'light' })))
+  window.addEventListener('afterprint', () => themeStore.setState(stateFor(themeStore.getState().chosen)))
   dark.addEventListener('change', () => themeStore.setState(stateFor(themeStore.getState().chosen)))
 }

@@ -12,6 +12,7 @@ import { openStage, type PictureStage, type Trouble } from './picture-stage'
 import type { PictureView } from './picture-view'
 import type { PointedPlace } from './pointed-place'
 import type { PictureAim } from './use-bore-camera'
+import { usePaperCopy } from './use-paper-copy'
 import type { Theme } from './wall-palette'
 
 /** What the picture's hooks hand one another outside of React's own state. */
@@ -66,10 +67,10 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
     return () => opened?.dispose()
   }, [])
 
-  useEffect(() => {
+  const draw = () => {
     const element = frame.current
-    if (!element || !stage || stage === 'impossible') return
-    parts.current.store = stage.render(
+    if (!element || !stage || stage === 'impossible') return undefined
+    return stage.render(
       createElement(BoreScene, {
         grid: props.grid,
         ports: props.ports,
@@ -99,8 +100,12 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         },
       }),
     )
-  })
+  }
 
+  useEffect(() => {
+    parts.current.store = draw()
+  })
+  usePaperCopy(host, draw)
   useRemeasured(host, parts, overlay)
   return { host, impossible: stage === 'impossible' }
 }

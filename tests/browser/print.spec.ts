@@ -1,0 +1,63 @@
+import { expect, openApp, test } from './bench-fixture'
+
+test.use({ colorScheme: 'dark' })
+
+test('the Bench is printed on two sheets, nothing cut and nothing to press, in light colours and with the picture sharp', async ({
+  page,
+}) => {
+  await openApp(page)
+  const canvas = page.locator('.picture-canvas canvas')
+  await expect.poll(() => canvas.evaluate(({ width }: HTMLCanvasElement) => width)).toBe(592)
+  await expect(page.locator('.picture-label').filter({ visible: true }).first()).toBeVisible()
+
+  const pdf = (await page.pdf({ format: 'A4' })).toString('latin1')
+  expect(pdf.match(/\/Type \/Page\b/g)).toHaveLength(2)
+  // The only bitmap is the picture, at three device pixels for one of the page: the map is lines.
+  const bitmaps = [...pdf.matchAll(/\/Width (\d+)\s*\/Height (\d+)/g)].map(([, ...size]) => size.join(' × '))
+  expect([...new Set(bitmaps)]).toEqual(['1776 × 1476'])
+  await expect(canvas).toHaveCount(1)
+  await expect.poll(() => canvas.evaluate(({ width }: HTMLCanvasElement) => width)).toBe(592)
+
+  // A4 without the margins, in CSS pixels.
+  await page.setViewportSize({ width: 703, height: 1032 })
+  await page.emulateMedia({ media: 'print' })
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(703)
+  for (const part of [
+    'h1',
+    '.sentence',
+    '.readings',
+    '.verdict',
+    '.findings',
+    '.texts',
+    '.picture-box',
+    '.unrolled-map',
+  ]) {
+    await expect(page.locator(part).first(), part).toBeVisible()
+  }
+  for (const part of [
+    '.bar button',
+    '.quiet',
+    '.button',
+    '.next',
+    '.controls',
+    '.add-to-plan',
+    '.read-out',
+    'summary',
+  ]) {
+    await expect(page.locator(part).filter({ visible: true }), part).toHaveCount(0)
+  }
+  await expect(page.locator('body')).toHaveCSS('background-color', 'rgb(255, 255, 255)')
+
+  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')))
+  const copy = page.locator('.paper-copy')
+  const inked = await copy.evaluate((drawn: HTMLCanvasElement) => {
+    const { data } = drawn.getContext('2d')?.getImageData(0, 0, drawn.width, drawn.height) ?? { data: [] }
+    return data.filter((value, index) => index % 4 === 3 && value > 0).length / (drawn.width * drawn.height)
+  })
+  expect(inked).toBeGreaterThan(0.2)
+  // The key beside it has the colours of the light page by then too.
+  await expect(page.locator('.picture-ramp span').last()).toHaveCSS('background-color', 'rgb(127, 169, 186)')
+  await page.evaluate(() => window.dispatchEvent(new Event('afterprint')))
+  await expect(copy).toHaveCount(0)
+  await expect(page.locator('.picture-ramp span').last()).toHaveCSS('background-color', 'rgb(127, 163, 179)')
+})

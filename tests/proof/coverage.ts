@@ -97,6 +97,7 @@ function rangeQuantities(own: BoreFinding, c: SimulatedCase) {
       held: levelTruth >= atLevel.lowMm - 1e-12 && levelTruth <= atLevel.highMm + 1e-12,
       above: atLevel.highMm - atLevel.valueMm,
     },
+    ...ovalsOf(own, c),
     ...shapes.flatMap((shape) =>
       shape.known
         ? [
@@ -109,6 +110,24 @@ function rangeQuantities(own: BoreFinding, c: SimulatedCase) {
         : [],
     ),
   ]
+}
+
+/** The oval of one level, and the widest of the bore: by its interval, or by its bound where no direction stands out. */
+function ovalsOf(own: BoreFinding, c: SimulatedCase) {
+  const [level] = own.levels
+  const ovals = [
+    { name: 'fitted oval at one level', oval: level?.fittedOval, depthMm: level?.depthMm },
+    { name: 'widest fitted oval', oval: own.widestOval, depthMm: own.widestOval?.depthMm },
+  ]
+  return ovals.flatMap(({ name, oval, depthMm }) => {
+    if (!oval || depthMm === undefined) return []
+    const truth = spread([0, 90].map((axis) => c.trueMm(depthMm, axis)))
+    const isHeld =
+      oval.atMostMm === undefined
+        ? Math.abs(oval.ovalMm - truth) <= oval.expandedMm + 1e-12
+        : truth <= oval.atMostMm
+    return [{ name, held: isHeld, above: (oval.atMostMm ?? oval.ovalMm + oval.expandedMm) - oval.ovalMm }]
+  })
 }
 
 type Known = Extract<ShapeFinding<OvalityRule | TaperRule>, { known: true }>

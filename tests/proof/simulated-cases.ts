@@ -34,6 +34,7 @@ export const simulatedCases: Readonly<Record<string, SimulatedCase>> = {
     wall: 'grey-iron',
     repeats: 2,
   },
+  'a round bore at the limit, by the reverse method': { ...atTheLimit, entry: 'reverse' },
   'an oval, tapered bore, micrometer-set': { ...atTheLimit, trueMm: worn },
   'an oval, tapered bore, the part 4 K warmer than a ring, two axes': {
     ...atTheLimit,

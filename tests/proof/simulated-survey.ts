@@ -9,6 +9,8 @@ export interface SimulatedCase {
   readonly wall: WallKind
   readonly repeats: number
   readonly closingZero: boolean
+  /** Absent: deviations from a setting. Reverse: zeroed in the bore, then measured over its contacts. */
+  readonly entry?: 'deviation' | 'reverse'
   /** Temperatures recorded with one thermometer, °C. */
   readonly boreC: number
   readonly referenceC: number
@@ -35,6 +37,7 @@ const wallPerK: Record<WallKind, number> = {
  */
 export function simulatedSurvey(c: SimulatedCase, random: SeededRandom): Measured {
   const preset = presetOf(c.gauge)
+  const entry = c.entry ?? 'deviation'
   const standard = c.gauge === 'dial-0.001-ring' || c.gauge === 'air-plug' ? 'ring' : 'micrometer'
   const freedom = preset.repeatabilityDegreesOfFreedom
   const sigmaUm = preset.repeatabilityUm * Math.sqrt(freedom / random.chiSquared(freedom))
@@ -73,10 +76,17 @@ export function simulatedSurvey(c: SimulatedCase, random: SeededRandom): Measure
     thermometers: [{ id: 'thermometer' }],
     bore: { id: 'used', wall: { kind: c.wall } },
     setUp: {
-      entry: 'deviation',
+      entry,
       settingSizeMm: settingMm,
-      zeroOpenUm,
-      zeroCloseUm,
+      // What the dial shows at the known size is read once, and the zeros in the bore tell of drift alone.
+      ...(entry === 'reverse'
+        ? {
+            overContactsMm: settingMm,
+            dialOverContactsUm: zeroOpenUm,
+            zeroOpenUm: random.normal(sigmaUm),
+            zeroCloseUm: driftUm + random.normal(sigmaUm),
+          }
+        : { zeroOpenUm, zeroCloseUm }),
       boreTemperatureC: c.boreC,
       referenceTemperatureC: c.referenceC,
       boreThermometerId: 'thermometer',
@@ -88,7 +98,7 @@ export function simulatedSurvey(c: SimulatedCase, random: SeededRandom): Measure
   )
   const other = boreOf(
     tableOf(dialOf(random.normal(0.3))),
-    { id: 'set-up', entry: 'deviation' },
+    { id: 'set-up', entry },
     {
       id: 'new',
       role: 'for-comparison',

@@ -70,7 +70,7 @@ test('the picture draws nothing while the page is idle, says so when the graphic
   })
   await expect(page.getByText(trouble['context-lost'])).toBeVisible()
   expect(change(before, await wallSeen(page)), 'gone from the picture').toBeGreaterThan(0.5)
-  // What is pointed at while it is lost is there afterwards.
+  // A change while it is lost asks for a frame that nobody can draw.
   await page.getByRole('button', { name: /^8 mm, 0°/ }).hover()
   await page.mouse.move(5, 5)
   await page.evaluate(() => window.losing?.restoreContext())

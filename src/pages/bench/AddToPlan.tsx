@@ -3,6 +3,8 @@ import { setEntryOrder } from '../../session/session'
 import { degrees, depth } from '../../words/numbers'
 import { readNumber } from '../../words/read-number'
 import { words } from '../../words/words'
+import { ChoiceField } from './ChoiceField'
+import { useFieldLayout } from './field-layout'
 import { perform } from './perform'
 import { type Refusal, TypedField } from './TypedField'
 import type { OnBench } from './use-job'
@@ -44,20 +46,23 @@ export function AddToPlan({ job, bore, survey }: OnBench) {
 /** Which of several bores comes next. */
 function OrderChoice() {
   const order = useSession((state) => state.entryOrder)
+  const isStacked = useFieldLayout() === 'stacked'
   const said = words.next
+  const options = (['bore-by-bore', 'level-by-level'] as const).map((way) => ({
+    value: way,
+    text: said.orders[way],
+  }))
+  const choose = (way: string) => setEntryOrder(way === 'level-by-level' ? 'level-by-level' : 'bore-by-bore')
+  if (isStacked) {
+    return <ChoiceField label={said.orderLabel} value={order} options={options} onChoose={choose} />
+  }
   return (
     <label className="wanted">
       {said.order}
-      <select
-        aria-label={said.orderLabel}
-        value={order}
-        onChange={(event) =>
-          setEntryOrder(event.target.value === 'level-by-level' ? 'level-by-level' : 'bore-by-bore')
-        }
-      >
-        {(['bore-by-bore', 'level-by-level'] as const).map((way) => (
-          <option key={way} value={way}>
-            {said.orders[way]}
+      <select aria-label={said.orderLabel} value={order} onChange={(event) => choose(event.target.value)}>
+        {options.map(({ value, text }) => (
+          <option key={value} value={value}>
+            {text}
           </option>
         ))}
       </select>

@@ -1,3 +1,5 @@
+import { useFieldLayout } from './field-layout'
+
 export interface ChoiceFieldProps {
   readonly label: string
   readonly value: string
@@ -8,8 +10,14 @@ export interface ChoiceFieldProps {
 /** A choice within a sentence. The first option of an unanswered question is the empty one. */
 export function ChoiceField({ label, value, options, onChoose }: ChoiceFieldProps) {
   const chosen = options.find((option) => option.value === value)
+  const isStacked = useFieldLayout() === 'stacked'
   return (
-    <span className={value === '' ? 'choice is-open' : 'choice'}>
+    <span className={`choice${value === '' ? ' is-open' : ''}${isStacked ? ' is-stacked' : ''}`}>
+      {isStacked ? (
+        <span className="stacked-label" aria-hidden="true">
+          {label}
+        </span>
+      ) : null}
       <span aria-hidden="true">{chosen?.text}</span>
       <select
         aria-label={label}

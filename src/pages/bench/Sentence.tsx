@@ -1,7 +1,8 @@
 import { Fragment, type ReactNode } from 'react'
 import { slots } from '../../words/slots'
+import { useFieldLayout } from './field-layout'
 
-/** A sentence whose named slots hold fields, in the order of the language. */
+/** A sentence whose named slots hold fields, in the order of the language; stacked, the fields alone. */
 export function Sentence<Slot extends string>({
   template,
   fields,
@@ -9,11 +10,14 @@ export function Sentence<Slot extends string>({
   readonly template: string
   readonly fields: Readonly<Record<Slot, ReactNode>>
 }) {
+  const isStacked = useFieldLayout() === 'stacked'
   return (
     <>
-      {slots(template).map((part) =>
-        'text' in part ? part.text : <Fragment key={part.slot}>{fields[part.slot as Slot]}</Fragment>,
-      )}
+      {slots(template).map((part) => {
+        const shown = 'text' in part ? part.text : fields[part.slot as Slot]
+        if (isStacked && typeof shown === 'string') return null
+        return 'text' in part ? part.text : <Fragment key={part.slot}>{shown}</Fragment>
+      })}
     </>
   )
 }

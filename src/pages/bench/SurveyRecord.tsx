@@ -5,6 +5,7 @@ import { setSurvey } from '../../job/commands'
 import { setGauge, setSetUp } from '../../job/set-up-commands'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
+import { FieldUnit } from './FieldUnit'
 import { dialMarks, sizeMarks } from './marks'
 import { NumberField } from './NumberField'
 import { perform } from './perform'
@@ -145,8 +146,8 @@ function gaugeFields({ setUp, gauge, standard }: OnBench) {
           value={setUp.referenceTemperatureCloseC}
           none={words.setUp.notRecorded(said.referenceCloseTaken)}
           keep={(referenceTemperatureCloseC) => keepSetUp({ referenceTemperatureCloseC })}
-        />{' '}
-        °C
+        />
+        <FieldUnit text="°C" />
       </>
     ),
   }

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useId, useState } from 'react'
+import { useFieldLayout } from './field-layout'
 
 /** What is wrong with what was typed, in words; undefined when it was taken. */
 export type Refusal = string | undefined
@@ -33,6 +34,7 @@ export interface TypedFieldProps {
 export function TypedField(props: TypedFieldProps) {
   const { label, text, placeholder, commit, numeric = true, width, echo, waits } = props
   const id = useId()
+  const isStacked = useFieldLayout() === 'stacked'
   const [draft, setDraft] = useState<string>()
   const [refusal, setRefusal] = useState<Refusal>()
   const shown = draft ?? text
@@ -53,7 +55,12 @@ export function TypedField(props: TypedFieldProps) {
     }
   }
   return (
-    <span className="typed-field">
+    <span className={isStacked ? 'typed-field is-stacked' : 'typed-field'}>
+      {isStacked ? (
+        <span className="stacked-label" aria-hidden="true">
+          {label}
+        </span>
+      ) : null}
       <input
         type="text"
         aria-label={label}
@@ -64,7 +71,7 @@ export function TypedField(props: TypedFieldProps) {
         value={shown}
         placeholder={placeholder}
         className={`field${shown === '' ? ' is-open' : ''}${waits ? ' is-waiting' : ''}`}
-        style={{ width: `calc(${width ?? widthOf(shown, placeholder)}ch + 6px)` }}
+        {...(isStacked ? {} : { style: { width: `calc(${width ?? widthOf(shown, placeholder)}ch + 6px)` } })}
         aria-invalid={refusal !== undefined}
         aria-describedby={refusal === undefined && !waits ? undefined : id}
         onChange={(event) => {

@@ -10,6 +10,7 @@ import { setGauge, setSetUp, setStandard } from '../../job/set-up-commands'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { EntryChoice } from './EntryChoice'
+import { FieldUnit } from './FieldUnit'
 import { dialMarks, type Marks, sizeMarks } from './marks'
 import { NeededNumberField, NumberField } from './NumberField'
 import { perform } from './perform'
@@ -219,7 +220,8 @@ function Direction({ setUp }: { readonly setUp: SetUp }) {
 export function WithUnit({ marks, children }: { readonly marks: Marks; readonly children: ReactNode }) {
   return (
     <>
-      {children} {marks.unit}
+      {children}
+      <FieldUnit text={marks.unit} />
     </>
   )
 }

@@ -5,6 +5,7 @@ import { setSetUp } from '../../job/set-up-commands'
 import { plain } from '../../words/numbers'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
+import { FieldUnit } from './FieldUnit'
 import { NumberField } from './NumberField'
 import { perform } from './perform'
 
@@ -60,7 +61,8 @@ function Celsius(props: {
   const assumed = other === undefined ? taken.temperature : taken.sameTemperature(plain(other, 1))
   return (
     <>
-      <NumberField label={label} value={value} none={notRecorded(assumed)} keep={keep} /> °C
+      <NumberField label={label} value={value} none={notRecorded(assumed)} keep={keep} />
+      <FieldUnit text="°C" />
     </>
   )
 }

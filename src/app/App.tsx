@@ -16,6 +16,7 @@ import { markFirstNumbers } from './first-marks'
 import { InFront } from './InFront'
 import { NotKept } from './NotKept'
 import { PictureSlot } from './PictureSlot'
+import { SendButton } from './SendButton'
 import { SimulationCheck } from './SimulationCheck'
 import { themeStore } from './theme'
 
@@ -64,6 +65,11 @@ function BenchPage() {
     [theme],
   )
   return (
-    <Bench picture={impossible ? undefined : picture} paintOf={paintOf} simulation={<SimulationCheck />} />
+    <Bench
+      picture={impossible ? undefined : picture}
+      paintOf={paintOf}
+      simulation={<SimulationCheck />}
+      findingsActions={<SendButton className="button" />}
+    />
   )
 }

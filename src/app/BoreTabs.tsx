@@ -8,17 +8,14 @@ import { findingOf } from '../job/selectors'
 import { chooseBore, session } from '../session/session'
 import { verdictSentence } from '../words/verdict'
 import { words } from '../words/words'
-import { Menu } from './Menu'
+import { Menu, type MenuItem } from './Menu'
 import { VerdictShape } from './VerdictShape'
 
 /** The bores of this engine, then those to compare with, and a button for one more. */
 export function BoreTabs() {
   const bores = useStore(jobStore, ({ job }) => job.bores)
   const chosen = useChosenBore()
-  const ordered = [
-    ...bores.filter(({ role }) => role === 'of-this-engine'),
-    ...bores.filter(({ role }) => role === 'for-comparison'),
-  ]
+  const ordered = boresInOrder(bores)
   const firstCompared = ordered.find(({ role }) => role === 'for-comparison')
   const onKeyDown = (event: KeyboardEvent) => {
     const next = neighbour(ordered, chosen, event.key)
@@ -39,16 +36,25 @@ export function BoreTabs() {
           />
         ))}
       </div>
-      <Menu
-        text="+"
-        label={words.bar.add}
-        items={[
-          { label: words.bar.addOwn, pick: () => addAndChoose('of-this-engine') },
-          { label: words.bar.addComparison, pick: () => addAndChoose('for-comparison', comparisonName()) },
-        ]}
-      />
+      <Menu text="+" label={words.bar.add} items={addBoreItems()} />
     </div>
   )
+}
+
+/** The bores of this engine, then those to compare with. */
+export function boresInOrder(bores: readonly Bore[]): readonly Bore[] {
+  return [
+    ...bores.filter(({ role }) => role === 'of-this-engine'),
+    ...bores.filter(({ role }) => role === 'for-comparison'),
+  ]
+}
+
+/** The ways to have one bore more. */
+export function addBoreItems(): readonly MenuItem[] {
+  return [
+    { label: words.bar.addOwn, pick: () => addAndChoose('of-this-engine') },
+    { label: words.bar.addComparison, pick: () => addAndChoose('for-comparison', comparisonName()) },
+  ]
 }
 
 /** The bore on the bench. */

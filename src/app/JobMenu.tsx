@@ -12,13 +12,18 @@ import { Menu, type MenuItem } from './Menu'
 import { ask, showExamples, showKeptJobs, showNote } from './questions'
 import { useFileChooser } from './use-file-chooser'
 
-/** Everything that is done with a job as a whole. */
-export function JobMenu() {
+/** Everything that is done with a job as a whole, between what else its place has room for. */
+export function JobMenu(props: {
+  readonly text?: string
+  readonly before?: readonly MenuItem[]
+  readonly after?: readonly MenuItem[]
+}) {
+  const { text = words.file.menu, before = [], after = [] } = props
   const file = useFileChooser()
   const items = useItems(file.choose)
   return (
     <>
-      <Menu text={words.file.menu} items={items} />
+      <Menu text={text} items={[...before, ...items, ...after]} />
       {file.field}
     </>
   )

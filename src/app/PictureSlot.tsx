@@ -2,6 +2,7 @@ import { lazy, Suspense, useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
 import { exaggerationOfJob, findingOf, gridOfBore, surveyOf } from '../job/selectors'
+import { useLayout } from '../pages/bench/phone/use-layout'
 import { chooseBore, pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
@@ -57,12 +58,20 @@ export function PictureSlot(props: {
 function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trouble) => void }) {
   const job = useStore(jobStore, (state) => state.job)
   const bore = useChosenBore()
-  const { pointed, view, surveyId, allBores, exaggeration = exaggerationOfJob(job) } = useStore(session)
+  const layout = useLayout()
+  const {
+    pointed,
+    view,
+    surveyId,
+    allBores,
+    fingerTurns,
+    exaggeration = exaggerationOfJob(job),
+  } = useStore(session)
   const grid = bore && gridOfBore(job, bore.id, surveyId)
   const finding = bore && findingOf(job, bore.id, surveyOf(bore, surveyId)?.id)
   const row = useMemo(
-    () => (allBores && bore ? rowOf(job, bore.id, surveyId) : undefined),
-    [job, allBores, bore, surveyId],
+    () => (allBores && layout !== 'one' && bore ? rowOf(job, bore.id, surveyId) : undefined),
+    [job, allBores, layout, bore, surveyId],
   )
   if (!grid || !finding || exaggeration === undefined) return null
   const { pair } = finding
@@ -81,6 +90,7 @@ function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trou
       {...(pointed ? { pointed } : {})}
       onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}
       view={view}
+      oneFingerTurns={layout === 'desk' || fingerTurns}
       onTurned={turnedByHand}
       labels={pictureLabels}
       onTrouble={onTrouble}

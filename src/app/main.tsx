@@ -3,6 +3,7 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App'
 import { saveLoop, startDesk } from './desk'
+import { keepHand } from './kept-hand'
 import { listenForUndo } from './page-keys'
 import { applyTheme } from './theme'
 
@@ -10,6 +11,7 @@ const root = document.getElementById('root')
 if (!root) throw new Error('The page has no place for the app')
 
 applyTheme()
+keepHand()
 listenForUndo()
 window.addEventListener('beforeunload', (event) => {
   const { kind } = saveLoop.state.getState()

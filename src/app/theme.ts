@@ -1,5 +1,6 @@
 import { flushSync } from 'react-dom'
 import { createStore } from 'zustand/vanilla'
+import { withLocalStorage } from './local-storage'
 
 /** Chosen by the user on this machine; absent: as the system has it. */
 export type ChosenTheme = 'light' | 'dark' | undefined
@@ -26,22 +27,13 @@ function stored(): ChosenTheme {
   return text === 'light' || text === 'dark' ? text : undefined
 }
 
+/** Where the browser keeps nothing, the choice holds as long as the page. */
 export function chooseTheme(chosen: ChosenTheme): void {
   withLocalStorage((storage) => {
     if (chosen === undefined) storage.removeItem(storedUnder)
     else storage.setItem(storedUnder, chosen)
   })
   themeStore.setState(stateFor(chosen))
-}
-
-/** Where the browser keeps nothing, the choice holds as long as the page. */
-function withLocalStorage<Result>(step: (storage: Storage) => Result): Result | undefined {
-  try {
-    return step(window.localStorage)
-  } catch (error) {
-    if (error instanceof DOMException) return undefined
-    throw error
-  }
 }
 
 /** Writes the theme to the page, now and at each change. */

@@ -8,6 +8,7 @@ import { firstPage } from './english/first-page'
 import { instruments } from './english/instruments'
 import { limits } from './english/limits'
 import { number } from './english/number'
+import { phone } from './english/phone'
 import { picture } from './english/picture'
 import { problems } from './english/problems'
 import { report } from './english/report'
@@ -29,6 +30,7 @@ export const en = {
   ...bore,
   ...sheet,
   ...picture,
+  ...phone,
   ...number,
   ...verdict,
   ...findings,

@@ -4,7 +4,14 @@ import { inMicrons, size } from '../../words/numbers'
 import { words } from '../../words/words'
 
 /** A finding: name and place left, figure right, limit and rule beneath, and a bar against its limit. */
-export function FindingRow({ row }: { readonly row: Row }) {
+export function FindingRow({
+  row,
+  onOpen,
+}: {
+  readonly row: Row
+  /** Its place was chosen. */
+  readonly onOpen?: (() => void) | undefined
+}) {
   const { place } = row
   const point = () => {
     if (place) pointAt({ depthMm: place.depthMm, angleDegrees: place.axisDegrees, from: 'findings' })
@@ -17,7 +24,10 @@ export function FindingRow({ row }: { readonly row: Row }) {
           <button
             type="button"
             className="finding-name"
-            onClick={point}
+            onClick={() => {
+              point()
+              onOpen?.()
+            }}
             onFocus={point}
             title={words.findings.point(row.name)}
           >

@@ -14,22 +14,37 @@ export function PictureControls(props: {
   readonly end: number | undefined
 }) {
   const said = words.picture
-  const name = useSession((state) => state.view.name)
   return (
     <div className="controls">
       <fieldset aria-label={said.views.label}>
-        {views.map((view) => (
-          <button key={view} type="button" aria-pressed={name === view} onClick={() => lookFrom(view)}>
-            {said.views[view]}
-          </button>
-        ))}
-        <IconButton label={said.turnLeft} mark="⟲" onPress={() => turnView(-1)} />
-        <IconButton label={said.turnRight} mark="⟳" onPress={() => turnView(1)} />
-        <IconButton label={said.zoomOut} mark="−" onPress={() => zoomView(-1)} />
-        <IconButton label={said.zoomIn} mark="+" onPress={() => zoomView(1)} />
+        <ViewButtons />
+        <TurnButtons />
       </fieldset>
       <Exaggeration {...props} />
     </div>
+  )
+}
+
+/** The named views. */
+export function ViewButtons() {
+  const name = useSession((state) => state.view.name)
+  return views.map((view) => (
+    <button key={view} type="button" aria-pressed={name === view} onClick={() => lookFrom(view)}>
+      {words.picture.views[view]}
+    </button>
+  ))
+}
+
+/** Turning and coming closer, step by step. */
+export function TurnButtons() {
+  const said = words.picture
+  return (
+    <>
+      <IconButton label={said.turnLeft} mark="⟲" onPress={() => turnView(-1)} />
+      <IconButton label={said.turnRight} mark="⟳" onPress={() => turnView(1)} />
+      <IconButton label={said.zoomOut} mark="−" onPress={() => zoomView(-1)} />
+      <IconButton label={said.zoomIn} mark="+" onPress={() => zoomView(1)} />
+    </>
   )
 }
 
@@ -50,7 +65,13 @@ function IconButton(props: { readonly label: string; readonly mark: string; read
 const steps = 200
 
 /** A slider on a logarithmic scale from 1 to the most that can be drawn. */
-function Exaggeration({ own, end }: { readonly own: number | undefined; readonly end: number | undefined }) {
+export function Exaggeration({
+  own,
+  end,
+}: {
+  readonly own: number | undefined
+  readonly end: number | undefined
+}) {
   const said = words.picture
   const chosen = useSession((state) => state.exaggeration)
   if (own === undefined || end === undefined || end <= 1) return null

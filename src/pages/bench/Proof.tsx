@@ -17,7 +17,16 @@ import { Questions } from './Questions'
 import type { OnBench } from './use-job'
 
 /** Right: questions, the verdict in one sentence, its lean, the findings, and what was not shown. */
-export function Proof({ bench, simulation }: { readonly bench: OnBench; readonly simulation: ReactNode }) {
+export function Proof({
+  bench,
+  simulation,
+  onOpen,
+}: {
+  readonly bench: OnBench
+  readonly simulation: ReactNode
+  /** The place of a finding was chosen. */
+  readonly onOpen?: () => void
+}) {
   const { finding, findings, bore } = bench
   const rows = findingRows(finding, findings)
   const main = rows.filter((row) => row.rank === 'main')
@@ -36,7 +45,7 @@ export function Proof({ bench, simulation }: { readonly bench: OnBench; readonly
       {main.length > 0 ? (
         <ul className="findings" aria-label={words.findings.title}>
           {main.map((row) => (
-            <FindingRow key={row.id} row={row} />
+            <FindingRow key={row.id} row={row} onOpen={onOpen} />
           ))}
         </ul>
       ) : null}

@@ -1,33 +1,11 @@
-import { blunderKey } from '../../core/blunders/blunder-key'
-import type { Blunder, Note, Place } from '../../core/findings'
-import { confirmReading, setRepeats } from '../../job/commands'
-import { answerBlunder, mendBlunder } from '../../job/mend'
 import { pointAt } from '../../session/session'
-import { blunderText, mendName } from '../../words/blunders'
-import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
-import { perform } from './perform'
+import { openQuestions, type Question } from './open-questions'
 import type { OnBench } from './use-job'
-
-interface Question {
-  readonly key: string
-  readonly text: string
-  readonly place?: Place
-  readonly answers: readonly Answer[]
-}
-
-interface Answer {
-  readonly label: string
-  readonly give: () => void
-}
 
 /** Open questions about readings, each with what mends it in one touch. */
 export function Questions(bench: OnBench) {
-  const { finding } = bench
-  const asked = [
-    ...finding.blunders.map((blunder) => blunderQuestion(bench, blunder)),
-    ...finding.notes.flatMap((note) => noteQuestion(bench, note)),
-  ]
+  const asked = openQuestions(bench)
   if (asked.length === 0) return null
   return (
     <section aria-label={words.questions.title}>
@@ -63,65 +41,4 @@ function QuestionRow({ question: { text, place, answers } }: { readonly question
       ))}
     </div>
   )
-}
-
-function blunderQuestion({ bore, survey }: OnBench, blunder: Blunder): Question {
-  const mend = 'mend' in blunder ? blunder.mend : undefined
-  const place = placeOf(blunder)
-  const key = blunderKey(blunder)
-  return {
-    key,
-    text: blunderText(blunder),
-    ...(place ? { place } : {}),
-    answers: [
-      ...(mend
-        ? [
-            {
-              label: words.questions.mend,
-              give: () => {
-                perform(mendName(mend), (job) => mendBlunder(job, bore.id, survey.id, mend))
-              },
-            },
-          ]
-        : []),
-      {
-        label: words.questions.itIsRight,
-        give: () => {
-          perform(words.blunders.answered, (job) => answerBlunder(job, bore.id, survey.id, key))
-        },
-      },
-    ],
-  }
-}
-
-function placeOf(blunder: Blunder): Place | undefined {
-  if ('place' in blunder) return blunder.place
-  return blunder.code === 'axes-swapped'
-    ? { depthMm: blunder.depthMm, axisDegrees: blunder.axesDegrees[0] }
-    : undefined
-}
-
-function noteQuestion({ bore, survey }: OnBench, note: Note): Question[] {
-  if (note.code !== 'blocked-reading' && note.code !== 'below-smallest-new') return []
-  const { place } = note
-  const where = placeText(place)
-  const takeOut: Answer = {
-    label: words.questions.takeItOut,
-    give: () => {
-      perform(words.changes.readingOut(where), (job) => setRepeats(job, bore.id, survey.id, place, []))
-    },
-  }
-  if (note.code === 'below-smallest-new') {
-    return [
-      { key: `${note.code} ${where}`, text: words.questions.belowNew(where), place, answers: [takeOut] },
-    ]
-  }
-  const confirm: Answer = {
-    label: words.questions.itIsRight,
-    give: () => {
-      perform(words.changes.confirmed(where), (job) => confirmReading(job, bore.id, survey.id, place, true))
-    },
-  }
-  const text = words.questions.blocked(where, words.app.and(note.by))
-  return [{ key: `${note.code} ${where}`, text, place, answers: [confirm, takeOut] }]
 }

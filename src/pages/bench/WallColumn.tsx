@@ -59,7 +59,7 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
   )
 }
 
-function ReadOut(props: { readonly bench: OnBench; readonly canShowAll: boolean }) {
+export function ReadOut(props: { readonly bench: OnBench; readonly canShowAll: boolean }) {
   const { job, bore, survey } = props.bench
   const allBores = useSession((state) => state.allBores)
   const pointed = useSession((state) => state.pointed)
@@ -85,7 +85,7 @@ function ReadOut(props: { readonly bench: OnBench; readonly canShowAll: boolean 
   )
 }
 
-function BoreMap(props: {
+export function BoreMap(props: {
   readonly bench: OnBench
   readonly grid: WallGrid | undefined
   readonly pair: LimitPair | undefined

@@ -1,0 +1,27 @@
+import { mapGridOfBore } from '../../../job/selectors'
+import { words } from '../../../words/words'
+import { BoreMap, type WallColumnProps } from '../WallColumn'
+import { useSize } from './use-size'
+
+const height = 180
+
+/** The wall unrolled, above the list of its ports. Nothing while there are none. */
+export function PortMap({ bench, paintOf }: Pick<WallColumnProps, 'bench' | 'paintOf'>) {
+  const { job, bore, survey, finding } = bench
+  const [room, size] = useSize()
+  const grid = mapGridOfBore(job, bore.id, survey.id)
+  if (bore.ports.length === 0) return null
+  return (
+    <section className="port-map" ref={room} aria-label={words.phone.ports}>
+      {size ? (
+        <BoreMap
+          bench={bench}
+          grid={grid}
+          paintOf={paintOf}
+          box={{ width: size.width, height }}
+          pair={finding.pair}
+        />
+      ) : null}
+    </section>
+  )
+}

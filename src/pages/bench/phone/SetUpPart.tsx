@@ -1,0 +1,81 @@
+import './set-up-part.css'
+import type { ReactNode } from 'react'
+import { stationsPlanned } from '../../../job/selectors'
+import { setRepeatsPerStation, showPart } from '../../../session/session'
+import { words } from '../../../words/words'
+import { AddToPlan } from '../AddToPlan'
+import { BoreSentence } from '../BoreSentence'
+import { ChoiceField } from '../ChoiceField'
+import { FieldLayoutContext } from '../field-layout'
+import { LimitsSentence } from '../LimitsSentence'
+import { OpeningsEditor } from '../OpeningsEditor'
+import { ReadingsGrid } from '../ReadingsGrid'
+import { SetUpSentence } from '../SetUpSentence'
+import { useEntry } from '../use-entry'
+import type { OnBench } from '../use-job'
+import type { WallColumnProps } from '../WallColumn'
+import { PortMap } from './PortMap'
+
+/** Everything that is settled before and after measuring, field beneath field. */
+export function SetUpPart({ bench, paintOf }: Pick<WallColumnProps, 'bench' | 'paintOf'>) {
+  return (
+    <FieldLayoutContext.Provider value="stacked">
+      <div className="set-up-part" key={bench.bore.id}>
+        <Section title={words.setUp.title}>
+          <SetUpSentence {...bench} />
+        </Section>
+        <Section title={words.limits.title}>
+          <LimitsSentence {...bench} />
+        </Section>
+        <Section title={words.bore.title}>
+          <BoreSentence {...bench} />
+          <PortMap bench={bench} paintOf={paintOf} />
+          <OpeningsEditor {...bench} />
+        </Section>
+        <Section title={words.phone.plan}>
+          <Plan bench={bench} />
+        </Section>
+      </div>
+    </FieldLayoutContext.Provider>
+  )
+}
+
+function Section({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+  return (
+    <section className="set-up-section">
+      <h2>{title}</h2>
+      {children}
+    </section>
+  )
+}
+
+function Plan({ bench }: { readonly bench: OnBench }) {
+  const entry = useEntry(bench)
+  const goTo: typeof entry.goTo = (place) => {
+    entry.goTo(place)
+    showPart('enter')
+  }
+  const isPlanned = stationsPlanned(bench.job, bench.bore.id, bench.survey.id).length > 0
+  return (
+    <>
+      <AddToPlan {...bench} />
+      <ChoiceField
+        label={words.next.repeatsPerStation}
+        value={`${entry.wanted}`}
+        options={[1, 2, 3, 4, 5].map((count) => ({ value: `${count}`, text: `${count}` }))}
+        onChoose={(value) => setRepeatsPerStation(Number(value))}
+      />
+      {isPlanned ? <p className="aside">{words.phone.planHint}</p> : null}
+      <FieldLayoutContext.Provider value="in-sentence">
+        <div className="plan-grid">
+          <ReadingsGrid
+            bench={bench}
+            rows={entry.rows}
+            inHand={entry.station}
+            actions={{ correct: goTo, type: goTo, clear: entry.clear }}
+          />
+        </div>
+      </FieldLayoutContext.Provider>
+    </>
+  )
+}

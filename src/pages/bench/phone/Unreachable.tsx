@@ -1,0 +1,65 @@
+import type { Place } from '../../../core/findings'
+import { setBelts } from '../../../job/commands'
+import { newId } from '../../../job/new-id'
+import { depth, placeText, plain } from '../../../words/numbers'
+import { words } from '../../../words/words'
+import { perform } from '../perform'
+import type { OnBench } from '../use-job'
+
+/** Half the width of a belt round a level that nobody can reach, mm. */
+const halfBeltMm = 2
+
+/**
+ * A place that the gauge cannot reach. A job can hold a belt, a depth that cannot be measured all round, and
+ * nothing for one place: that is passed over and stays without a reading.
+ */
+export function Unreachable(props: {
+  readonly bench: OnBench
+  readonly place: Place
+  readonly onSkip: () => void
+  readonly onDone: () => void
+}) {
+  const { bench, place, onSkip, onDone } = props
+  const { bore, survey } = bench
+  const said = words.phone.unreachable
+  const belt = beltRound(place.depthMm, bore.lengthMm)
+  // With a reading at this depth it was not out of reach all round.
+  const canBelt = survey.readings.every(({ depthMm }) => depthMm < belt.from || depthMm > belt.to)
+  const addBelt = () => {
+    const band = { id: newId(), name: said.beltName, fromDepthMm: belt.from, toDepthMm: belt.to }
+    perform(words.changes.belts, (job) => setBelts(job, bore.id, [...bore.belts, band]))
+    onDone()
+  }
+  return (
+    <fieldset className="unreachable" aria-label={said.asked(placeText(place))}>
+      <p>{canBelt ? said.beltMeans(plain(belt.from, 2), plain(belt.to, 2)) : said.skipMeans}</p>
+      <div className="station-row">
+        <button type="button" onClick={onDone}>
+          {words.app.cancel}
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            onSkip()
+            onDone()
+          }}
+        >
+          {said.skip}
+        </button>
+        {canBelt ? (
+          <button type="button" onClick={addBelt}>
+            {said.belt(depth(place.depthMm))}
+          </button>
+        ) : null}
+      </div>
+    </fieldset>
+  )
+}
+
+function beltRound(depthMm: number, lengthMm: number | undefined) {
+  const to = depthMm + halfBeltMm
+  return {
+    from: Math.max(0, depthMm - halfBeltMm),
+    to: lengthMm === undefined ? to : Math.max(depthMm, Math.min(lengthMm, to)),
+  }
+}

@@ -1,0 +1,25 @@
+import { useSyncExternalStore } from 'react'
+
+/** All parts side by side; one part at a time; or two, on a screen for fingers that has room for them. */
+export type Layout = 'desk' | 'one' | 'two'
+
+/** One pad of keys and a picture need this much beside each other; lower, a pad and a bar do not fit. */
+const one = window.matchMedia('(max-width: 767.98px), (max-height: 499.98px)')
+const fingers = window.matchMedia('(pointer: coarse) and (max-width: 1419.98px)')
+
+/** How the page is laid out in this window. */
+export function useLayout(): Layout {
+  return useSyncExternalStore(follow, now)
+}
+
+function now(): Layout {
+  if (one.matches) return 'one'
+  return fingers.matches ? 'two' : 'desk'
+}
+
+function follow(onChange: () => void): () => void {
+  for (const query of [one, fingers]) query.addEventListener('change', onChange)
+  return () => {
+    for (const query of [one, fingers]) query.removeEventListener('change', onChange)
+  }
+}

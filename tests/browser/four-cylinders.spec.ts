@@ -72,3 +72,25 @@ test('four cylinders are entered level by level from an empty job, and stand bes
   await expect(page.locator('.strip-bore[aria-current="true"]')).toContainText('3')
   await expectAccessible(page)
 })
+
+test.describe('with a finger', () => {
+  test.use({ hasTouch: true })
+
+  test('both slips of the block as typed are found and mended', async ({ page }) => {
+    await withoutPicture(page)
+    await openApp(page, 'B-as-typed')
+    const question = page.locator('.question')
+    const mend = question.getByRole('button', { name: words.questions.mend })
+    await page.getByRole('tab').nth(1).tap()
+    await expect(question).toContainText('0° and 90° read the other way round')
+    await mend.tap()
+    await expect(question).toHaveCount(0)
+    await page.getByRole('tab').nth(3).tap()
+    await expect(question).toContainText('80 mm, 90° is one whole turn of the needle larger')
+    await mend.tap()
+    await expect(question).toHaveCount(0)
+    await expect(page.locator('.block-sentence')).toHaveText(
+      'Bore 3 is out of its limits. Bore 4 is too close to call. Bores 1 and 2 are inside.',
+    )
+  })
+})

@@ -50,6 +50,8 @@ function boreEntry(job: Job, finding: BoreFinding, latest: boolean) {
     limits: finding.pair ?? null,
     verdict: judged ? finding.verdict : null,
     whyNoVerdict: finding.verdict.known ? (judged ? null : finding.role) : finding.verdict.why,
+    /** Beside a wear limit they are for information: the wear limit alone is judged. */
+    grades: finding.grades,
     provisional: finding.provisional,
     ovality: finding.ovality,
     taper: finding.taper,

@@ -154,6 +154,23 @@ export type BoreVerdict =
       readonly firm: boolean
     }
 
+/** How the stations measured stand to one size grade, by the rule that a bore is judged by. */
+export interface GradeFinding {
+  readonly gradeName: string
+  readonly minMm: number
+  readonly maxMm: number
+  readonly verdict: Verdict
+  /** Stations past a limit of the grade by the bore's factor on u. */
+  readonly provenAbove: readonly Place[]
+  readonly provenBelow: readonly Place[]
+  /** The station furthest out, or nearest to being out, and how it stands to the grade. */
+  readonly deciding: Place
+  readonly lean: Side
+  readonly leanProbability: number
+  /** False: too narrow for every station's doubt, so that no reading could be proven inside. */
+  readonly canBeProven: boolean
+}
+
 export type ProvisionalReason =
   | 'no-opening-zero'
   | 'no-closing-zero'
@@ -354,6 +371,8 @@ export interface BoreFinding {
   readonly pair?: LimitPair
   readonly stations: readonly StationFinding[]
   readonly verdict: BoreVerdict
+  /** Each grade, where there are several or a wear limit is judged in their place; none for comparison. */
+  readonly grades: readonly GradeFinding[]
   readonly provisional: readonly ProvisionalReason[]
   readonly largest?: Place
   readonly smallest?: Place

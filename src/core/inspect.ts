@@ -3,6 +3,7 @@ import { blundersOf, unseenOf } from './blunders/blunders'
 import { stepOf, surveyAsRead } from './blunders/survey-as-read'
 import { conditionsOf, named } from './conditions-of'
 import { boreVerdict } from './conformity/bore-verdict'
+import { gradeFindings } from './conformity/grade-findings'
 import { limitPair } from './conformity/limit-pair'
 import { ovalKeepsInside } from './conformity/oval-keeps-inside'
 import { entryOf, roughSizeMm } from './diameter/entry'
@@ -74,6 +75,7 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
     ...(pair ? { pair } : {}),
     stations,
     verdict,
+    grades: gradeFindings(stations, measured.spec, bore, verdict),
     provisional,
     ...(counted.length > 0 ? { largest: place(largest(counted)), smallest: place(smallest(counted)) } : {}),
     levels: levels.map((level) => levelFinding(level, kind)),

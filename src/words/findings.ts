@@ -11,6 +11,7 @@ import type {
 } from '../core/findings'
 import type { OvalityRule, TaperRule } from '../core/measured'
 import { depthFormRow, ovalRow } from './form-rows'
+import { gradesRow } from './grade-rows'
 import { ruleText } from './notes'
 import {
   chances,
@@ -42,6 +43,7 @@ export function findingRows(finding: BoreFinding, findings: Findings): Row[] {
   return [
     ...extremeRow('largest', words.findings.largest, finding, finding.largest),
     ...extremeRow('smallest', words.findings.smallest, finding, finding.smallest),
+    ...gradesRow(finding),
     ...shapeRows('ovality', words.findings.ovality, finding.ovality, judged),
     ...ovalRow(finding),
     ...shapeRows('taper', words.findings.taper, finding.taper, judged),

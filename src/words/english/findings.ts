@@ -36,6 +36,19 @@ export const findings = {
     },
     depthStep: (depth: string, land: string, difference: string) =>
       `${depth} less the land at ${land} ${difference}`,
+    grades: {
+      name: 'Size grades',
+      inside: (grades: readonly string[]) => `inside ${listed(grades)}`,
+      insideNone: 'out of all',
+      undecided: 'none proven',
+      tooClose: (grades: readonly string[]) => `too close to call: ${listed(grades)}`,
+      tooNarrow: (grades: readonly string[]) => `too narrow for this gauge: ${listed(grades)}`,
+      above: (grades: readonly string[]) => `over: ${listed(grades)}`,
+      below: (grades: readonly string[]) => `under: ${listed(grades)}`,
+      rule: (stations: number) =>
+        stations === 1 ? 'by the one station' : `inside where all ${stations} stations are`,
+      information: 'for information: the wear limit alone is judged',
+    },
     byRule: (rule: string) => `by ${rule}`,
     widestMean: 'Mean of the widest level',
     difference: (bore: string) => `Largest difference from ${bore}`,
@@ -126,4 +139,11 @@ export const findings = {
     } as Partial<Record<WallKind, string>>,
     provisional: 'Do not decide an engine on a provisional verdict: record what is missing, then look again.',
   },
+}
+
+/** The first few, and how many more there are. */
+function listed(names: readonly string[]): string {
+  const most = 6
+  const shown = names.slice(0, most).join(', ')
+  return names.length > most ? `${shown} and ${names.length - most} more` : shown
 }

@@ -143,6 +143,7 @@ export function bore(change: Partial<BoreFinding> = {}): BoreFinding {
     pair: { kind: 'wear', minMm: 54, maxMm: 54.05, newMaxMm: 54.012 },
     stations: twoStations,
     verdict: verdict(),
+    grades: [],
     provisional: [],
     largest: at(8, 0),
     smallest: at(8, 90),

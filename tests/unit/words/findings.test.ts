@@ -48,6 +48,41 @@ describe('the rows of findings', () => {
     ])
   })
 
+  it('say in one line which grades the bore is inside, out of or too close to', () => {
+    const grade = (gradeName: string, verdict: Verdict, canBeProven = true) => ({
+      gradeName,
+      minMm: 54,
+      maxMm: 54.006,
+      verdict,
+      provenAbove: [],
+      provenBelow: [],
+      deciding: at(8, 0),
+      lean: 'inside' as const,
+      leanProbability: 0.8,
+      canBeProven,
+    })
+    const grades = [
+      grade('A', 'above'),
+      grade('B', 'inside'),
+      grade('C', 'too-close'),
+      grade('D', 'below'),
+      grade('E', 'too-close', false),
+    ]
+    expect(rowOf('grades', { grades, pair: band })).toMatchObject({
+      name: 'Size grades',
+      figure: 'inside B',
+      detail:
+        'too close to call: C · too narrow for this gauge: E · over: A · under: D · inside where all 2 stations are',
+    })
+    expect(rowOf('grades', { grades: grades.slice(0, 1) })).toMatchObject({
+      figure: 'out of all',
+      detail: 'over: A · inside where all 2 stations are · for information: the wear limit alone is judged',
+    })
+    expect(rowOf('grades', { grades: grades.slice(2, 3) }).figure).toBe('none proven')
+    const many = Array.from({ length: 9 }, (_, i) => grade(`${i + 1}`, 'above'))
+    expect(rowOf('grades', { grades: many }).detail).toMatch(/^over: 1, 2, 3, 4, 5, 6 and 3 more · /)
+  })
+
   it('are none without a reading that counts', () => {
     const finding = bore({ stations: [station(at(8, 0), 54, { counted: false })] })
     expect(findingRows(finding, findingsOf(finding))).toEqual([])

@@ -46,6 +46,7 @@ export function made(plan: Plan): { bore: Bore; finding: BoreFinding } {
     ...(plan.pair ? { pair: plan.pair } : {}),
     stations: plan.spots.map((spot) => stationOf(spot, plan)),
     verdict: { known: false, why: 'no-limits' },
+    grades: [],
     provisional: [],
     levels: [],
     ovality: [],

@@ -53,7 +53,13 @@ export function MapWall({ grid, paint, pair, ports, scale, isoLines }: MapWallPr
       <g clipPath={`url(#${id}-wall)`}>
         <rect x={x} y={y} width={width} height={height} className="map-ground" />
         {drawn && paint ? (
-          <MapContourPaths contours={drawn.contours} paint={paint} scale={scale} id={id} />
+          <MapContourPaths
+            contours={drawn.contours}
+            hatched={drawn.hatched}
+            paint={paint}
+            scale={scale}
+            id={id}
+          />
         ) : null}
         {drawn ? <Unmeasured path={drawn.hatched} scale={scale} id={id} /> : null}
         {drawn ? null : <path d={hatchLines(scale)} className="map-hatch" />}
@@ -115,11 +121,14 @@ function Doubtful({ path, scale, id }: Textured) {
 
 function MapContourPaths(props: {
   readonly contours: MapContours
+  /** The part that nobody measured: nothing is said of limits there. */
+  readonly hatched: string
   readonly paint: MapPaint
   readonly scale: MapScale
   readonly id: string
 }) {
-  const { contours: c, paint, scale, id } = props
+  const { contours: c, hatched, paint, scale, id } = props
+  const { left, top, width, height } = scale
   return (
     <>
       <rect
@@ -135,12 +144,17 @@ function MapContourPaths(props: {
       {c.isoLines.map(({ um, path }) => (
         <path key={um} d={path} className="map-iso" />
       ))}
-      {c.doubtMax ? <Doubtful path={c.doubtMax} scale={scale} id={`${id}-at-max`} /> : null}
-      {c.doubtMin ? <Doubtful path={c.doubtMin} scale={scale} id={`${id}-at-min`} /> : null}
-      {c.crossingMax ? <path d={c.crossingMax} className="map-crossing" /> : null}
-      {c.crossingMin ? <path d={c.crossingMin} className="map-crossing" /> : null}
-      {c.provenAbove ? <path d={c.provenAbove} className="map-proven map-proven-above" /> : null}
-      {c.provenBelow ? <path d={c.provenBelow} className="map-proven map-proven-below" /> : null}
+      <clipPath id={`${id}-measured`}>
+        <path d={`M${left},${top}h${width}v${height}h${-width}Z${hatched}`} clipRule="evenodd" />
+      </clipPath>
+      <g clipPath={`url(#${id}-measured)`}>
+        {c.doubtMax ? <Doubtful path={c.doubtMax} scale={scale} id={`${id}-at-max`} /> : null}
+        {c.doubtMin ? <Doubtful path={c.doubtMin} scale={scale} id={`${id}-at-min`} /> : null}
+        {c.crossingMax ? <path d={c.crossingMax} className="map-crossing" /> : null}
+        {c.crossingMin ? <path d={c.crossingMin} className="map-crossing" /> : null}
+        {c.provenAbove ? <path d={c.provenAbove} className="map-proven map-proven-above" /> : null}
+        {c.provenBelow ? <path d={c.provenBelow} className="map-proven map-proven-below" /> : null}
+      </g>
     </>
   )
 }

@@ -242,10 +242,28 @@ export type ShapeReason =
   | 'no-common-axis'
   | 'three-contacts-see-no-oval'
 
+/** The limit that an ovality or a taper is judged by, the smallest of those given. */
+export interface ShapeLimit {
+  readonly limitMm?: number
+  /** How it came about, where it was not given as a number. */
+  readonly limitFrom?: LimitShare
+  /** How many limits were given, where more than one. */
+  readonly limitsGiven?: number
+  /** A limit per mm of travel was given and no travel: it is not reckoned with, so nothing is inside. */
+  readonly limitOpen?: 'no-travel'
+}
+
+/** A limit as a share of a length. */
+export interface LimitShare {
+  readonly of: 'bore' | 'travel'
+  readonly perMm: number
+  readonly lengthMm: number
+}
+
 /** An ovality or a taper by one rule. */
 export type ShapeFinding<Rule extends OvalityRule | TaperRule> =
-  | { readonly known: false; readonly rule: Rule; readonly why: ShapeReason; readonly limitMm?: number }
-  | {
+  | (ShapeLimit & { readonly known: false; readonly rule: Rule; readonly why: ShapeReason })
+  | (ShapeLimit & {
       readonly known: true
       readonly rule: Rule
       /** Signed where the rule is: positive when larger at the deck, or across. */
@@ -256,12 +274,11 @@ export type ShapeFinding<Rule extends OvalityRule | TaperRule> =
       readonly interval: 'range' | 'linear'
       readonly larger: Place
       readonly smaller: Place
-      readonly limitMm?: number
       readonly verdict?: 'inside' | 'above' | 'too-close'
       readonly lean?: 'inside' | 'above'
       /** Only for linear figures. */
       readonly probabilityAbove?: number
-    }
+    })
 
 export interface DifferenceStation extends Place {
   /** This bore less the other, mm. */

@@ -25,11 +25,19 @@ export interface Spec {
   /** Largest size allowed in service. Where given, it alone is judged. */
   readonly wearLimitMm?: number
   readonly ovalityLimitMm?: number
+  /** As a share of the bore's diameter; of several limits given the smallest is judged. */
+  readonly ovalityLimitPerMm?: number
   readonly ovalityRule?: OvalityRule
   /** The axes called X and Y by the manual, for the rules that name them. */
   readonly ovalityAxesDegrees?: { readonly x: number; readonly y: number }
   readonly taperLimitMm?: number
+  /** As a share of the bore's diameter. */
+  readonly taperLimitPerMmOfBore?: number
+  /** As a share of `travelMm`. */
+  readonly taperLimitPerMmOfTravel?: number
   readonly taperRule?: TaperRule
+  /** Travel of the piston, for limits given in proportion to it. */
+  readonly travelMm?: number
 }
 
 export interface Grade {

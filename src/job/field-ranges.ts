@@ -11,6 +11,7 @@ export interface FieldRange {
 const boreSize: FieldRange = { least: 1, most: 2000, unit: 'mm' }
 const depth: FieldRange = { least: 0, most: 20000, unit: 'mm' }
 const formLimit: FieldRange = { least: 0, most: 10, unit: 'mm' }
+const share: FieldRange = { least: 0, most: 0.1 }
 const dial: FieldRange = { least: -20000, most: 20000, unit: 'µm' }
 const doubt: FieldRange = { least: 0, most: 1000, unit: 'µm' }
 const expansion: FieldRange = { least: 0, most: 0.0001, unit: '1/K' }
@@ -30,7 +31,11 @@ export const fieldRanges = {
   caliperMm: boreSize,
   sizesMm: boreSize,
   ovalityLimitMm: formLimit,
+  ovalityLimitPerMm: share,
   taperLimitMm: formLimit,
+  taperLimitPerMmOfBore: share,
+  taperLimitPerMmOfTravel: share,
+  travelMm: { least: 1, most: 20000, unit: 'mm' },
   lengthMm: { least: 1, most: 20000, unit: 'mm' },
   depthMm: depth,
   levelsMm: depth,

@@ -103,13 +103,20 @@ const specSchema = z
       'Largest diameter allowed in service, mm; where given, it alone is judged',
     ),
     ovalityLimitMm: optional(num('ovalityLimitMm'), 'Largest allowed difference of diameters at a level, mm'),
+    ovalityLimitPerMm: optional(
+      num('ovalityLimitPerMm'),
+      'The same per mm of bore, as 0.001 for a thousandth of the diameter; of several limits the smallest is judged',
+    ),
     ovalityRule: optional(z.enum(ovalityRules)),
     ovalityAxesDegrees: optional(
       z.strictObject({ x: num('x'), y: num('y') }),
       'The axes that the manual calls X and Y, for the rules that name them',
     ),
     taperLimitMm: optional(num('taperLimitMm'), 'Largest allowed difference of diameters along the bore, mm'),
+    taperLimitPerMmOfBore: optional(num('taperLimitPerMmOfBore'), 'The same per mm of bore'),
+    taperLimitPerMmOfTravel: optional(num('taperLimitPerMmOfTravel'), 'The same per mm of travelMm'),
     taperRule: optional(z.enum(taperRules)),
+    travelMm: optional(num('travelMm'), 'Travel of the piston, mm'),
   })
   .check(
     inOrder('newMinMm', 'newMaxMm'),

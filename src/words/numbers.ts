@@ -37,6 +37,11 @@ export function inMicrons(mm: number, options: Signed = {}): string {
   return `${microns(mm, options)} µm`
 }
 
+/** A length in microns with the tenths it has: 15.1 µm. */
+export function inTenthsOfMicrons(mm: number): string {
+  return `${plain(mm * 1000, 1)} µm`
+}
+
 /** U in whole microns, rounded up; at least 1 where there is any doubt at all. */
 export function doubtInMicrons(expandedMm: number): number {
   const um = checked(expandedMm) * 1000

@@ -1,4 +1,5 @@
 import type { Place, Verdict } from '../core/findings'
+import { words } from './words'
 
 /** A figure among the findings, with what it is judged by. */
 export interface Row {
@@ -22,4 +23,14 @@ export interface Bar {
   readonly value: number
   readonly high: number
   readonly limit: number
+}
+
+/** The mark of a row with a verdict. */
+export function marked(verdict: Verdict): { verdict: Verdict; verdictText: string } {
+  return { verdict, verdictText: words.marks[verdict] }
+}
+
+/** What stands beneath a row, one after the other, without what is empty. */
+export function joined(...parts: readonly (string | undefined)[]): string {
+  return parts.filter((part) => part !== undefined && part !== '').join(' · ')
 }

@@ -95,8 +95,9 @@ function shapeSentences(finding: BoreFinding): string[] {
 
 /** What must be said of a shape beside the verdict on size; nothing where it is inside or has no limit. */
 function shapeVerdict(shape: Shape | undefined): 'above' | 'too-close' | 'unknown' | undefined {
-  if (!shape || shape.limitMm === undefined) return undefined
+  if (!shape || (shape.limitMm === undefined && shape.limitOpen === undefined)) return undefined
   if (!shape.known) return shape.why === 'no-readings' ? undefined : 'unknown'
+  if (shape.verdict === undefined) return 'unknown'
   return shape.verdict === 'inside' ? undefined : shape.verdict
 }
 

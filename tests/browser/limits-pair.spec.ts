@@ -83,3 +83,23 @@ test('the sizes of a grade are typed in either order too, and wait under its new
   await expect(part(gradeMin)).toHaveValue('54.000')
   await expect(part(gradeMax)).toHaveValue('54.006')
 })
+
+test('limits in proportion are opened, typed with a comma, judged and printed with how they came about', async ({
+  page,
+}) => {
+  await withoutPicture(page)
+  await openApp(page)
+  await page.getByRole('button', { name: limits.addProportions }).click()
+  await type(page, limits.labels.ovalityPerMm, '0,0002')
+  const outOfRound = page.locator('.finding', { hasText: words.findings.ovality }).first()
+  await expect(outOfRound).toContainText(/limit 10\.8 µm = 0\.0002 of 54\.\d{3} mm, the smallest of 2 given/)
+  await expect(page.locator('.verdict')).toContainText(words.verdict.shape.ovality['too-close'])
+  await type(page, limits.labels.taperPerMmOfTravel, '0.0002')
+  await expect(page.locator('.verdict')).toContainText(words.verdict.shape.taper.unknown)
+  await type(page, limits.labels.travel, '40')
+  await expect(page.locator('.verdict')).toContainText(words.verdict.shape.taper.above)
+  await type(page, limits.labels.travel, '0,4')
+  await expect(fieldOf(page, limits.labels.travel)).toHaveValue('0,4')
+  await expect(page.getByRole('alert')).toBeVisible()
+  await expectAccessible(page, '.sheet')
+})

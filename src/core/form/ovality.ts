@@ -2,6 +2,7 @@ import type { ShapeFinding, ShapeReason } from '../findings'
 import { type GaugeKind, type OvalityRule, ovalityRules, type Spec } from '../measured'
 import { type Level, largest, smallest } from './level'
 import { rangeFinding } from './range-finding'
+import { ovalityLimit, withLimit } from './shape-limit'
 
 type Finding = ShapeFinding<OvalityRule>
 
@@ -20,9 +21,11 @@ export function ovality(levels: readonly Level[], spec: Spec, kind: GaugeKind): 
   const rules = [chosen, ...ovalityRules.filter((rule) => rule !== chosen)]
   const running = levels.filter((level) => !level.land)
   return rules.map((rule) => {
-    const limitMm = rule === chosen ? spec.ovalityLimitMm : undefined
-    if (kind === 'three-contact-micrometer') return unknown(rule, 'three-contacts-see-no-oval', limitMm)
-    return byRule(rule, running, spec, limitMm)
+    const limit = rule === chosen ? ovalityLimit(spec, levels) : {}
+    if (kind === 'three-contact-micrometer') {
+      return withLimit(unknown(rule, 'three-contacts-see-no-oval', limit.limitMm), limit)
+    }
+    return withLimit(byRule(rule, running, spec, limit.limitMm), limit)
   })
 }
 

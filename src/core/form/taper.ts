@@ -4,6 +4,7 @@ import { type Spec, type TaperRule, taperRules } from '../measured'
 import { combine, expanded } from '../uncertainty/combine'
 import { type Level, largest, smallest } from './level'
 import { place, rangeFinding } from './range-finding'
+import { taperLimit, withLimit } from './shape-limit'
 
 type Finding = ShapeFinding<TaperRule>
 
@@ -19,7 +20,10 @@ export function taper(levels: readonly Level[], spec: Spec): Finding[] {
   const chosen = spec.taperRule ?? taperRules[0]
   const rules = [chosen, ...taperRules.filter((rule) => rule !== chosen)]
   const running = levels.filter((level) => !level.land)
-  return rules.map((rule) => byRule(rule, running, rule === chosen ? spec.taperLimitMm : undefined))
+  return rules.map((rule) => {
+    const limit = rule === chosen ? taperLimit(spec, levels) : {}
+    return withLimit(byRule(rule, running, limit.limitMm), limit)
+  })
 }
 
 function unknown(rule: TaperRule, why: ShapeReason, limitMm: number | undefined): Finding {

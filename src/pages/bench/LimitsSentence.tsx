@@ -7,6 +7,7 @@ import { ChoiceField } from './ChoiceField'
 import { GradesEditor } from './GradesEditor'
 import { sizeMarks } from './marks'
 import { NumberField } from './NumberField'
+import { ProportionalLimits } from './ProportionalLimits'
 import { attempt, perform } from './perform'
 import { Sentence } from './Sentence'
 import type { OnBench } from './use-job'
@@ -52,7 +53,8 @@ export function LimitsSentence({ job, bore }: OnBench) {
             taperLimit: <SpecNumber spec={spec} field="taperLimitMm" label={said.labels.taperLimit} />,
             taperRule: <TaperRuleChoice rule={spec.taperRule ?? taperRules[0]} />,
           }}
-        />
+        />{' '}
+        <ProportionalLimits spec={spec} />
       </p>
       <GradesEditor spec={spec}>
         <BoreGrade grades={spec.grades ?? []} boreId={bore.id} grade={bore.grade} />

@@ -1,4 +1,4 @@
-import type { ShapeReason } from '../../core/findings'
+import type { LimitShare, ShapeReason } from '../../core/findings'
 import type { WallKind } from '../../core/measured'
 
 /** Rows of findings, what the method cannot see, cautions. */
@@ -61,6 +61,13 @@ export const findings = {
       gradeMin: (grade: string, size: string) => `smallest of grade ${grade} ${size}`,
       minNotJudged: (size: string) => `smallest new size ${size}, not judged beside a wear limit`,
       shape: (microns: string) => `limit ${microns}`,
+      share: {
+        bore: (microns: string, share: string, size: string) => `limit ${microns} = ${share} of ${size}`,
+        travel: (microns: string, share: string, travel: string) =>
+          `limit ${microns} = ${share} of ${travel} travel`,
+      } satisfies Record<LimitShare['of'], (...texts: [string, string, string]) => string>,
+      smallestOf: (limit: string, count: number) => `${limit}, the smallest of ${count} given`,
+      noTravel: 'a limit goes by the travel: enter it among the limits',
       none: 'no limit entered',
     },
     chance: {

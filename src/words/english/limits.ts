@@ -9,6 +9,10 @@ export const limits = {
     ovality: 'Out-of-round up to {ovalityLimit} mm, judged as {ovalityRule}.',
     ovalityAxes: 'The manual calls the axis at {ovalityX}° X and the axis at {ovalityY}° Y.',
     taper: 'Taper up to {taperLimit} mm, judged as {taperRule}.',
+    /** Where the manual gives limits in proportion to the bore or to the travel. */
+    proportions:
+      'In proportion: out-of-round up to {ovalityPerMm} and taper up to {taperPerMmOfBore} mm per mm of bore; taper up to {taperPerMmOfTravel} mm per mm of travel, which is {travel} mm. Of several limits the smallest is judged.',
+    addProportions: 'Limits in proportion',
     grade: 'Grade {gradeName}: {gradeMin} to {gradeMax}',
     boreGrade: 'This bore is stamped {grade}.',
     labels: {
@@ -21,6 +25,10 @@ export const limits = {
       ovalityY: 'Axis Y of the manual, degrees',
       taperLimit: 'Taper limit, mm',
       taperRule: 'Rule for taper',
+      ovalityPerMm: 'Out-of-round limit per mm of bore, mm',
+      taperPerMmOfBore: 'Taper limit per mm of bore, mm',
+      taperPerMmOfTravel: 'Taper limit per mm of travel, mm',
+      travel: 'Travel of the piston, mm',
       gradeName: 'Name of the grade',
       gradeMin: 'Smallest size of the grade, mm',
       gradeMax: 'Largest size of the grade, mm',

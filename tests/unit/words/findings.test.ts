@@ -144,6 +144,21 @@ describe('the rows of findings', () => {
     })
   })
 
+  it('print how a limit in proportion came about, and that it is the smallest', () => {
+    const limitFrom = { of: 'bore', perMm: 0.00028, lengthMm: 54.012 } as const
+    const detail = (change: Parameters<typeof ovality>[0]) =>
+      rowOf('ovality', { ovality: [ovality({ verdict: 'above', ...change })] }).detail
+    const rule = 'largest less smallest at one level'
+    expect(detail({ limitMm: 0.01512336, limitFrom })).toBe(`limit 15.1 µm = 0.00028 of 54.012 mm · ${rule}`)
+    expect(
+      detail({ limitMm: 0.015, limitFrom: { of: 'travel', perMm: 0.0005, lengthMm: 30 }, limitsGiven: 2 }),
+    ).toBe(`limit 15 µm = 0.0005 of 30 mm travel, the smallest of 2 given · ${rule}`)
+    expect(detail({ limitMm: 0.015, limitsGiven: 3 })).toBe(`limit 15 µm, the smallest of 3 given · ${rule}`)
+    expect(detail({ limitOpen: 'no-travel' })).toBe(
+      `limit 15 µm · a limit goes by the travel: enter it among the limits · ${rule}`,
+    )
+  })
+
   it('print each other rule as a smaller line', () => {
     const pooled = ovality({ rule: 'pooled', valueMm: 0.022, lowMm: 0.0164, highMm: 0.0276 })
     expect(rowOf('ovality:pooled', { ovality: [ovality(), pooled] })).toMatchObject({

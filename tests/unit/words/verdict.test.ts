@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import type { BoreFinding, ProvisionalReason } from '../../../src/core/findings'
+import type { BoreFinding, ProvisionalReason, ShapeFinding } from '../../../src/core/findings'
+import type { TaperRule } from '../../../src/core/measured'
 import {
   aboutSentence,
   leanSentence,
@@ -19,6 +20,19 @@ const below = (places: readonly (typeof here)[]) =>
   verdict({ verdict: 'below', lean: 'below', deciding: there, below: places, provenBelow: places })
 const close = (change: Parameters<typeof verdict>[0] = {}) =>
   verdict({ verdict: 'too-close', tooClose: [here], leanProbability: 0.74, ...change })
+/** Below the number given, while a limit per mm of travel waits for the travel. */
+const openTaper: ShapeFinding<TaperRule> = {
+  known: true,
+  rule: 'between-levels-of-an-axis',
+  valueMm: 0.016,
+  lowMm: 0.01,
+  highMm: 0.022,
+  interval: 'range',
+  larger: here,
+  smaller: at(80, 0),
+  limitMm: 0.025,
+  limitOpen: 'no-travel',
+}
 const sixteen = { stations: 16 }
 
 const verdicts: readonly (readonly [string, Partial<BoreFinding>])[] = [
@@ -91,6 +105,10 @@ const verdicts: readonly (readonly [string, Partial<BoreFinding>])[] = [
   [
     'Inside the wear limit. Out-of-round and taper are too close to call.',
     { ovality: [ovality()], taper: [taper({ verdict: 'too-close' })] },
+  ],
+  [
+    'Inside the wear limit. Taper could not be judged.',
+    { ovality: [ovality({ verdict: 'inside' })], taper: [openTaper] },
   ],
   [
     'Inside the wear limit. Out-of-round could not be judged.',

@@ -1,0 +1,47 @@
+import { useState } from 'react'
+import type { Spec } from '../../core/measured'
+import { setSpec } from '../../job/commands'
+import { words } from '../../words/words'
+import { NumberField } from './NumberField'
+import { perform } from './perform'
+import { Sentence } from './Sentence'
+
+type Proportion = 'ovalityLimitPerMm' | 'taperLimitPerMmOfBore' | 'taperLimitPerMmOfTravel' | 'travelMm'
+const proportions: readonly Proportion[] = [
+  'ovalityLimitPerMm',
+  'taperLimitPerMmOfBore',
+  'taperLimitPerMmOfTravel',
+  'travelMm',
+]
+
+/** Limits per mm of bore or of travel: a sentence where there are some, else a way to it. */
+export function ProportionalLimits({ spec }: { readonly spec: Spec }) {
+  const [isOpen, setOpen] = useState(false)
+  const said = words.limits
+  if (!isOpen && proportions.every((field) => spec[field] === undefined)) {
+    return (
+      <button type="button" className="quiet" aria-expanded={false} onClick={() => setOpen(true)}>
+        {said.addProportions}
+      </button>
+    )
+  }
+  const field = (which: Proportion, label: string) => (
+    <NumberField
+      label={label}
+      value={spec[which]}
+      none={said.none}
+      keep={(value) => perform(words.changes.limits, (job) => setSpec(job, { [which]: value }))}
+    />
+  )
+  return (
+    <Sentence
+      template={said.proportions}
+      fields={{
+        ovalityPerMm: field('ovalityLimitPerMm', said.labels.ovalityPerMm),
+        taperPerMmOfBore: field('taperLimitPerMmOfBore', said.labels.taperPerMmOfBore),
+        taperPerMmOfTravel: field('taperLimitPerMmOfTravel', said.labels.taperPerMmOfTravel),
+        travel: field('travelMm', said.labels.travel),
+      }}
+    />
+  )
+}

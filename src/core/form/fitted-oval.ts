@@ -4,8 +4,8 @@ import { risingRoot } from '../statistics/root'
 import { studentQuantile } from '../statistics/student'
 import { dot, inverseOf, type Matrix, normalMatrix, type Vector } from './three-by-three'
 
-/** Noncentralities are looked for up to here: an oval of thirty u is named long before. */
-const mostNoncentrality = 900
+/** So much longer, in u, than it was found a vector is all but never: the bound lies below. */
+const furthestOff = 6
 
 /**
  * The oval of a level by least squares: D_k = D̄ + a·cos 2θ_k + b·sin 2θ_k, oval = 2·√(a² + b²) as a
@@ -59,7 +59,7 @@ const medianOfNone = 2 * Math.LN2
 function boundInU(found: number, among: number): number {
   const square = Math.max(found * found, medianOfNone)
   const missed = (lambda: number) => 1 - noncentralChiSquared2(square, lambda)
-  return Math.sqrt(risingRoot(missed, 1 - 0.05 / among, 0, mostNoncentrality, 1e-9))
+  return Math.sqrt(risingRoot(missed, 1 - 0.05 / among, 0, (Math.sqrt(square) + furthestOff) ** 2, 1e-5))
 }
 
 function fit(stations: readonly StationFinding[]) {

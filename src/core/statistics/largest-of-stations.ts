@@ -9,7 +9,7 @@ export interface DoubtParts {
   readonly individual: number
 }
 
-const unit = gaussLegendre(24, -1, 1)
+const unit = gaussLegendre(16, -1, 1)
 /** Beyond this many standard deviations a normal error is left out: m·1e-7 of the probability at most. */
 const reach = 5.2
 
@@ -41,7 +41,7 @@ export function largestOfStationsFactor(
     for (let l = 0; l < spread.length; l++) sum += (weights[l] ?? 0) * givenSpread(ratios, k, spread[l] ?? 1)
     return sum
   }
-  return quantileOfDistribution(probability, p, 1.6, 3.2, 1e-4)
+  return quantileOfDistribution(probability, p, 1.6, 3.2, 4e-4)
 }
 
 function spreadPoints(degreesOfFreedom: number): number {

@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
 
-const { bore, limits, next, picture, setUp } = words
+const { bore, limits, next, picture, questions, setUp } = words
 
 /** Only what cannot be seen without the picture is tested with it. */
 const picturedTests = new Set([
@@ -118,6 +118,28 @@ test('a doubt that is known better than typical takes the place of the typical o
   await page.keyboard.press('ControlOrMeta+z')
   await expect(setting).toHaveValue('')
   await expect(largest.locator('.finding-figure')).toHaveText(before)
+})
+
+test('two temperatures of parts that lay side by side are asked about, and each answer ends the question', async ({
+  page,
+}) => {
+  await openApp(page)
+  const question = page.locator('.question')
+  const thermometers = page.getByRole('combobox', { name: setUp.labels.thermometers })
+  await thermometers.selectOption('soaked')
+  await expect(question).toHaveCount(0)
+  await type(page, setUp.labels.boreTemperature, '28,5')
+  await expect(question).toContainText(questions.soakedApart('28.5 °C', 'micrometer', '26 °C'))
+  await expectAccessible(page, '.proof')
+  await question.getByRole('button', { name: questions.bothAt('26 °C') }).click()
+  await expect(question).toHaveCount(0)
+  await expect(fieldOf(page, setUp.labels.boreTemperature)).toHaveValue('26')
+  await type(page, setUp.labels.referenceTemperature, '24')
+  await question.getByRole('button', { name: questions.notYetEqual }).click()
+  await expect(question).toHaveCount(0)
+  await expect(thermometers).toHaveValue('one')
+  await expect(fieldOf(page, setUp.labels.boreTemperature)).toHaveValue('26')
+  await expect(fieldOf(page, setUp.labels.referenceTemperature)).toHaveValue('24')
 })
 
 test('a date that is none stays in its field with the reason', async ({ page }) => {

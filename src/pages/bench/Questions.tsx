@@ -1,6 +1,7 @@
 import { pointAt } from '../../session/session'
 import { words } from '../../words/words'
-import { openQuestions, type Question } from './open-questions'
+import { openQuestions } from './open-questions'
+import type { Question } from './question'
 import type { OnBench } from './use-job'
 
 /** Open questions about readings, each with what mends it in one touch. */

@@ -6,19 +6,9 @@ import { blunderText, mendName } from '../../words/blunders'
 import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
 import { perform } from './perform'
+import type { Answer, Question } from './question'
+import { soakedQuestion } from './soaked-question'
 import type { OnBench } from './use-job'
-
-export interface Question {
-  readonly key: string
-  readonly text: string
-  readonly place?: Place
-  readonly answers: readonly Answer[]
-}
-
-interface Answer {
-  readonly label: string
-  readonly give: () => void
-}
 
 /** Open questions about the readings of the bore on the bench, each with what mends it in one touch. */
 export function openQuestions(bench: OnBench): readonly Question[] {
@@ -65,8 +55,10 @@ function placeOf(blunder: Blunder): Place | undefined {
     : undefined
 }
 
-function noteQuestion({ bore, survey }: OnBench, note: Note): Question[] {
+function noteQuestion(bench: OnBench, note: Note): Question[] {
+  if (note.code === 'soaked-but-apart') return [soakedQuestion(bench, note)]
   if (note.code !== 'blocked-reading' && note.code !== 'below-smallest-new') return []
+  const { bore, survey } = bench
   const { place } = note
   const where = placeText(place)
   const takeOut: Answer = {

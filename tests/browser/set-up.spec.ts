@@ -3,7 +3,7 @@ import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
 import { fillByKeyboard, pressByKeyboard, tabTo, typeReadings } from './keyboard'
 
-const { bore, file, grid, instruments, limits, next, setUp } = words
+const { bore, file, grid, instruments, limits, next, questions, setUp } = words
 
 function fieldOf(page: Page, label: string | RegExp): Locator {
   return page.getByRole('textbox', { name: label, exact: true })
@@ -92,6 +92,41 @@ test('a bore is read directly in inches at the keyboard, each size echoed in mm,
   await fillByKeyboard(page, setUp.closing.labels.zeroClose, '0.4')
   await expect(fieldOf(page, setUp.closing.labels.zeroClose)).toHaveCount(0)
   await expectAccessible(page)
+})
+
+test('a new job asserts no setting: it asks for one, takes no dial reading without, and the very size taken can be confirmed', async ({
+  page,
+}) => {
+  await startEmptyJob(page)
+  const size = fieldOf(page, setUp.labels.size)
+  const question = page.locator('.question')
+  await expect(size).toHaveValue('')
+  await expect(size).toHaveAttribute('placeholder', setUp.notRecorded(setUp.taken.size('50.000')))
+  await expect(question).toContainText(questions.settingTaken('50.000 mm'))
+  await expectAccessible(page)
+  await choose(page, setUp.labels.entry, setUp.entries.deviation)
+  await fillByKeyboard(page, grid.newLevel, '10')
+  const reading = fieldOf(page, /^Dial deviation, µm: /)
+  await fillByKeyboard(page, /^Dial deviation, µm: /, '12')
+  await expect(page.locator('#next-refusal')).toHaveText(next.settingFirst)
+  await expect(reading).toHaveValue('12')
+
+  await fillByKeyboard(page, setUp.labels.size, '50')
+  await expect(size).toHaveValue('50.000')
+  await expect(size).toBeFocused()
+  await expect(question).toHaveCount(0)
+  await fillByKeyboard(page, /^Dial deviation, µm: /, '12')
+  await expect(page.getByRole('button', { name: /^10 mm, 0°: 50\.012/ })).toBeVisible()
+  await expect(page.getByText(/^Saved \d\d:\d\d$/)).toBeVisible()
+  await page.reload()
+  await expect(size).toHaveValue('50.000')
+  await expect(question).toHaveCount(0)
+
+  await pressByKeyboard(page, file.menu)
+  await pressByKeyboard(page, file.new)
+  await pressByKeyboard(page, questions.itIs('50.000 mm'))
+  await expect(size).toHaveValue('50.000')
+  await expect(question).toHaveCount(0)
 })
 
 test('instruments and settings are listed once, chosen for a bore, and kept while they are used', async ({

@@ -45,15 +45,17 @@ export function NeededNumberField(
     readonly value: number
     readonly keep: (value: number) => Refusal
     readonly width?: number
+    /** In the place of a number that nobody has entered. */
+    readonly none?: string
   },
 ) {
-  const { label, value, keep, width } = props
+  const { label, value, keep, width, none } = props
   const marks = marksOf(props)
   return (
     <TypedField
       label={label}
-      text={written(value, marks)}
-      placeholder=""
+      text={none === undefined ? written(value, marks) : ''}
+      placeholder={none ?? ''}
       waits={props.waits}
       commit={(typed) => commitNeeded(typed, (shown) => keep(marks ? marks.kept(shown) : shown))}
       {...(marks ? { echo: (typed: string) => echo(typed, marks) } : {})}

@@ -3,6 +3,7 @@ import type { Place } from '../../core/findings'
 import { setRepeats } from '../../job/commands'
 import { jobStore } from '../../job/job-store'
 import { type PlannedStation, stationsPlanned } from '../../job/selectors'
+import { isSettingOpen } from '../../job/setting-size'
 import {
   type Entering,
   goOnTo,
@@ -146,7 +147,8 @@ function repeatActions(held: EntryHeld) {
 
 /** Takes what is typed; how many repeats the station has then, undefined when it was refused. */
 function take(held: EntryHeld, at: PlannedStation): number | undefined {
-  const read = readRepeats(held.typed, held.bench.setUp, held.bench.gauge)
+  const { job, setUp, gauge } = held.bench
+  const read = readRepeats(held.typed, setUp, gauge, isSettingOpen(job, setUp))
   if (!read.ok) {
     refuse(held, read.why)
     return undefined

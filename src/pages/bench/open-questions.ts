@@ -7,6 +7,7 @@ import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
 import { perform } from './perform'
 import type { Answer, Question } from './question'
+import { settingQuestion } from './setting-question'
 import { soakedQuestion } from './soaked-question'
 import type { OnBench } from './use-job'
 
@@ -14,6 +15,7 @@ import type { OnBench } from './use-job'
 export function openQuestions(bench: OnBench): readonly Question[] {
   const { finding } = bench
   return [
+    ...settingQuestion(bench),
     ...finding.blunders.map((blunder) => blunderQuestion(bench, blunder)),
     ...finding.notes.flatMap((note) => noteQuestion(bench, note)),
   ]

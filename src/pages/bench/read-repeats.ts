@@ -18,9 +18,11 @@ export function readingMarks(setUp: SetUp, gauge: Gauge): Marks {
 
 /**
  * One number, or several apart by spaces or semicolons, as repeats of a station: sizes or dial readings as the
- * gauge shows them, given as mm or µm. A number that cannot belong to this set-up is refused with what to do.
+ * gauge shows them, given as mm or µm. A number that cannot belong to this set-up is refused with what to do; a
+ * dial reading also while nobody has entered the setting (`isOpen`).
  */
-export function readRepeats(typed: string, setUp: SetUp, gauge: Gauge): ReadRepeats {
+export function readRepeats(typed: string, setUp: SetUp, gauge: Gauge, isOpen = false): ReadRepeats {
+  if (isOpen && !isOfSizes(setUp.entry)) return { ok: false, why: words.next.settingFirst }
   const values: number[] = []
   const marks = readingMarks(setUp, gauge)
   const nearMm = roughSizeMm(setUp)
@@ -31,9 +33,10 @@ export function readRepeats(typed: string, setUp: SetUp, gauge: Gauge): ReadRepe
     const offMm = isOfSizes(setUp.entry) ? value - nearMm : value / 1000
     if (Math.abs(offMm) > farShare * nearMm) {
       const near = sizeMarks(gauge.markedIn)
+      const nearText = words.setUp.withUnit(near.written(nearMm), near.unit)
       return {
         ok: false,
-        why: words.next.farFromSetting(piece, words.setUp.withUnit(near.written(nearMm), near.unit)),
+        why: isOpen ? words.next.farFromTaken(piece, nearText) : words.next.farFromSetting(piece, nearText),
       }
     }
     values.push(value)

@@ -1,13 +1,14 @@
 import { entryOf, isOfSizes } from '../../core/diameter/entry'
 import { readingReference, sizeFromDial } from '../../core/diameter/reading-reference'
 import { standardExpansion } from '../../core/temperature/expansion'
+import { isSettingOpen } from '../../job/setting-size'
 import { inMicrons } from '../../words/numbers'
 import { words } from '../../words/words'
 import { sizeMarks } from './marks'
 import { readingMarks, readRepeats } from './read-repeats'
 import type { OnBench } from './use-job'
 
-type OfSetUp = Pick<OnBench, 'setUp' | 'gauge' | 'standard'>
+type OfSetUp = Pick<OnBench, 'job' | 'setUp' | 'gauge' | 'standard'>
 
 /** What the field for the next reading asks for, with the unit that the gauge is marked in. */
 export function readingFieldName({ setUp, gauge }: Pick<OnBench, 'setUp' | 'gauge'>): string {
@@ -18,14 +19,15 @@ export function readingFieldName({ setUp, gauge }: Pick<OnBench, 'setUp' | 'gaug
 }
 
 /** What was typed in the other unit, a size also as a deviation from the setting, a dial reading as a size. */
-export function readingEcho(typed: string, { setUp, gauge, standard }: OfSetUp): string | undefined {
+export function readingEcho(typed: string, { job, setUp, gauge, standard }: OfSetUp): string | undefined {
   if (typed.trim() === '') return undefined
-  const read = readRepeats(typed, setUp, gauge)
+  const isOpen = isSettingOpen(job, setUp)
+  const read = readRepeats(typed, setUp, gauge, isOpen)
   const last = read.ok ? read.values.at(-1) : undefined
   if (last === undefined) return undefined
   const inOther = words.next.same(readingMarks(setUp, gauge).echo(last))
   const entry = entryOf(setUp, gauge)
-  if (entry === 'direct') return inOther
+  if (entry === 'direct' || (isOpen && entry === 'size')) return inOther
   if (entry === 'size') {
     const deviation = words.next.asDeviation(inMicrons(last - setUp.settingSizeMm, { sign: true }))
     return `${inOther} · ${deviation}`

@@ -7,6 +7,7 @@ import { uncheckedMicrometerHalfWidthUm } from '../../core/uncertainty/set-up-co
 import { changeGaugeKind, chooseStandardKind } from '../../job/instrument-kinds'
 import { newId } from '../../job/new-id'
 import { setGauge, setSetUp, setStandard } from '../../job/set-up-commands'
+import { enterSetting, isSettingOpen } from '../../job/setting-size'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { EntryChoice } from './EntryChoice'
@@ -132,7 +133,8 @@ function MicrometerError({ standard, marks }: { readonly standard: Standard; rea
   )
 }
 
-function readingFields({ setUp, gauge, standard }: OfSetUp) {
+function readingFields(of: OfSetUp) {
+  const { setUp, gauge, standard } = of
   const said = words.setUp
   const ofGauge = dialMarks(gauge.markedIn)
   const ofStandard = sizeMarks(standard.markedIn)
@@ -157,7 +159,7 @@ function readingFields({ setUp, gauge, standard }: OfSetUp) {
     </WithUnit>
   )
   return {
-    size: <SettingSize setUp={setUp} gauge={gauge} standard={standard} />,
+    size: <SettingSize {...of} />,
     zeroOpen: dial('zeroOpen', setUp.zeroOpenUm, said.taken.zero, (zeroOpenUm) => ({ zeroOpenUm })),
     zeroClose: dial('zeroClose', setUp.zeroCloseUm, drift, (zeroCloseUm) => ({ zeroCloseUm })),
     overContacts: (
@@ -179,17 +181,17 @@ function readingFields({ setUp, gauge, standard }: OfSetUp) {
 }
 
 /** The setting as its standard shows it; read directly, roughly the size of the bore as the gauge shows it. */
-function SettingSize({ setUp, gauge, standard }: Omit<OfSetUp, 'job'>) {
+function SettingSize({ job, setUp, gauge, standard }: OfSetUp) {
   const isDirect = entryOf(setUp, gauge) === 'direct'
   const marks = sizeMarks(isDirect ? gauge.markedIn : standard.markedIn)
+  const taken = words.setUp.taken.size(marks.written(setUp.settingSizeMm))
   const field = (
     <NeededNumberField
       label={labelOf(isDirect ? 'roughSize' : 'size', marks)}
       value={setUp.settingSizeMm}
       marks={marks}
-      keep={(settingSizeMm) =>
-        perform(words.changes.setUp, (job) => setSetUp(job, setUp.id, { settingSizeMm }))
-      }
+      {...(isSettingOpen(job, setUp) ? { none: words.setUp.notRecorded(taken) } : {})}
+      keep={(sizeMm) => perform(words.changes.setUp, (next) => enterSetting(next, setUp.id, sizeMm))}
     />
   )
   return isDirect ? <WithUnit marks={marks}>{field}</WithUnit> : field

@@ -65,6 +65,7 @@ export const setUp = {
     notRecorded: (taken: string) => `not recorded (${taken})`,
     taken: {
       zero: '0 taken',
+      size: (size: string) => `${size} taken`,
       drift: (halfWidth: string) => `± ${halfWidth} taken`,
       temperature: '20 ± 5 taken',
       sameTemperature: (celsius: string) => `${celsius} ± 1 taken`,

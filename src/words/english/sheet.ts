@@ -75,6 +75,10 @@ export const sheet = {
     },
     farFromSetting: (found: string, setting: string) =>
       `${found} is far from the setting of ${setting}. Correct the number, or the size in the set-up above.`,
+    farFromTaken: (found: string, taken: string) =>
+      `${found} is far from ${taken}, which is only taken until the setting size is written down. Correct the number, or write that down in the set-up.`,
+    settingFirst:
+      'First write down in the set-up to what size the gauge was set: without it the dial gives no size.',
     severalHint: 'Several readings of one station: type them with spaces between.',
     taken: (place: string, figure: string) => `${place}: ${figure} entered`,
     deepAcross: (depth: string, axis: string) => `${depth} deep, across ${axis}`,
@@ -85,6 +89,11 @@ export const sheet = {
       `At ${place} a contact would stand in ${by}. Did both contacts stand on metal?`,
     belowNew: (place: string) =>
       `At ${place} the bore is smaller than the smallest new size. Is it the right reading, grade and limit?`,
+    settingTaken: (size: string) =>
+      `To what size was the gauge set? Until it is written down in the set-up, ${size} is taken, as in every new job.`,
+    roughSizeTaken: (size: string) =>
+      `How large is the bore, roughly? Until it is written down in the set-up, ${size} is taken, as in every new job.`,
+    itIs: (size: string) => `It is ${size}`,
     soakedApart: (bore: string, standard: string, reference: string) =>
       `The bore at ${bore}, the ${standard} at ${reference}, and yet they lay side by side until equal? Which of it is right?`,
     bothAt: (temperature: string) => `Both ${temperature}`,

@@ -4,6 +4,7 @@ import type { Gauge, SetUp } from '../../../../src/core/measured'
 import { dialMarks, sizeMarks } from '../../../../src/pages/bench/marks'
 import { readRepeats } from '../../../../src/pages/bench/read-repeats'
 import { typedText } from '../../../../src/pages/bench/typed-text'
+import { words } from '../../../../src/words/words'
 import { runCount } from '../../../proof/run-count'
 
 describe('a figure as an instrument shows it', () => {
@@ -61,5 +62,15 @@ describe('readings typed for a gauge', () => {
     expect(read).toMatchObject({ ok: false, why: expect.stringContaining('2.0000 in') })
     const reverse: SetUp = { ...setUp, entry: 'reverse', settingSizeMm: 2, overContactsMm: 50.8 }
     expect(readRepeats('400', reverse, gauge)).toEqual({ ok: true, values: [1016] })
+  })
+
+  it('are no dial readings while nobody has entered the setting, and far sizes are told that it is only taken', () => {
+    const dial: SetUp = { ...setUp, entry: 'deviation' }
+    expect(readRepeats('12', dial, gauge, true)).toEqual({ ok: false, why: words.next.settingFirst })
+    expect(readRepeats('2.0012', setUp, gauge, true)).toMatchObject({ ok: true })
+    expect(readRepeats('50.83', setUp, gauge, true)).toEqual({
+      ok: false,
+      why: words.next.farFromTaken('50.83', '2.0000 in'),
+    })
   })
 })

@@ -7,19 +7,23 @@ export type Layout = 'desk' | 'one' | 'two'
 const one = window.matchMedia('(max-width: 767.98px), (max-height: 499.98px)')
 const fingers = window.matchMedia('(pointer: coarse) and (max-width: 1419.98px)')
 
-/** How the page is laid out in this window. */
+const paper = window.matchMedia('print')
+
+let onScreen: Layout = 'desk'
+
+/** How the page is laid out in this window. A sheet of paper is narrow too: what is printed stays as it was. */
 export function useLayout(): Layout {
   return useSyncExternalStore(follow, now)
 }
 
 function now(): Layout {
-  if (one.matches) return 'one'
-  return fingers.matches ? 'two' : 'desk'
+  if (!paper.matches) onScreen = one.matches ? 'one' : fingers.matches ? 'two' : 'desk'
+  return onScreen
 }
 
 function follow(onChange: () => void): () => void {
-  for (const query of [one, fingers]) query.addEventListener('change', onChange)
+  for (const query of [one, fingers, paper]) query.addEventListener('change', onChange)
   return () => {
-    for (const query of [one, fingers]) query.removeEventListener('change', onChange)
+    for (const query of [one, fingers, paper]) query.removeEventListener('change', onChange)
   }
 }

@@ -1,7 +1,7 @@
 import type { BoreFinding, Contribution, Findings, StationFinding } from '../core/findings'
 import type { Job } from '../job/schema'
 import { blunderText } from '../words/blunders'
-import { cautions, noteText } from '../words/findings'
+import { cautions, noteText, temperatureSentence } from '../words/findings'
 import {
   aboutSentence,
   leanSentence,
@@ -55,6 +55,7 @@ function boreEntry(job: Job, finding: BoreFinding, latest: boolean) {
     provisional: finding.provisional,
     ovality: finding.ovality,
     taper: finding.taper,
+    temperature: finding.temperature ?? null,
     largest: finding.largest ?? null,
     smallest: finding.smallest ?? null,
     levels: finding.levels,
@@ -65,6 +66,7 @@ function boreEntry(job: Job, finding: BoreFinding, latest: boolean) {
       verdict: verdictSentence(finding),
       lean: leanSentence(finding) ?? null,
       settle: settleSentence(finding) ?? null,
+      temperature: temperatureSentence(finding) ?? null,
       provisional: provisionalSentence(finding) ?? null,
       about: aboutSentence(finding) ?? null,
     },

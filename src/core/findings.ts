@@ -305,6 +305,22 @@ export interface DepthSpan {
   readonly toDepthMm: number
 }
 
+/** What bringing the readings to 20 °C does to them, mm, at a size as read. */
+export interface TemperatureEffect {
+  readonly sizeMm: number
+  readonly boreC: number
+  readonly referenceC: number
+  readonly reference: StandardKind
+  /** Both temperatures were recorded; else an assumed value stands in. */
+  readonly recorded: boolean
+  /** For what the ring or micrometer was longer, for what the bore was, and both together. */
+  readonly standardMm: number
+  readonly boreMm: number
+  readonly totalMm: number
+  /** U (95 %) of the correction by itself. */
+  readonly expandedMm: number
+}
+
 export type Note =
   | {
       readonly code: 'gauge-cannot-prove-band'
@@ -320,6 +336,17 @@ export type Note =
       readonly referenceC: number
       readonly reference: StandardKind
     }
+  /** Too close to call, but proven as `verdict` if the temperatures had no doubt; U with it and without. */
+  | {
+      readonly code: 'temperature-decides'
+      readonly place: Place
+      readonly expandedMm: number
+      readonly withoutMm: number
+      readonly verdict: Side
+    }
+  | { readonly code: 'correction-exceeds-half-band'; readonly correctionMm: number; readonly halfMm: number }
+  /** Bore less standard. */
+  | { readonly code: 'part-and-standard-apart'; readonly differenceK: number }
   | { readonly code: 'two-contacts-see-even-lobes-only' }
   | { readonly code: 'two-axes-can-miss-an-oval'; readonly axesDegrees: readonly number[] }
   | { readonly code: 'one-axis-sees-no-oval' }
@@ -391,6 +418,8 @@ export interface BoreFinding {
   /** Each grade, where there are several or a wear limit is judged in their place; none for comparison. */
   readonly grades: readonly GradeFinding[]
   readonly provisional: readonly ProvisionalReason[]
+  /** Absent without a counted reading that has a size. */
+  readonly temperature?: TemperatureEffect
   readonly largest?: Place
   readonly smallest?: Place
   readonly levels: readonly LevelFinding[]

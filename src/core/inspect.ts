@@ -21,6 +21,7 @@ import { notesOf } from './notes'
 import { blockedBy } from './ports/blocked'
 import { provisionalReasons } from './provisional'
 import { stationFindings } from './station-findings'
+import { temperatureEffect } from './temperature/temperature-effect'
 import type { SetUpConditions } from './uncertainty/set-up-contributions'
 
 /** How far the wall is drawn past the outermost levels where the bore's length is not known, mm. */
@@ -61,6 +62,7 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
       ? { known: false, why: 'no-size-over-contacts' }
       : boreVerdict(stations, pair, provisional.length === 0 && seesOval(measured, bore, survey, stations))
   const levels = levelsOf(stations)
+  const temperature = temperatureEffect(conditions, stations)
   const depthForm = formAlongDepth(levels)
   const oval = kind === 'three-contact-micrometer' ? undefined : widestOval(levels)
   const asRead = surveyAsRead(conditions, survey, measured.spec, stations)
@@ -77,6 +79,7 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
     verdict,
     grades: gradeFindings(stations, measured.spec, bore, verdict),
     provisional,
+    ...(temperature ? { temperature } : {}),
     ...(counted.length > 0 ? { largest: place(largest(counted)), smallest: place(smallest(counted)) } : {}),
     levels: levels.map((level) => levelFinding(level, kind)),
     ovality: ovality(levels, measured.spec, kind),
@@ -93,6 +96,7 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
       stations,
       pair,
       verdict,
+      temperature,
       notRead: notRead(conditions, survey),
       drawnLengthMm,
     }),

@@ -1,5 +1,6 @@
 import { canProveInside } from './conformity/conformity'
-import type { BoreVerdict, LimitPair, Note, Place, StationFinding } from './findings'
+import { temperatureNotes } from './conformity/temperature-notes'
+import type { BoreVerdict, LimitPair, Note, Place, StationFinding, TemperatureEffect } from './findings'
 import type { Bore, GaugeKind, SetUp, StandardKind, Survey } from './measured'
 import { typicalDifferenceDoubtK } from './temperature/temperatures'
 
@@ -16,6 +17,7 @@ export interface Noted {
   readonly stations: readonly StationFinding[]
   readonly pair: LimitPair | undefined
   readonly verdict: BoreVerdict
+  readonly temperature: TemperatureEffect | undefined
   /** Planned stations without a reading where both contacts would stand on metal. */
   readonly notRead: readonly Place[]
   readonly drawnLengthMm: number
@@ -26,6 +28,13 @@ export function notesOf(noted: Noted): Note[] {
   const counted = noted.stations.filter((s) => s.counted)
   return [
     ...gaugeCannotProve(counted, noted.pair),
+    ...temperatureNotes(
+      noted.stations,
+      noted.pair,
+      noted.bore.role === 'of-this-engine' ? noted.verdict : undefined,
+      noted.temperature,
+      noted.setUp.soakedTogether === true,
+    ),
     ...belowSmallestNew(counted, noted.pair, noted.verdict),
     ...noted.stations
       .filter((s) => !s.counted)

@@ -5,9 +5,9 @@ import { type ReadingReference, readingReference, sizeFromDial } from './diamete
 import type { Contribution, LimitPair, StationFinding } from './findings'
 import type { Bore, Reading, SetUp, Survey } from './measured'
 import { blockedBy } from './ports/blocked'
-import { combine, expanded, isCommon } from './uncertainty/combine'
 import { type SetUpConditions, setUpContributions } from './uncertainty/set-up-contributions'
 import { repeatabilityOf, stationContributions } from './uncertainty/station-contributions'
+import { stationDoubt } from './uncertainty/station-doubt'
 
 /** The wall that the rings never touch: above their travel, below it, or neither. */
 type Land = 'upper' | 'lower' | 'none'
@@ -65,10 +65,9 @@ function finding(
   contributions: readonly Contribution[],
   pair: LimitPair | undefined,
 ): StationFinding {
-  const combined = combine([{ factor: 1, contributions }])
-  const individual = combine([{ factor: 1, contributions: contributions.filter((c) => !isCommon(c)) }])
-  const common = combine([{ factor: 1, contributions: contributions.filter(isCommon) }])
-  const doubtful = { value: m.diameterMm, ...combined }
+  const doubt = stationDoubt(contributions)
+  const { standardUncertaintyMm: standardUncertainty, degreesOfFreedom } = doubt
+  const doubtful = { value: m.diameterMm, standardUncertainty, degreesOfFreedom }
   return {
     boreId,
     surveyId,
@@ -79,12 +78,7 @@ function finding(
     ...(m.sizesMm.length > 1 ? { spreadMm: Math.max(...m.sizesMm) - Math.min(...m.sizesMm) } : {}),
     diameterMm: m.diameterMm,
     correctionMm: m.diameterMm - m.meanMm,
-    standardUncertaintyMm: combined.standardUncertainty,
-    degreesOfFreedom: combined.degreesOfFreedom,
-    expandedMm: expanded(combined),
-    commonMm: common.standardUncertainty,
-    individualMm: individual.standardUncertainty,
-    individualDegreesOfFreedom: individual.degreesOfFreedom,
+    ...doubt,
     contributions,
     land: m.land !== 'none',
     blockedBy: m.blockedBy,

@@ -3,8 +3,9 @@ import type { Bore, Measured, Survey } from '../core/measured'
 import { type BlockFigure, blockRows, blockSentence } from './block'
 import { blunderText } from './blunders'
 import { dayText } from './day-text'
-import { cautions, findingRows, markText, noteTexts, type Row } from './findings'
+import { cautions, findingRows, markText, noteTexts, type Row, temperatureSentence } from './findings'
 import { degrees, depth, plain, sizeWithDoubt } from './numbers'
+import { effectSentences } from './temperature'
 import {
   aboutSentence,
   leanSentence,
@@ -92,6 +93,7 @@ function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): 
   return [
     { kind: 'heading', text: boreHeading(boreOf(job, finding), finding) },
     paragraph(surveySentence(surveyOf(job, finding))),
+    ...(finding.temperature ? [paragraph(effectSentences(finding.temperature))] : []),
     ...(finding.blunders.length > 0
       ? ([
           { kind: 'subheading', text: words.questions.title },
@@ -102,6 +104,7 @@ function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): 
     ...paragraphs(
       leanSentence(finding),
       settleSentence(finding),
+      temperatureSentence(finding),
       sureSentence(finding),
       provisionalSentence(finding),
       aboutSentence(finding),

@@ -23,7 +23,7 @@ import { joined, marked, type Row } from './row'
 import { shapeRows } from './shape-rows'
 import { words } from './words'
 
-export { cautions, noteText, noteTexts, ruleText } from './notes'
+export { cautions, noteText, noteTexts, ruleText, temperatureSentence } from './notes'
 export { problemPlace, problemText } from './problems'
 export { readOut } from './read-out'
 export type { Bar, Row } from './row'

@@ -1,7 +1,16 @@
 import type { BoreFinding, DepthSpan, Note } from '../core/findings'
 import type { Bore, OvalityRule, TaperRule } from '../core/measured'
 import { unseenText } from './blunders'
-import { degrees, depth, doubtNeeded, placeText, plusMinusMicrons, temperature } from './numbers'
+import {
+  degrees,
+  depth,
+  doubtNeeded,
+  inTenthsOfMicrons,
+  placeText,
+  plain,
+  plusMinusMicrons,
+  temperature,
+} from './numbers'
 import { isAboutMeanOnly } from './verdict'
 import { words } from './words'
 
@@ -28,6 +37,19 @@ export function noteText(note: Note): string {
       return notes.blocked(placeText(note.place), words.app.and(note.by))
     case 'soaked-but-apart':
       return notes.soakedApart(...soakedApart(note))
+    case 'temperature-decides':
+      return notes.temperatureDecides[note.verdict](
+        placeText(note.place),
+        plusMinusMicrons(note.expandedMm),
+        plusMinusMicrons(note.withoutMm),
+      )
+    case 'correction-exceeds-half-band':
+      return notes.largeCorrection(
+        inTenthsOfMicrons(note.correctionMm, { sign: true }),
+        inTenthsOfMicrons(note.halfMm),
+      )
+    case 'part-and-standard-apart':
+      return notes.apart[note.differenceK > 0 ? 'warmer' : 'colder'](plain(Math.abs(note.differenceK), 1))
     case 'two-contacts-see-even-lobes-only':
       return notes.evenLobes
     case 'two-axes-can-miss-an-oval':
@@ -66,6 +88,17 @@ function betweenAxes([first = 0, second = 0]: readonly number[]): number {
   return (first + second) / 2
 }
 
+/** What keeps a verdict open belongs beside it. */
+function isBesideVerdict({ code }: Note): boolean {
+  return code === 'temperature-decides'
+}
+
+/** Where the doubt of the temperatures alone keeps the verdict open: that it does, and what to do. */
+export function temperatureSentence({ notes }: BoreFinding): string | undefined {
+  const note = notes.find(isBesideVerdict)
+  return note && noteText(note)
+}
+
 /** Every note of a bore in sentences, with what out-of-round and taper mean where they are shown. */
 export function noteTexts(finding: BoreFinding): string[] {
   const unseen = unseenText(finding.unseen)
@@ -75,7 +108,7 @@ export function noteTexts(finding: BoreFinding): string[] {
     ...(finding.gaugeKind === 'three-contact-micrometer' && !isAboutMeanOnly(finding)
       ? [words.notes.threeContactsBounded]
       : []),
-    ...finding.notes.map(noteText),
+    ...finding.notes.filter((note) => !isBesideVerdict(note)).map(noteText),
     ...(shapes ? [words.notes.differenceOfDiameters] : []),
     ...(unseen === undefined ? [] : [unseen]),
   ]

@@ -38,8 +38,8 @@ export function inMicrons(mm: number, options: Signed = {}): string {
 }
 
 /** A length in microns with the tenths it has: 15.1 µm. */
-export function inTenthsOfMicrons(mm: number): string {
-  return `${plain(mm * 1000, 1)} µm`
+export function inTenthsOfMicrons(mm: number, { sign = false }: Signed = {}): string {
+  return `${signed(plain(mm * 1000, 1), sign)} µm`
 }
 
 /** U in whole microns, rounded up; at least 1 where there is any doubt at all. */

@@ -89,6 +89,12 @@ test('limits in proportion are opened, typed with a comma, judged and printed wi
 }) => {
   await withoutPicture(page)
   await openApp(page)
+  // What temperature does is told for bore and micrometer apart on demand; the grades stand among the findings.
+  await page.getByRole('button', { name: /corrected by −3\.7 µm/ }).click()
+  await expect(
+    page.getByText(/^The bore at 26 °C makes −7\.5 µm of it, the micrometer at 26 °C \+3\.7 µm\./),
+  ).toBeVisible()
+  await expect(page.locator('.finding', { hasText: words.findings.grades.name })).toContainText('over: A, B')
   await page.getByRole('button', { name: limits.addProportions }).click()
   await type(page, limits.labels.ovalityPerMm, '0,0002')
   const outOfRound = page.locator('.finding', { hasText: words.findings.ovality }).first()

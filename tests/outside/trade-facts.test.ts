@@ -80,6 +80,7 @@ describe('ten kelvin at 72 mm from a steel micrometer (common practice, no publi
       ),
     )
     expect(-1000 * first(finding.stations).correctionMm).toBeCloseTo(um, 2)
+    expect(-1000 * (finding.temperature?.totalMm ?? 0)).toBeCloseTo(um, 2)
   })
 })
 

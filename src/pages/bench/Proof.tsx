@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import type { Row } from '../../words/findings'
-import { cautions, findingRows, noteTexts } from '../../words/findings'
+import { cautions, findingRows, noteTexts, temperatureSentence } from '../../words/findings'
 import {
   aboutSentence,
   leanSentence,
@@ -61,6 +61,7 @@ function beside(finding: OnBench['finding']): string[] {
   return [
     leanSentence(finding),
     settleSentence(finding),
+    temperatureSentence(finding),
     sureSentence(finding),
     provisionalSentence(finding),
     aboutSentence(finding),

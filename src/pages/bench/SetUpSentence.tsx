@@ -3,7 +3,7 @@ import { entryOf } from '../../core/diameter/entry'
 import { presetOf } from '../../core/gauge/presets'
 import { chooseSetUp } from '../../job/instrument-list'
 import { setUpName } from '../../words/instrument-names'
-import { microns } from '../../words/numbers'
+import { effectDetail, effectSentence, isCorrected } from '../../words/temperature'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { DirectionTest } from './DirectionTest'
@@ -17,7 +17,7 @@ import type { OnBench } from './use-job'
 import './set-up.css'
 
 /** What can be opened beneath the sentence, one at a time. */
-type Panel = 'direction' | 'typical' | 'more' | 'instruments'
+type Panel = 'direction' | 'temperature' | 'typical' | 'more' | 'instruments'
 
 /** The set-up as a running sentence whose parts are fields. */
 export function SetUpSentence(bench: OnBench) {
@@ -40,7 +40,7 @@ export function SetUpSentence(bench: OnBench) {
     ...setUpFields(bench),
     directionTest: opens('direction', said.directionTest.open, tester),
   }
-  const correction = finding.stations[0]?.correctionMm
+  const effect = finding.temperature
   const isChecked = standard.kind === 'micrometer' && templateOf(bench) !== said.directChecked
   return (
     <>
@@ -48,9 +48,7 @@ export function SetUpSentence(bench: OnBench) {
         <WhichSetUp {...bench} />
         <Sentence template={templateOf(bench)} fields={fields} />{' '}
         {isChecked ? <Sentence template={said.micrometerCheck} fields={fields} /> : null}{' '}
-        {correction !== undefined && Math.abs(correction) >= 0.00005 ? (
-          <span className="aside">{said.temperatureEffect(microns(correction, { sign: true }))}</span>
-        ) : null}{' '}
+        {effect && isCorrected(effect) ? opens('temperature', effectSentence(effect)) : null}{' '}
         {opens('typical', said.typicalTitle)} {opens('more', said.more.title)}{' '}
         {opens('instruments', words.instruments.title)}
       </p>
@@ -64,6 +62,7 @@ export function SetUpSentence(bench: OnBench) {
           }}
         />
       ) : null}
+      {panel === 'temperature' && effect ? <p className="sentence typical">{effectDetail(effect)}</p> : null}
       {panel === 'typical' ? <TypicalFigures {...bench} /> : null}
       {panel === 'more' ? <SurveyRecord {...bench} /> : null}
       {panel === 'instruments' ? <InstrumentsPanel {...bench} /> : null}

@@ -108,6 +108,20 @@ export const findings = {
       `The reading at ${place} stands at ${by}: kept, but in no verdict until you say that both contacts stood on metal.`,
     soakedApart: (bore: string, standard: string, reference: string) =>
       `The bore is recorded at ${bore} and the ${standard} at ${reference}, though they lay side by side until equal. Both cannot be; the difference goes into every size as it is recorded.`,
+    temperatureDecides: {
+      inside: (place: string, doubt: string, without: string) =>
+        `${temperatureKeepsOpen(place, doubt, without)} prove it inside.${sideBySide}`,
+      above: (place: string, doubt: string, without: string) =>
+        `${temperatureKeepsOpen(place, doubt, without)} prove it over.${sideBySide}`,
+      below: (place: string, doubt: string, without: string) =>
+        `${temperatureKeepsOpen(place, doubt, without)} prove it under.${sideBySide}`,
+    },
+    largeCorrection: (correction: string, half: string) =>
+      `The correction for temperature, ${correction}, is more than half of the width between the limits (${half}). Measure nearer to 20 °C.`,
+    apart: {
+      warmer: (kelvin: string) => `The bore was ${kelvin} K warmer than ${apartAdvice}`,
+      colder: (kelvin: string) => `The bore was ${kelvin} K colder than ${apartAdvice}`,
+    },
     evenLobes:
       'Two contacts see even lobes only: a three-cornered form goes unseen. They cannot tell which of the two walls wore; both are drawn alike.',
     twoAxes: (between: string) =>
@@ -146,6 +160,15 @@ export const findings = {
     } as Partial<Record<WallKind, string>>,
     provisional: 'Do not decide an engine on a provisional verdict: record what is missing, then look again.',
   },
+}
+
+const sideBySide =
+  ' Let bore and ring or micrometer lie side by side until equal, read both with one thermometer, and measure again.'
+const apartAdvice =
+  'the ring or micrometer. Beyond 3 K a part seldom has one temperature throughout: let both lie side by side and measure again.'
+
+function temperatureKeepsOpen(place: string, doubt: string, without: string): string {
+  return `The doubt of the temperatures alone keeps this open: without it ${doubt} at ${place} would be ${without}, and the same readings would`
 }
 
 /** The first few, and how many more there are. */

@@ -180,7 +180,14 @@ export const setUp = {
       depthDoubt: 'Standard uncertainty of the depth, mm',
     },
     noFigure: 'none',
-    temperatureEffect: (effect: string) => `At these temperatures each reading is corrected by ${effect} µm.`,
+    temperatureEffect: {
+      none: 'At these temperatures nothing is corrected.',
+      sum: (effect: string) => `At these temperatures each reading is corrected by ${effect}.`,
+      parts: (bore: string, boreC: string, standard: string, reference: string, referenceC: string) =>
+        `The bore at ${boreC} makes ${bore} of it, the ${reference} at ${referenceC} ${standard}.`,
+      doubt: (doubt: string) => `This is good to ${doubt}.`,
+      notRecorded: 'Not both temperatures were recorded: what is missing is taken, and its doubt counted.',
+    },
     survey: 'Measured {date} at {hours} hours run.',
     surveyOfSeveral: 'Survey {which}, measured {date} at {hours} hours run.',
     surveyNumber: (number: number, all: number) => `${number} of ${all}`,

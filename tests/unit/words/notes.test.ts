@@ -26,6 +26,24 @@ const notes: readonly (readonly [string, Note])[] = [
     { code: 'soaked-but-apart', boreC: 26, referenceC: 23.5, reference: 'micrometer' },
   ],
   [
+    'The doubt of the temperatures alone keeps this open: without it ± 8 µm at 8 mm, 0° would be ± 3 µm, and the same readings would prove it over. Let bore and ring or micrometer lie side by side until equal, read both with one thermometer, and measure again.',
+    {
+      code: 'temperature-decides',
+      place: at(8, 0),
+      expandedMm: 0.0079,
+      withoutMm: 0.0028,
+      verdict: 'above',
+    },
+  ],
+  [
+    'The correction for temperature, −16.6 µm, is more than half of the width between the limits (6 µm). Measure nearer to 20 °C.',
+    { code: 'correction-exceeds-half-band', correctionMm: -0.01656, halfMm: 0.006 },
+  ],
+  [
+    'The bore was 4.5 K colder than the ring or micrometer. Beyond 3 K a part seldom has one temperature throughout: let both lie side by side and measure again.',
+    { code: 'part-and-standard-apart', differenceK: -4.5 },
+  ],
+  [
     'Two axes can miss an oval that lies between them, and set no upper limit to it. A reading at 45° would show it.',
     { code: 'two-axes-can-miss-an-oval', axesDegrees: [0, 90] },
   ],

@@ -80,6 +80,8 @@ export function standingOf({ role, verdict, ovality, taper }: BoreFinding): Stan
   ]
   if (verdicts.some((one) => one === 'above' || one === 'below')) return 'out'
   if (verdicts.includes('too-close')) return 'too-close'
+  // A limit that could not be reckoned with may be the one that the bore is over.
+  if ([ovality[0], taper[0]].some((found) => found?.limitOpen !== undefined)) return 'none'
   return verdicts.includes('inside') ? 'inside' : 'none'
 }
 

@@ -31,6 +31,17 @@ describe('the bores beside each other', () => {
     expect(blockRows(findingsOf(out, over)).map(({ standing }) => standing)).toEqual(['out', 'out'])
   })
 
+  it('are not said to be inside while a limit waits for the travel', () => {
+    const waiting = (verdict: 'above' | 'too-close') =>
+      bore({ ovality: [ovality({ verdict: 'inside' })], taper: [taper({ verdict, limitOpen: 'no-travel' })] })
+    const open = bore({
+      taper: [{ known: false, rule: 'level-means', why: 'no-common-axis', limitOpen: 'no-travel' }],
+    })
+    expect(
+      blockRows(findingsOf(open, waiting('above'), waiting('too-close'))).map(({ standing }) => standing),
+    ).toEqual(['none', 'out', 'too-close'])
+  })
+
   it('stand in a sentence once there are two of the engine', () => {
     expect(blockSentence(findingsOf(inside, compared))).toBeUndefined()
     expect(blockSentence(findingsOf(out, over))).toBe('All 2 bores are out of their limits.')

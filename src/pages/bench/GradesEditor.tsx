@@ -12,8 +12,15 @@ import { useRange } from './use-range'
 
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
 
+interface GradesEditorProps {
+  readonly spec: Spec
+  readonly children: ReactNode
+  /** A way to other limits, at the end of the line. */
+  readonly more: ReactNode
+}
+
 /** The size grades of the manual one after the other, then which of them the bore has. */
-export function GradesEditor({ spec, children }: { readonly spec: Spec; readonly children: ReactNode }) {
+export function GradesEditor({ spec, children, more }: GradesEditorProps) {
   const grades = spec.grades ?? []
   const said = words.limits
   return (
@@ -34,6 +41,7 @@ export function GradesEditor({ spec, children }: { readonly spec: Spec; readonly
       >
         {said.addGrade}
       </button>
+      {more}
     </div>
   )
 }

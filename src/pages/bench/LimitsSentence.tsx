@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import type { Grade, OvalityRule, Spec, TaperRule } from '../../core/measured'
 import { ovalityRules, taperRules } from '../../core/measured'
 import { setBore, setSpec } from '../../job/commands'
@@ -7,7 +8,7 @@ import { ChoiceField } from './ChoiceField'
 import { GradesEditor } from './GradesEditor'
 import { sizeMarks } from './marks'
 import { NumberField } from './NumberField'
-import { ProportionalLimits } from './ProportionalLimits'
+import { hasProportions, ProportionalLimits } from './ProportionalLimits'
 import { attempt, perform } from './perform'
 import { Sentence } from './Sentence'
 import type { OnBench } from './use-job'
@@ -27,6 +28,8 @@ export function LimitsSentence({ job, bore }: OnBench) {
       attempt(words.changes.limits, (next) => setSpec(next, { newMinMm, newMaxMm })),
     written: sizeMarks().written,
   })
+  const [isOpened, setOpened] = useState(false)
+  const isProportional = isOpened || hasProportions(spec)
   const rule = spec.ovalityRule ?? ovalityRules[0]
   return (
     <>
@@ -54,9 +57,18 @@ export function LimitsSentence({ job, bore }: OnBench) {
             taperRule: <TaperRuleChoice rule={spec.taperRule ?? taperRules[0]} />,
           }}
         />{' '}
-        <ProportionalLimits spec={spec} />
+        {isProportional ? <ProportionalLimits spec={spec} /> : null}
       </p>
-      <GradesEditor spec={spec}>
+      <GradesEditor
+        spec={spec}
+        more={
+          isProportional ? null : (
+            <button type="button" className="quiet" aria-expanded={false} onClick={() => setOpened(true)}>
+              {said.addProportions}
+            </button>
+          )
+        }
+      >
         <BoreGrade grades={spec.grades ?? []} boreId={bore.id} grade={bore.grade} />
       </GradesEditor>
     </>

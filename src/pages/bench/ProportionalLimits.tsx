@@ -1,4 +1,3 @@
-import { useState } from 'react'
 import type { Spec } from '../../core/measured'
 import { setSpec } from '../../job/commands'
 import { words } from '../../words/words'
@@ -14,17 +13,14 @@ const proportions: readonly Proportion[] = [
   'travelMm',
 ]
 
-/** Limits per mm of bore or of travel: a sentence where there are some, else a way to it. */
+/** Whether the manual gives limits per mm. */
+export function hasProportions(spec: Spec): boolean {
+  return proportions.some((field) => spec[field] !== undefined)
+}
+
+/** Limits per mm of bore or of travel, as a sentence. */
 export function ProportionalLimits({ spec }: { readonly spec: Spec }) {
-  const [isOpen, setOpen] = useState(false)
   const said = words.limits
-  if (!isOpen && proportions.every((field) => spec[field] === undefined)) {
-    return (
-      <button type="button" className="quiet" aria-expanded={false} onClick={() => setOpen(true)}>
-        {said.addProportions}
-      </button>
-    )
-  }
   const field = (which: Proportion, label: string) => (
     <NumberField
       label={label}

@@ -3,9 +3,12 @@ import { useSyncExternalStore } from 'react'
 /** All parts side by side; one part at a time; or two, on a screen for fingers that has room for them. */
 export type Layout = 'desk' | 'one' | 'two'
 
-/** One pad of keys and a picture need this much beside each other; lower, a pad and a bar do not fit. */
-const one = window.matchMedia('(max-width: 767.98px), (max-height: 499.98px)')
-const fingers = window.matchMedia('(pointer: coarse) and (max-width: 1419.98px)')
+/**
+ * One pad of keys and a picture need this much beside each other; lower, a pad and a bar do not fit. On paper
+ * the page is that of a desk, from whatever screen it is printed.
+ */
+const one = window.matchMedia('screen and (max-width: 767.98px), screen and (max-height: 499.98px)')
+const fingers = window.matchMedia('screen and (pointer: coarse) and (max-width: 1419.98px)')
 
 const paper = window.matchMedia('print')
 

@@ -29,10 +29,10 @@ describe('the findings of a job as text', () => {
       /^What the readings prove: Invented saw\n=+\n\nAn example: all figures are invented\.\n/,
     )
     expect(output).toMatch(
-      /\nBore Used\n-+\n\nMeasured on 9 March 2026\. Hours run: 120\.5\.\n\nAt these temperatures each reading is corrected by −3\.\d µm\. The bore at 26 °C[^]*?\n\nInside the wear limit\. Out-of-round is too close to call\.\n/,
+      /\nBore Used\n-+\n\nMeasured on 9 March 2026\. Hours run: 120\.5\.\n\nAt these temperatures each reading is corrected by −3\.\d µm\. The bore at 26 °C[\s\S]*?\n\nInside the wear limit\. Out-of-round is too close to call\.\n/,
     )
     expect(output).toMatch(
-      /\nBore New, for comparison\n-+\n\nThe day it was measured was not recorded\.\n\nAt these temperatures[^]*?\n\nFor comparison: 54\.\d{3} to 54\.\d{3} at 2 stations\.\n/,
+      /\nBore New, for comparison\n-+\n\nThe day it was measured was not recorded\.\n\nAt these temperatures[\s\S]*?\n\nFor comparison: 54\.\d{3} to 54\.\d{3} at 2 stations\.\n/,
     )
   })
 

@@ -56,6 +56,8 @@ export class BoreCamera {
   #extent: (right: Point) => readonly Point[] = () => []
   #width = 1
   #height = 1
+  /** Where the eye was going when a hand took hold of it. */
+  #taken: string | undefined
 
   constructor(camera: PerspectiveCamera, element: HTMLElement, around: BoreCameraSurroundings) {
     this.#camera = camera
@@ -65,10 +67,17 @@ export class BoreCamera {
     this.#controls.draggingSmoothTime = 0.04
     this.#controls.minPolarAngle = 0
     this.#controls.maxPolarAngle = (115 * Math.PI) / 180
-    this.#controls.addEventListener('controlstart', around.invalidate)
-    this.#controls.addEventListener('control', () => {
-      around.onMoved()
+    this.#controls.addEventListener('controlstart', () => {
+      this.#taken = this.#end()
       around.invalidate()
+    })
+    this.#controls.addEventListener('control', () => {
+      // A finger that scrolls the page moves nothing here, and is told of all the same.
+      if (this.#taken !== this.#end()) around.onMoved()
+      around.invalidate()
+    })
+    this.#controls.addEventListener('controlend', () => {
+      this.#taken = undefined
     })
     this.#controls.addEventListener('transitionstart', around.invalidate)
   }
@@ -169,6 +178,12 @@ export class BoreCamera {
     void this.#controls.setFocalOffset(0, -shiftUp, 0, transition)
     void this.#controls.dollyTo(distance, transition)
     this.#around.invalidate()
+  }
+
+  /** Where the eye is going, to be compared. */
+  #end(): string {
+    const { theta, phi, radius } = this.#controls.getSpherical(new Spherical(), true)
+    return [theta, phi, radius, ...this.#controls.getTarget(new Vector3(), true).toArray()].join(' ')
   }
 
   #eases(wanted: boolean): boolean {

@@ -11,11 +11,14 @@ import { BoreStrip, stripFrom } from './BoreStrip'
 import { PictureControls } from './PictureControls'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
+import { useSize } from './use-size'
 
-const pictureBox = { width: 592, height: 492 }
-const mapBox = { width: 592, height: 224 }
+/** The column is as wide, or narrower where the window is. */
+const fullWidth = 592
+const pictureHeight = 492
+const mapHeight = 224
 /** Without a picture the map has its room too. */
-const tallMapBox = { width: 592, height: 740 }
+const tallMapHeight = 740
 
 /** What the strip of small maps takes from the map, with the room below it. */
 const stripHeight = 80
@@ -33,13 +36,19 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
   const own = exaggerationOfJob(job)
   const later = useDeferredValue(bench)
   const hasStrip = job.bores.length >= stripFrom
-  const box = picture ? mapBox : tallMapBox
+  const [column, size] = useSize()
+  const width = Math.min(fullWidth, size?.width ?? fullWidth)
+  const height = (picture ? mapHeight : tallMapHeight) - (hasStrip ? stripHeight : 0)
   return (
-    <section className={picture ? 'wall' : 'wall is-flat'} aria-label={words.parts.wall}>
+    <section className={picture ? 'wall' : 'wall is-flat'} aria-label={words.parts.wall} ref={column}>
       {picture ? (
         <>
           <div className="picture-box">
-            {grid ? picture(pictureBox) : <p className="picture-empty">{words.picture.empty}</p>}
+            {grid ? (
+              picture({ width, height: pictureHeight })
+            ) : (
+              <p className="picture-empty">{words.picture.empty}</p>
+            )}
           </div>
           <PictureControls own={own} end={exaggerationEndOfJob(job)} />
         </>
@@ -47,14 +56,8 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
         <p className="aside">{words.picture.trouble['no-webgl']}</p>
       )}
       <ReadOut bench={bench} canShowAll={picture !== undefined && job.bores.length > 1} />
-      {hasStrip ? <BoreStrip bench={later} paintOf={paintOf} width={mapBox.width} /> : null}
-      <BoreMap
-        bench={bench}
-        grid={grid}
-        paintOf={paintOf}
-        box={{ ...box, height: box.height - (hasStrip ? stripHeight : 0) }}
-        pair={finding.pair}
-      />
+      {hasStrip ? <BoreStrip bench={later} paintOf={paintOf} width={width} /> : null}
+      <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={{ width, height }} pair={finding.pair} />
     </section>
   )
 }

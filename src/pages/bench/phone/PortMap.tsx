@@ -1,7 +1,7 @@
 import { mapGridOfBore } from '../../../job/selectors'
 import { words } from '../../../words/words'
+import { useSize } from '../use-size'
 import { BoreMap, type WallColumnProps } from '../WallColumn'
-import { useSize } from './use-size'
 
 const height = 180
 

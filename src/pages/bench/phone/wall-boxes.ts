@@ -1,4 +1,4 @@
-import type { Size } from './use-size'
+import type { Size } from '../use-size'
 
 /** Sizes of picture and map for the room there is, pixels. */
 export interface WallBoxes {

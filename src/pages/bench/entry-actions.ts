@@ -36,6 +36,8 @@ export interface EntryActions {
   readonly goTo: (place: Place) => void
   /** To the station before this one. */
   readonly back: () => void
+  /** To where the number after one at this station belongs. */
+  readonly onward: () => void
   /** Passes this station over and goes on, without recording anything. */
   readonly skip: () => void
   /** Takes a station in hand, its readings put into the field to be corrected. */
@@ -82,6 +84,9 @@ export function entryActions(held: EntryHeld): EntryActions {
       if (!before) return
       hand(before)
       write(replaces === undefined ? typed : '')
+    },
+    onward: () => {
+      if (station) goOn(held, station)
     },
     skip: () => {
       if (!station) return

@@ -69,7 +69,13 @@ function Station({ bench, entry }: EnterProps) {
         {isAsked ? null : <Said bench={bench} entry={entry} />}
       </div>
       {isAsked ? (
-        <Unreachable bench={bench} place={station} onSkip={entry.skip} onDone={() => setAsked(undefined)} />
+        <Unreachable
+          bench={bench}
+          place={station}
+          onSkip={entry.skip}
+          onBelt={entry.onward}
+          onDone={() => setAsked(undefined)}
+        />
       ) : (
         <StationRow entry={entry} onCannotReach={() => setAsked(here)} />
       )}

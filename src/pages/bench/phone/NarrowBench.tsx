@@ -1,5 +1,5 @@
 import './narrow.css'
-import { useState } from 'react'
+import { useDeferredValue, useState } from 'react'
 import { type PartName, type PartsShown, showPart } from '../../../session/session'
 import { words } from '../../../words/words'
 import { openQuestions } from '../open-questions'
@@ -31,6 +31,9 @@ export function NarrowBench(
   const shown = shownParts(layout, parts)
   const isHidden = (name: PartName) => !shown.includes(name)
   const [wasWallShown, setWasWallShown] = useState(false)
+  // What is not seen is brought up to date when there is time.
+  const later = useDeferredValue(bench)
+  const benchOf = (name: PartName) => (isHidden(name) ? later : bench)
   // Once seen it stays: the picture would have to be made anew each time.
   if (!wasWallShown && shown.includes('wall')) setWasWallShown(true)
   return (
@@ -40,16 +43,16 @@ export function NarrowBench(
       </div>
       <div className="narrow-part is-left" hidden={isHidden('set-up')}>
         {layout === 'one' ? <VerdictStrip bench={bench} /> : null}
-        <SetUpPart bench={bench} paintOf={wall.paintOf} />
+        <SetUpPart bench={benchOf('set-up')} paintOf={wall.paintOf} />
       </div>
       <div className="narrow-part is-right" hidden={isHidden('wall')}>
         <VerdictStrip bench={bench} />
         {wasWallShown ? (
-          <WallPart bench={bench} layout={layout} isShown={!isHidden('wall')} {...wall} />
+          <WallPart bench={benchOf('wall')} layout={layout} isShown={!isHidden('wall')} {...wall} />
         ) : null}
       </div>
       <div className="narrow-part is-right" hidden={isHidden('findings')}>
-        <FindingsPart bench={bench} {...findings} />
+        <FindingsPart bench={benchOf('findings')} {...findings} />
       </div>
       <PartBar names={layout === 'one' ? onOne : onTwo} shown={shown} bench={bench} />
     </main>

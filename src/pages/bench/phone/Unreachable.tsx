@@ -17,9 +17,11 @@ export function Unreachable(props: {
   readonly bench: OnBench
   readonly place: Place
   readonly onSkip: () => void
+  /** The station is out of reach by a belt now. */
+  readonly onBelt: () => void
   readonly onDone: () => void
 }) {
-  const { bench, place, onSkip, onDone } = props
+  const { bench, place, onSkip, onBelt, onDone } = props
   const { bore, survey } = bench
   const said = words.phone.unreachable
   const belt = beltRound(place.depthMm, bore.lengthMm)
@@ -28,6 +30,7 @@ export function Unreachable(props: {
   const addBelt = () => {
     const band = { id: newId(), name: said.beltName, fromDepthMm: belt.from, toDepthMm: belt.to }
     perform(words.changes.belts, (job) => setBelts(job, bore.id, [...bore.belts, band]))
+    onBelt()
     onDone()
   }
   return (

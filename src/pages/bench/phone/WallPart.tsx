@@ -11,9 +11,9 @@ import { words } from '../../../words/words'
 import { BoreStrip } from '../BoreStrip'
 import { Exaggeration, TurnButtons, ViewButtons } from '../PictureControls'
 import { type OnBench, useSession } from '../use-job'
+import { type Size, useSize } from '../use-size'
 import { BoreMap, ReadOut, type WallColumnProps } from '../WallColumn'
 import type { Layout } from './use-layout'
-import { type Size, useSize } from './use-size'
 import { wallBoxes } from './wall-boxes'
 
 /** The picture, what is pointed at, the exaggeration, the map and the other bores. */

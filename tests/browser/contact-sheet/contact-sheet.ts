@@ -25,10 +25,12 @@ export async function run(setting: Setting): Promise<void> {
 }
 
 async function shoot(browser: Browser, address: string, view: View): Promise<Buffer> {
-  const { width, height, theme, media, example } = view
+  const { width, height, theme, media, example, touch = false } = view
   const context = await browser.newContext({
     viewport: { width, height },
     colorScheme: theme,
+    hasTouch: touch,
+    isMobile: touch,
     locale: 'en-GB',
     timezoneId: 'UTC',
   })
@@ -44,7 +46,7 @@ async function shoot(browser: Browser, address: string, view: View): Promise<Buf
   return png
 }
 
-/** Half the size of the screen, three in a row. */
+/** Half the size of the screen, as many in a row as there is room for. */
 async function compose(browser: Browser, shots: readonly Shot[], file: string): Promise<void> {
   const context = await browser.newContext({ viewport: { width: 2260, height: 1000 } })
   const page = await context.newPage()
@@ -54,7 +56,7 @@ async function compose(browser: Browser, shots: readonly Shot[], file: string): 
     return `<figure><figcaption>${caption}</figcaption><img src="${source}" width="${view.width / 2}"></figure>`
   })
   await page.setContent(`<!doctype html><meta charset="utf-8"><style>
-    body { margin: 20px; display: grid; grid-template-columns: repeat(3, 720px); gap: 24px 20px; background: #8a8a86 }
+    body { margin: 20px; display: flex; flex-wrap: wrap; align-items: flex-start; gap: 24px 20px; background: #8a8a86 }
     figure { margin: 0 } figcaption { font: 14px sans-serif; padding: 4px 0 } img { display: block }
   </style>${figures.join('')}`)
   await page.evaluate(() =>

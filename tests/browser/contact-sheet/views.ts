@@ -9,6 +9,8 @@ export interface View {
   readonly height: number
   readonly theme: 'light' | 'dark'
   readonly media?: 'print'
+  /** A screen for fingers. */
+  readonly touch?: boolean
   /** The example on the bench; absent: the first page. */
   readonly example?: ExampleName
   /** Runs in the page before its own scripts. */
@@ -38,6 +40,7 @@ export const views: readonly View[] = [
   { ...benchOfA, title: 'Bench, no WebGL', ...desktop, theme: 'light', before: withoutWebGl },
   { ...benchOfA, title: 'Bench, smaller window', ...small, theme: 'light' },
   { ...benchOfA, title: 'Bench on paper', ...desktop, theme: 'light', media: 'print' },
+  ...touchViews(),
 ]
 
 async function showSecondBore(page: Page): Promise<void> {
@@ -55,4 +58,52 @@ function withoutWebGl(): void {
       return kind.startsWith('webgl') ? null : Reflect.apply(getContext, this, [kind, ...rest])
     },
   })
+}
+
+/** Phone and tablet: each part, upright and on its side, then what a hand or a chosen place changes. */
+function touchViews(): readonly View[] {
+  const tall = { width: 390, height: 844 }
+  const short = { width: 390, height: 664 }
+  const onSide = { width: 844, height: 390 }
+  const tablet = { width: 1024, height: 768 }
+  const parts = [
+    { title: 'Phone, a station', prepare: takeStation },
+    { title: 'Phone, wall', prepare: (page: Page) => showPart(page, words.parts.narrow.wall) },
+    { title: 'Phone, findings', prepare: (page: Page) => showPart(page, words.parts.narrow.findings) },
+    { title: 'Phone, set-up', prepare: (page: Page) => showPart(page, words.parts.narrow.setUp) },
+  ]
+  const of = { example: 'B-as-typed', touch: true } as const
+  return [
+    ...themes.flatMap((theme) => parts.map((part) => ({ ...of, ...part, ...tall, theme }))),
+    ...parts.map((part) => ({ ...of, ...part, ...short, theme: 'light' as const })),
+    ...parts.map((part) => ({ ...of, ...part, ...onSide, theme: 'dark' as const })),
+    { ...of, title: 'Phone, left hand', ...tall, theme: 'light', prepare: takeStation, before: leftHand },
+    { ...of, title: 'Phone, left hand', ...onSide, theme: 'light', prepare: takeStation, before: leftHand },
+    ...themes.map((theme) => ({ ...of, title: 'Tablet', ...tablet, theme, prepare: takeStation })),
+    { ...of, title: 'Tablet, findings', ...tablet, theme: 'light', prepare: showFindingsOfFourth },
+  ]
+}
+
+async function showPart(page: Page, name: string): Promise<void> {
+  await page
+    .getByRole('navigation', { name: words.phone.parts })
+    .getByRole('button', { name: new RegExp(`^${name}`) })
+    .tap()
+}
+
+/** The second station of the plan, with its repeats. */
+async function takeStation(page: Page): Promise<void> {
+  await showPart(page, words.parts.narrow.setUp)
+  await page.locator('.plan-grid .station').nth(1).tap()
+}
+
+async function showFindingsOfFourth(page: Page): Promise<void> {
+  await page.getByRole('button', { name: words.bar.boreChip(1, 4) }).tap()
+  await page.getByRole('button', { name: /^Bore 4/ }).tap()
+  await showPart(page, words.parts.narrow.setUp)
+  await showPart(page, words.parts.narrow.findings)
+}
+
+function leftHand(): void {
+  localStorage.setItem('borewall-hand', 'left')
 }

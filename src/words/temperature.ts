@@ -16,6 +16,11 @@ export function effectSentence(effect: TemperatureEffect): string {
   return isCorrected(effect) ? said.sum(signed(effect.totalMm)) : said.none
 }
 
+/** The same where there is little room. */
+export function effectInShort({ totalMm }: TemperatureEffect): string {
+  return words.setUp.temperatureEffect.short(signed(totalMm))
+}
+
 /** What the bore and what the ring or micrometer make of it, and how well it is known. */
 export function effectDetail(effect: TemperatureEffect): string {
   const { temperatureEffect: said, references } = words.setUp

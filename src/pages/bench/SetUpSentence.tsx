@@ -3,7 +3,7 @@ import { entryOf } from '../../core/diameter/entry'
 import { presetOf } from '../../core/gauge/presets'
 import { chooseSetUp } from '../../job/instrument-list'
 import { setUpName } from '../../words/instrument-names'
-import { effectDetail, effectSentence, isCorrected } from '../../words/temperature'
+import { effectDetail, effectInShort, isCorrected } from '../../words/temperature'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { DirectionTest } from './DirectionTest'
@@ -48,7 +48,7 @@ export function SetUpSentence(bench: OnBench) {
         <WhichSetUp {...bench} />
         <Sentence template={templateOf(bench)} fields={fields} />{' '}
         {isChecked ? <Sentence template={said.micrometerCheck} fields={fields} /> : null}{' '}
-        {effect && isCorrected(effect) ? opens('temperature', effectSentence(effect)) : null}{' '}
+        {effect && isCorrected(effect) ? opens('temperature', effectInShort(effect)) : null}{' '}
         {opens('typical', said.typicalTitle)} {opens('more', said.more.title)}{' '}
         {opens('instruments', words.instruments.title)}
       </p>

@@ -181,6 +181,7 @@ export const setUp = {
     },
     noFigure: 'none',
     temperatureEffect: {
+      short: (effect: string) => `Each corrected by ${effect} for warmth.`,
       none: 'At these temperatures nothing is corrected.',
       sum: (effect: string) => `At these temperatures each reading is corrected by ${effect}.`,
       parts: (bore: string, boreC: string, standard: string, reference: string, referenceC: string) =>

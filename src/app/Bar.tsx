@@ -1,7 +1,7 @@
 import './bar.css'
 import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
-import { useLayout } from '../pages/bench/phone/use-layout'
+import { useLayout, useOnPaper } from '../pages/bench/phone/use-layout'
 import { words } from '../words/words'
 import { BoreTabs } from './BoreTabs'
 import { InventedBanner } from './InventedBanner'
@@ -14,7 +14,14 @@ import { UndoButtons } from './UndoButtons'
 
 /** The top of the page: which job, whether it is kept, its bores, and what is done with the whole of it. */
 export function Bar() {
-  return useLayout() === 'desk' ? <DeskBar /> : <NarrowBar />
+  const onPaper = useOnPaper()
+  if (useLayout() === 'desk') return <DeskBar />
+  return (
+    <>
+      <NarrowBar />
+      {onPaper ? <DeskBar /> : null}
+    </>
+  )
 }
 
 function DeskBar() {

@@ -1,4 +1,5 @@
-import { expect, openApp, test } from './bench-fixture'
+import { words } from '../../src/words/words'
+import { expect, openApp, test, withoutPicture } from './bench-fixture'
 
 test.use({ colorScheme: 'dark' })
 
@@ -63,4 +64,27 @@ test('the Bench is printed on few sheets, nothing cut and nothing to press, in l
   await page.evaluate(() => window.dispatchEvent(new Event('afterprint')))
   await expect(copy).toHaveCount(0)
   await expect(page.locator('.picture-ramp span').last()).toHaveCSS('background-color', 'rgb(127, 163, 179)')
+})
+
+test('from a phone the page of a desk is printed, and what was typed there stays', async ({ page }) => {
+  await withoutPicture(page)
+  await page.setViewportSize({ width: 390, height: 844 })
+  await openApp(page)
+  await page.getByRole('navigation').getByRole('button', { name: words.parts.narrow.setUp }).click()
+  const size = page.getByRole('textbox', { name: words.setUp.labels.size, exact: true })
+  await size.fill('a little more')
+  await size.press('Enter')
+  await expect(size).toHaveAttribute('aria-invalid', 'true')
+
+  await page.emulateMedia({ media: 'print' })
+  for (const part of ['.bench .sentence', '.bench .readings', '.bench .verdict', '.bench .unrolled-map']) {
+    await expect(page.locator(part).first(), part).toBeVisible()
+  }
+  await expect(page.locator('h1').filter({ visible: true })).toHaveCount(1)
+  for (const part of ['.narrow', '.bar.is-narrow', '.narrow-banner']) {
+    await expect(page.locator(part), part).toBeHidden()
+  }
+  await page.emulateMedia({ media: 'screen' })
+  await expect(page.locator('.bench')).toHaveCount(0)
+  await expect(size).toHaveValue('a little more')
 })

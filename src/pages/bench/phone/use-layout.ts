@@ -3,20 +3,26 @@ import { useSyncExternalStore } from 'react'
 /** All parts side by side; one part at a time; or two, on a screen for fingers that has room for them. */
 export type Layout = 'desk' | 'one' | 'two'
 
-/**
- * One pad of keys and a picture need this much beside each other; lower, a pad and a bar do not fit. On paper
- * the page is that of a desk, from whatever screen it is printed.
- */
-const one = window.matchMedia('screen and (max-width: 767.98px), screen and (max-height: 499.98px)')
-const fingers = window.matchMedia('screen and (pointer: coarse) and (max-width: 1419.98px)')
+/** One pad of keys and a picture need this much beside each other; lower, a pad and a bar do not fit. */
+const one = window.matchMedia('(max-width: 767.98px), (max-height: 499.98px)')
+const fingers = window.matchMedia('(pointer: coarse) and (max-width: 1419.98px)')
 
 const paper = window.matchMedia('print')
 
 let onScreen: Layout = 'desk'
 
-/** How the page is laid out in this window. A sheet of paper is narrow too: what is printed stays as it was. */
+/** How the page is laid out in this window. A sheet of paper is narrow too: for its time it stays as it was. */
 export function useLayout(): Layout {
   return useSyncExternalStore(follow, now)
+}
+
+/** Whether the page is printed: from any screen it is the page of a desk. */
+export function useOnPaper(): boolean {
+  return useSyncExternalStore(follow, isOnPaper)
+}
+
+function isOnPaper(): boolean {
+  return paper.matches
 }
 
 function now(): Layout {

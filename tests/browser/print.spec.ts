@@ -1,7 +1,16 @@
+import type { Page } from '@playwright/test'
 import { words } from '../../src/words/words'
 import { expect, openApp, test, withoutPicture } from './bench-fixture'
 
 test.use({ colorScheme: 'dark' })
+
+async function printed(page: Page): Promise<string> {
+  return (await page.pdf({ format: 'A4' })).toString('latin1')
+}
+
+function sheetsIn(pdf: string): number {
+  return [...pdf.matchAll(/\/Type \/Page\b/g)].length
+}
 
 test('the Bench is printed on few sheets, nothing cut and nothing to press, in light colours and with the picture sharp', async ({
   page,
@@ -11,8 +20,8 @@ test('the Bench is printed on few sheets, nothing cut and nothing to press, in l
   await expect.poll(() => canvas.evaluate(({ width }: HTMLCanvasElement) => width)).toBe(592)
   await expect(page.locator('.picture-label').filter({ visible: true }).first()).toBeVisible()
 
-  const pdf = (await page.pdf({ format: 'A4' })).toString('latin1')
-  const sheets = pdf.match(/\/Type \/Page\b/g)?.length
+  const pdf = await printed(page)
+  const sheets = sheetsIn(pdf)
   expect(sheets).toBeGreaterThan(0)
   expect(sheets).toBeLessThanOrEqual(3)
   // The only bitmap is the picture, at three device pixels for one of the page: the map is lines.
@@ -84,7 +93,8 @@ test('from a phone the page of a desk is printed, and what was typed there stays
   for (const part of ['.narrow', '.bar.is-narrow', '.narrow-banner']) {
     await expect(page.locator(part), part).toBeHidden()
   }
-  await page.emulateMedia({ media: 'screen' })
+  await page.emulateMedia({ media: null })
   await expect(page.locator('.bench')).toHaveCount(0)
+  expect(sheetsIn(await printed(page))).toBeGreaterThan(1)
   await expect(size).toHaveValue('a little more')
 })

@@ -1,4 +1,5 @@
 import { useSyncExternalStore } from 'react'
+import { flushSync } from 'react-dom'
 
 /** All parts side by side; one part at a time; or two, on a screen for fingers that has room for them. */
 export type Layout = 'desk' | 'one' | 'two'
@@ -18,15 +19,37 @@ export function useLayout(): Layout {
 
 /** Whether the page is printed: from any screen it is the page of a desk. */
 export function useOnPaper(): boolean {
-  return useSyncExternalStore(follow, isOnPaper)
+  return useSyncExternalStore(followPaper, isOnPaper)
 }
 
+let isPrinted = false
+
 function isOnPaper(): boolean {
-  return paper.matches
+  return isPrinted || paper.matches
+}
+
+function followPaper(onChange: () => void): () => void {
+  // A browser prints as soon as it has said that it will: what is to be printed has to be there by then.
+  const before = () => {
+    isPrinted = true
+    flushSync(onChange)
+  }
+  const after = () => {
+    isPrinted = false
+    onChange()
+  }
+  window.addEventListener('beforeprint', before)
+  window.addEventListener('afterprint', after)
+  paper.addEventListener('change', onChange)
+  return () => {
+    window.removeEventListener('beforeprint', before)
+    window.removeEventListener('afterprint', after)
+    paper.removeEventListener('change', onChange)
+  }
 }
 
 function now(): Layout {
-  if (!paper.matches) onScreen = one.matches ? 'one' : fingers.matches ? 'two' : 'desk'
+  if (!isOnPaper()) onScreen = one.matches ? 'one' : fingers.matches ? 'two' : 'desk'
   return onScreen
 }
 

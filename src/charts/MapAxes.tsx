@@ -5,6 +5,9 @@ import { acrossOf, type MapScale } from './map-scale'
 
 const lineHeight = 13
 
+/** Below this width the rear, at both edges, would run into the sides. */
+const narrowPx = 310
+
 /** Angles with the names of the sides along the top, depths of the levels down the left side. */
 export function MapAxes({
   scale,
@@ -24,8 +27,12 @@ export function MapAxes({
           anchor="middle"
         />
       ))}
-      <AngleTick scale={scale} x={scale.left} label={angleLabel(180)} anchor="start" />
-      <AngleTick scale={scale} x={scale.left + scale.width} label={angleLabel(180)} anchor="end" />
+      {scale.width < narrowPx ? null : (
+        <>
+          <AngleTick scale={scale} x={scale.left} label={angleLabel(180)} anchor="start" />
+          <AngleTick scale={scale} x={scale.left + scale.width} label={angleLabel(180)} anchor="end" />
+        </>
+      )}
       {depthLabels(scale, levelsMm, lineHeight).map(({ depthMm, y, labelled }) => (
         <g key={depthMm}>
           <line x1={scale.left - 4} x2={scale.left} y1={y} y2={y} />

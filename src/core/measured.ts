@@ -103,6 +103,11 @@ export interface Gauge {
   readonly driftHalfWidthUm?: number
   /** Half-width of a contact's footprint on the wall, mm. */
   readonly contactHalfWidthMm?: number
+  /**
+   * How far each of the centraliser's two feet stands from the contact between them, mm along the wall; none
+   * when absent.
+   */
+  readonly feetOffsetMm?: number
   /** Doubt of the depth at which the gauge is held, standard uncertainty, mm. */
   readonly depthDoubtMm?: number
   /** Doubt of a reading from a tilt that rocking did not take out, standard uncertainty, µm; none when absent. */

@@ -62,6 +62,7 @@ export const fieldRanges = {
   driftHalfWidthUm: doubt,
   rockingUm: doubt,
   contactHalfWidthMm: { least: 0, most: 100, unit: 'mm' },
+  feetOffsetMm: { least: 0, most: 1000, unit: 'mm' },
   depthDoubtMm: { least: 0, most: 100, unit: 'mm' },
   errorUm: { least: -1000, most: 1000, unit: 'µm' },
   doubtUm: doubt,

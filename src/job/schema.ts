@@ -147,6 +147,10 @@ const gaugeSchema = z
       'Half-width of the drift to expect without a closing zero, µm',
     ),
     contactHalfWidthMm: optional(num('contactHalfWidthMm')),
+    feetOffsetMm: optional(
+      num('feetOffsetMm'),
+      'From a contact to each foot of the centraliser beside it, mm along the wall; no feet where left out',
+    ),
     depthDoubtMm: optional(num('depthDoubtMm'), 'Standard uncertainty of the depth, mm'),
     rockingUm: optional(
       num('rockingUm'),

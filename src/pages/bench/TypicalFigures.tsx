@@ -83,6 +83,7 @@ function gaugeFigures(gauge: Gauge) {
       typicalContactHalfWidthMm,
       (contactHalfWidthMm) => ({ contactHalfWidthMm }),
     ),
+    feet: field(said.feet, gauge.feetOffsetMm, undefined, (feetOffsetMm) => ({ feetOffsetMm })),
     depthDoubt: field(said.depthDoubt, gauge.depthDoubtMm, typicalDepthDoubtMm, (depthDoubtMm) => ({
       depthDoubtMm,
     })),

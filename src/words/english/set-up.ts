@@ -165,7 +165,7 @@ export const setUp = {
     typical:
       'Typical figures for this kind of gauge, from memory of the trade; change what you know better. All are standard uncertainties but the drift, which is a half-width.',
     typicalSentence:
-      'Repeats scatter by {repeatability} µm, known from {repeatabilityFreedom} degrees of freedom. Setting good to {setting} µm, dial or scale to {scale} µm, rocking to {rocking} µm; drift without a closing zero ± {drift} µm. The {standardKind} itself is good to {standardDoubt} µm, a thermometer to {thermometerDoubt} K. Contacts reach {contact} mm either side; depth is held to {depthDoubt} mm.',
+      'Repeats scatter by {repeatability} µm, known from {repeatabilityFreedom} degrees of freedom. Setting good to {setting} µm, dial or scale to {scale} µm, rocking to {rocking} µm; drift without a closing zero ± {drift} µm. The {standardKind} itself is good to {standardDoubt} µm, a thermometer to {thermometerDoubt} K. Contacts reach {contact} mm either side (feet of a centraliser: {feet} mm from one); depth is held to {depthDoubt} mm.',
     typicalLabels: {
       repeatability: 'Standard deviation of repeats, µm',
       repeatabilityFreedom: 'Degrees of freedom it rests on',
@@ -177,6 +177,7 @@ export const setUp = {
       standardDoubt: 'Standard uncertainty of the ring or micrometer itself, µm',
       thermometerDoubt: 'Standard uncertainty of a thermometer, K',
       contact: 'Half-width of a contact on the wall, mm',
+      feet: 'From a contact to each foot of the centraliser, mm along the wall',
       depthDoubt: 'Standard uncertainty of the depth, mm',
     },
     noFigure: 'none',

@@ -90,6 +90,35 @@ describe('the contacts of a gauge', () => {
   })
 })
 
+describe('the feet of a centraliser', () => {
+  // 10 mm along the wall of a bore of 54 mm is 21.22°; a foot keeps 3.5 mm, 7.43°, from a port: own arithmetic.
+  const gauge = { kind: 'dial-0.01', feetOffsetMm: 10 } as const
+  const opening = { id: 'p', name: 'boost', fromDepthMm: 40, toDepthMm: 50, fromDegrees: 20, toDegrees: 40 }
+  const opposite = { ...opening, id: 'q', name: 'exhaust', fromDegrees: 200, toDegrees: 220 }
+  const onAxis = (ports: readonly (typeof opening)[], axisDegrees: number) =>
+    blockedBy({ ports, belts: [] }, gauge, { depthMm: 45, axisDegrees }, 54)
+
+  it('in a port do not block a station that can be read with the gauge turned round', () => {
+    expect(onAxis([opening], 10)).toEqual([])
+  })
+
+  it('block it where one of them stands in a port either way, up to its edge and no further', () => {
+    expect(onAxis([opening, opposite], 10)).toEqual(['boost'])
+    expect(onAxis([opening, opposite], -8.64)).toEqual(['boost'])
+    expect(onAxis([opening, opposite], -8.66)).toEqual([])
+    expect(onAxis([opening, opposite], 68.64)).toEqual(['boost'])
+    expect(onAxis([opening, opposite], 68.66)).toEqual([])
+  })
+
+  it('leave alone what is blocked at another depth, and a gauge without feet', () => {
+    const place = { depthMm: 60, axisDegrees: 10 }
+    expect(blockedBy({ ports: [opening, opposite], belts: [] }, gauge, place, 54)).toEqual([])
+    const without = { kind: 'dial-0.01' } as const
+    const there = { depthMm: 45, axisDegrees: 10 }
+    expect(blockedBy({ ports: [opening, opposite], belts: [] }, without, there, 54)).toEqual([])
+  })
+})
+
 describe('blockedBy', () => {
   it.each([0, -54, Number.NaN, Number.POSITIVE_INFINITY])('refuses a diameter of %d mm', (diameter) => {
     expect(() => blockedBy(cylinder, undefined, { depthMm: 10, axisDegrees: 0 }, diameter)).toThrow(

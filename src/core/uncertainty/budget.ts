@@ -12,9 +12,13 @@ export interface BudgetPart {
   readonly assumed: boolean
 }
 
+/** What could be done other than reading more often. */
+export const preparations = ['set-by-ring', 'record-what-is-missing', 'know-the-temperatures'] as const
+export type Preparation = (typeof preparations)[number]
+
 /** Something that could be done, with the U it would leave, mm. */
 export interface Improvement {
-  readonly kind: 'more-repeats' | 'set-by-ring' | 'record-what-is-missing' | 'know-the-temperatures'
+  readonly kind: 'more-repeats' | Preparation
   readonly expandedMm: number
 }
 
@@ -70,16 +74,26 @@ function improvementsOf({ contributions, repeats }: StationFinding, now: number)
     kind,
     expandedMm: expandedOf(contributions.map((part) => ({ ...part, signedMm: part.signedMm * scale(part) }))),
   })
+  const ofShares = (kind: Preparation) => scaled(kind, (part) => shareAfter(kind, part))
   return [
     scaled('more-repeats', (part) => (shrinksByRepeats(part) ? more : 1)),
-    ...(contributions.some(isOfMicrometer)
-      ? [scaled('set-by-ring', (part) => (isOfMicrometer(part) ? (ringShare[part.kind] ?? 1) : 1))]
-      : []),
-    scaled('record-what-is-missing', (part) => (part.assumed ? (afterRecord[part.kind] ?? 1) : 1)),
-    scaled('know-the-temperatures', (part) => (isOfTemperature(part) && !part.assumed ? 0.5 : 1)),
+    ...(contributions.some(isOfMicrometer) ? (['set-by-ring'] as const) : []).map(ofShares),
+    ...(['record-what-is-missing', 'know-the-temperatures'] as const).map(ofShares),
   ]
     .filter(({ expandedMm }) => expandedMm <= 0.95 * now)
     .sort((a, b) => a.expandedMm - b.expandedMm)
+}
+
+/** What is left of a contribution, as a share, once a preparation was made: see `budgetOf`. */
+export function shareAfter(preparation: Preparation, part: Contribution): number {
+  switch (preparation) {
+    case 'set-by-ring':
+      return isOfMicrometer(part) ? (ringShare[part.kind] ?? 1) : 1
+    case 'record-what-is-missing':
+      return part.assumed ? (afterRecord[part.kind] ?? 1) : 1
+    case 'know-the-temperatures':
+      return isOfTemperature(part) && !part.assumed ? 0.5 : 1
+  }
 }
 
 /** A repeatability that is the step read (of infinite degrees of freedom) does not shrink by reading again. */

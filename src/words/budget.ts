@@ -44,7 +44,7 @@ export function improvementTexts({ expandedMm, improvements }: Budget): readonly
 }
 
 /** ± 6.8 µm; whole microns would hide what an improvement is worth. */
-function doubtToTenths(expandedMm: number): string {
+export function doubtToTenths(expandedMm: number): string {
   const um = Math.ceil(expandedMm * 10_000 - 1e-6) / 10
   return doubtInMicrons(expandedMm) === 0 ? '± 0 µm' : `± ${plain(um, 1)} µm`
 }

@@ -10,6 +10,7 @@ import { limits } from './english/limits'
 import { number } from './english/number'
 import { phone } from './english/phone'
 import { picture } from './english/picture'
+import { plan } from './english/plan'
 import { problems } from './english/problems'
 import { report } from './english/report'
 import { send } from './english/send'
@@ -39,6 +40,7 @@ export const en = {
   ...blunders,
   ...block,
   ...budget,
+  ...plan,
   ...simulation,
   ...send,
   ...firstPage,

@@ -215,3 +215,40 @@ test('the doubt of the largest diameter is taken apart, and checked by simulatio
   })
   await expectAccessible(page, '.budget')
 })
+
+test('a plan is proposed for a question, taken in one touch that leaves what is read, undone, and says how many readings a doubt takes', async ({
+  page,
+}) => {
+  await openApp(page)
+  const { plan } = words
+  const panel = page.locator('.plan-proposal')
+  await panel.getByText(plan.title, { exact: true }).click()
+  await expect(panel).toContainText('The middle of this bore cannot be measured')
+  await expect(panel.getByRole('row', { name: /^35 mm only 90°/ })).toBeVisible()
+  const level = page.getByRole('textbox', { name: words.grid.editLevel('48 mm'), exact: true })
+  const axis = page.getByRole('textbox', { name: words.grid.editAxis('22.5°'), exact: true })
+  const question = panel.getByRole('combobox', { name: plan.question })
+  await question.selectOption('bolts')
+  await panel.getByRole('button', { name: plan.take }).click()
+  await expect(axis).toBeVisible()
+  await expect(level).toHaveCount(0)
+  await expect(page.getByRole('button', { name: /^35 mm, 90°: 54\.0/ })).toBeVisible()
+  await expect(panel.getByText(plan.taken)).toBeVisible()
+  await page.getByRole('button', { name: words.undo.undoOf(plan.change) }).click()
+  await expect(level).toBeVisible()
+  await expect(axis).toHaveCount(0)
+
+  await question.selectOption('size')
+  await type(page, plan.repeats.label, '5')
+  await expect(panel).toContainText(plan.repeats.never('± 7 µm'))
+  await question.selectOption('out-of-round')
+  await type(page, plan.repeats.label, '2,5')
+  await panel.getByRole('button', { name: plan.repeats.ask(2) }).click()
+  await expect(page.getByRole('combobox', { name: words.next.repeatsPerStation })).toHaveValue('2')
+  await panel.getByText(plan.measurable).click()
+  await expect(panel).toContainText('25.5 to 38.5 mm: 53° to 127°')
+  await expectAccessible(page, '.plan-proposal')
+
+  await type(page, bore.labels.length, '')
+  await expect(panel).toContainText(plan.unknown['no-length'])
+})

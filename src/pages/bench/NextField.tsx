@@ -2,7 +2,7 @@ import type { KeyboardEvent } from 'react'
 import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
 import { ClosingStep } from './ClosingStep'
-import { repeatsAt } from './entry-order'
+import { repeatChoices, repeatsAt } from './entry-order'
 import { directionSentence, readingEcho, readingFieldName } from './reading-echo'
 import type { Entry } from './use-entry'
 import type { OnBench } from './use-job'
@@ -94,7 +94,7 @@ function NextHead({ entry, onWanted, boreName }: NextFieldProps) {
       <label className="wanted">
         {said.repeatsPerStation}
         <select value={wanted} onChange={(event) => onWanted(Number(event.target.value))}>
-          {[1, 2, 3, 4, 5].map((count) => (
+          {repeatChoices(wanted).map((count) => (
             <option key={count}>{count}</option>
           ))}
         </select>

@@ -6,6 +6,7 @@ import { BoreSentence } from './BoreSentence'
 import { LimitsSentence } from './LimitsSentence'
 import { NextField } from './NextField'
 import { OpeningsEditor } from './OpeningsEditor'
+import { PlanProposal } from './PlanProposal'
 import { ReadingsGrid } from './ReadingsGrid'
 import { SetUpSentence } from './SetUpSentence'
 import { useEntry } from './use-entry'
@@ -33,7 +34,10 @@ function Entry({ bench }: { readonly bench: OnBench }) {
   return (
     <>
       <ReadingsGrid bench={bench} rows={entry.rows} inHand={entry.station} actions={entry} />
-      <AddToPlan {...bench} />
+      <div className="plan-row">
+        <AddToPlan {...bench} />
+        <PlanProposal {...bench} />
+      </div>
       <NextField
         entry={entry}
         bench={bench}

@@ -52,3 +52,8 @@ export function stationBefore(
 export function repeatsTaken(rows: readonly (readonly PlannedStation[])[]): number {
   return Math.max(1, ...rows.flat().map((station) => repeatsAt(station).length))
 }
+
+/** Numbers of readings per station to choose from: up to five, and so many as are wanted already. */
+export function repeatChoices(wanted: number): readonly number[] {
+  return wanted > 5 ? [1, 2, 3, 4, 5, wanted] : [1, 2, 3, 4, 5]
+}

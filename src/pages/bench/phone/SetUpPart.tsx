@@ -6,9 +6,11 @@ import { words } from '../../../words/words'
 import { AddToPlan } from '../AddToPlan'
 import { BoreSentence } from '../BoreSentence'
 import { ChoiceField } from '../ChoiceField'
+import { repeatChoices } from '../entry-order'
 import { FieldLayoutContext } from '../field-layout'
 import { LimitsSentence } from '../LimitsSentence'
 import { OpeningsEditor } from '../OpeningsEditor'
+import { PlanProposal } from '../PlanProposal'
 import { ReadingsGrid } from '../ReadingsGrid'
 import { SetUpSentence } from '../SetUpSentence'
 import { useEntry } from '../use-entry'
@@ -59,10 +61,13 @@ function Plan({ bench }: { readonly bench: OnBench }) {
   return (
     <>
       <AddToPlan {...bench} />
+      <FieldLayoutContext.Provider value="in-sentence">
+        <PlanProposal {...bench} />
+      </FieldLayoutContext.Provider>
       <ChoiceField
         label={words.next.repeatsPerStation}
         value={`${entry.wanted}`}
-        options={[1, 2, 3, 4, 5].map((count) => ({ value: `${count}`, text: `${count}` }))}
+        options={repeatChoices(entry.wanted).map((count) => ({ value: `${count}`, text: `${count}` }))}
         onChoose={(value) => setRepeatsPerStation(Number(value))}
       />
       {isPlanned ? <p className="aside">{words.phone.planHint}</p> : null}

@@ -2,6 +2,7 @@ import type { BoreFinding, Contribution, Findings, StationFinding } from '../cor
 import type { Job } from '../job/schema'
 import { blunderText } from '../words/blunders'
 import { cautions, noteText, temperatureSentence } from '../words/findings'
+import { checkSentences } from '../words/gauge-check'
 import {
   aboutSentence,
   leanSentence,
@@ -30,6 +31,7 @@ export function inspectJson(job: Job, findings: Findings): Record<string, unknow
       ...findings.bores.map((finding) => boreEntry(job, finding, true)),
       ...findings.earlier.map((finding) => boreEntry(job, finding, false)),
     ],
+    gaugeChecks: findings.gaugeChecks.map((check) => ({ ...check, text: checkSentences(check).join(' ') })),
     stations: [...findings.bores, ...findings.earlier].flatMap((finding) =>
       finding.stations.map((station) => stationEntry(finding, station)),
     ),

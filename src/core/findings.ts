@@ -9,6 +9,61 @@ export interface Findings {
   readonly bores: readonly BoreFinding[]
   /** The surveys before the latest, in the order of the bores, the oldest of each first. */
   readonly earlier: readonly BoreFinding[]
+  /** The checks of every gauge, in the order of the job. */
+  readonly gaugeChecks: readonly GaugeCheckFinding[]
+}
+
+/** What reading one place again and again shows of a gauge. */
+export interface GaugeCheckFinding {
+  readonly gaugeId: string
+  /** Which of the gauge's checks. */
+  readonly index: number
+  readonly date?: string
+  readonly readings: number
+  /** The step that is read with this gauge. */
+  readonly stepUm: number
+  /** From two readings on. */
+  readonly scatter?: CheckScatter
+  /** From three readings on. */
+  readonly drift?: CheckDrift
+  /** The gauge's own figures are those of this check. */
+  readonly isInUse: boolean
+  /** Absent while no bore of this engine was measured with the gauge. */
+  readonly answer?: GaugeAnswer
+}
+
+/** Standard deviation of one reading with its 95 % interval, µm. */
+export interface CheckScatter {
+  readonly standardDeviationUm: number
+  readonly degreesOfFreedom: number
+  readonly lowUm: number
+  readonly highUm: number
+  /** So small that the step that is read decides. */
+  readonly isBelowStep: boolean
+}
+
+/** Last reading less first by a straight line through all, µm, with its U. */
+export interface CheckDrift {
+  readonly overCheckUm: number
+  readonly expandedUm: number
+  readonly standsOut: boolean
+}
+
+/** What a station is worth with a gauge that scatters as it did, and what that leaves open of a bore's limits. */
+export interface GaugeAnswer {
+  readonly boreId: string
+  readonly boreName: string
+  readonly repeats: number
+  readonly expandedMm: number
+  readonly about: 'band' | 'wear' | 'one-limit' | 'nothing'
+  /** How far inside the limits a reading must lie to be proven; absent for a band where none could be. */
+  readonly marginMm?: number
+  /**
+   * Width of the new band or the grade, and as a share of it six standard deviations of one reading (of what the
+   * step hides, where that is more).
+   */
+  readonly bandMm?: number
+  readonly shareOfBand?: number
 }
 
 export type Verdict = 'inside' | 'above' | 'below' | 'too-close'

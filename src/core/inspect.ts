@@ -16,6 +16,7 @@ import { ovality } from './form/ovality'
 import { place } from './form/range-finding'
 import { taper } from './form/taper'
 import { widestOval } from './form/widest-oval'
+import { gaugeChecks } from './gauge/gauge-check'
 import type { Bore, GaugeKind, Measured, Survey } from './measured'
 import { notesOf } from './notes'
 import { blockedBy } from './ports/blocked'
@@ -45,6 +46,7 @@ export function inspect(measured: Measured): Findings {
   return {
     bores: bores.map((finding) => ({ ...finding, differences: differences(measured, finding, bores) })),
     earlier,
+    gaugeChecks: gaugeChecks(measured),
   }
 }
 

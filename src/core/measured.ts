@@ -112,6 +112,15 @@ export interface Gauge {
   readonly depthDoubtMm?: number
   /** Doubt of a reading from a tilt that rocking did not take out, standard uncertainty, µm; none when absent. */
   readonly rockingUm?: number
+  /** Times when one place was read again and again to see how the gauge repeats. */
+  readonly checks?: readonly GaugeCheck[]
+}
+
+/** Readings of one place in the order in which they were taken: sizes, or what the dial showed. */
+export interface GaugeCheck {
+  readonly date?: string
+  readonly sizesMm?: readonly number[]
+  readonly dialUm?: readonly number[]
 }
 
 export const standardKinds = ['ring', 'micrometer'] as const

@@ -99,6 +99,8 @@ export type Flaw =
       readonly found: 'none' | 'both' | 'sizesMm' | 'dialUm'
       readonly expected: 'sizesMm' | 'dialUm'
     }
+  /** A check of a gauge has sizes or dial readings, one of both. */
+  | { readonly code: 'check-values'; readonly found: 'none' | 'both' }
   /** Readings cannot come about this way with this gauge or standard. */
   | { readonly code: 'entry-does-not-fit'; readonly entry: 'reverse' | 'direct' }
   /** There are more problems than are worth listing. */
@@ -143,6 +145,7 @@ export const problemCodes = [
   'off-level',
   'off-axis',
   'reading-values',
+  'check-values',
   'entry-does-not-fit',
   'more-problems',
 ] as const satisfies readonly ProblemCode[]

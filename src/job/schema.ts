@@ -49,6 +49,8 @@ export const mostOf = {
   axes: 180,
   readings: 20000,
   repeats: 50,
+  checks: 50,
+  checkReadings: 200,
 } as const
 
 function num(field: RangedField) {
@@ -126,6 +128,18 @@ const specSchema = z
 const day = z.iso.date().check(z.describe('Year, month and day, as in 2024-05-31'))
 const markedIn = z.enum(markings).check(z.describe('The unit that it is marked in; mm where left out'))
 
+const checkSchema = z
+  .strictObject({
+    date: optional(day),
+    sizesMm: optional(z.array(num('sizesMm')).check(z.minLength(1), z.maxLength(mostOf.checkReadings))),
+    dialUm: optional(z.array(num('dialUm')).check(z.minLength(1), z.maxLength(mostOf.checkReadings))),
+  })
+  .check((checked) => {
+    const { sizesMm, dialUm } = checked.value
+    if (sizesMm && dialUm) refuse(checked, [], { code: 'check-values', found: 'both' })
+    if (!sizesMm && !dialUm) refuse(checked, [], { code: 'check-values', found: 'none' })
+  }, z.describe('One place read again and again, in order: sizesMm or dialUm'))
+
 const gaugeSchema = z
   .strictObject({
     id,
@@ -155,6 +169,10 @@ const gaugeSchema = z
     rockingUm: optional(
       num('rockingUm'),
       'Standard uncertainty from a tilt that rocking did not take out, µm; none where left out',
+    ),
+    checks: optional(
+      z.array(checkSchema).check(z.maxLength(mostOf.checks)),
+      'Times when one place was read again and again to see how the gauge repeats',
     ),
   })
   .check(z.describe('A gauge; what is left out is taken from the typical figures of its kind'))

@@ -5,6 +5,7 @@ import { bore } from './english/bore'
 import { budget } from './english/budget'
 import { findings } from './english/findings'
 import { firstPage } from './english/first-page'
+import { gaugeCheck } from './english/gauge-check'
 import { instruments } from './english/instruments'
 import { limits } from './english/limits'
 import { number } from './english/number'
@@ -27,6 +28,7 @@ export const en = {
   ...bench,
   ...setUp,
   ...instruments,
+  ...gaugeCheck,
   ...limits,
   ...bore,
   ...sheet,

@@ -4,6 +4,7 @@ import { type BlockFigure, blockRows, blockSentence } from './block'
 import { blunderText } from './blunders'
 import { dayText } from './day-text'
 import { cautions, findingRows, markText, noteTexts, type Row, temperatureSentence } from './findings'
+import { checkHeading, checkSentences } from './gauge-check'
 import { degrees, depth, plain, sizeWithDoubt } from './numbers'
 import { effectSentences } from './temperature'
 import {
@@ -56,6 +57,7 @@ export function findingsPage(job: NamedJob, findings: Findings): Passage[] {
     ...blockPassages(findings),
     ...findings.bores.flatMap((finding) => borePassages(job, findings, finding)),
     ...findings.earlier.flatMap((finding) => borePassages(job, findings, finding)),
+    ...checkPassages(job, findings),
     ...cautionPassages(job, findings),
   ]
 }
@@ -172,6 +174,18 @@ function entryOf(row: Row): PassageEntry {
   if (row.rank === 'minor') return { left: row.name, right: `${row.figure}${mark}`, under: [], indent: 4 }
   const under = [row.placeText ?? '', row.detail].filter((text) => text !== '')
   return { left: row.name, right: `${row.figure}${mark}`, under }
+}
+
+/** What the checks of the gauges showed, where there were any. */
+function checkPassages(job: NamedJob, { gaugeChecks }: Findings): Passage[] {
+  if (gaugeChecks.length === 0) return []
+  return [
+    { kind: 'heading', text: words.gaugeCheck.heading },
+    ...gaugeChecks.flatMap((check): Passage[] => [
+      { kind: 'subheading', text: checkHeading(check, job) },
+      paragraph(checkSentences(check).join(' ')),
+    ]),
+  ]
 }
 
 /** Cautions hold for the whole job; what only one kind of wall needs is said once. */

@@ -32,6 +32,21 @@ export function readNumber(text: string): ReadNumber {
   return { ok: true, value: value === 0 ? 0 : value }
 }
 
+export type ReadNumbers =
+  | { readonly ok: true; readonly values: readonly number[] }
+  | { readonly ok: false; readonly why: NumberRefusal; readonly piece: string }
+
+/** Several numbers apart by spaces, line ends or semicolons; the first that is none is refused. */
+export function readNumbers(text: string): ReadNumbers {
+  const values: number[] = []
+  for (const piece of text.trim().split(/[\s;]+/)) {
+    const read = readNumber(piece)
+    if (!read.ok) return { ...read, piece }
+    values.push(read.value)
+  }
+  return { ok: true, values }
+}
+
 function refusal(trimmed: string): NumberRefusal | undefined {
   if (trimmed === '') return 'empty'
   if (/\p{L}/u.test(trimmed)) return 'letters'

@@ -42,6 +42,7 @@ const betweenFields: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   'off-level',
   'off-axis',
   'reading-values',
+  'check-values',
   'entry-does-not-fit',
 ])
 

@@ -2,6 +2,7 @@ import { closingZeroUm, openingZeroUm } from '../diameter/reading-reference'
 import type { Contribution } from '../findings'
 import { presetOf, stepReadUm, typicalDepthDoubtMm } from '../gauge/presets'
 import type { Gauge, SetUp, Standard } from '../measured'
+import { scatter } from '../statistics/scatter'
 import { standardExpansion } from '../temperature/expansion'
 
 /** A standard deviation of repeats, µm, with what it rests on. */
@@ -29,11 +30,9 @@ export function repeatabilityOf(
   let freedom = 0
   for (const values of repeats) {
     if (values.length < 2) continue
-    let sum = 0
-    for (const value of values) sum += value
-    const mean = sum / values.length
-    for (const value of values) squares += (value - mean) ** 2
-    freedom += values.length - 1
+    const own = scatter(values)
+    squares += own.squares
+    freedom += own.degreesOfFreedom
   }
   if (freedom >= enoughDegreesOfFreedom) {
     return { um: Math.sqrt(squares / freedom), degreesOfFreedom: freedom, estimate: `repeats:${surveyId}` }

@@ -1,7 +1,7 @@
 import { setAxes, setLevels } from '../../job/commands'
 import { setEntryOrder } from '../../session/session'
 import { degrees, depth } from '../../words/numbers'
-import { readNumber } from '../../words/read-number'
+import { readNumbers } from '../../words/read-number'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { useFieldLayout } from './field-layout'
@@ -71,11 +71,6 @@ function OrderChoice() {
 }
 
 function withNumbers(typed: string, keep: (values: readonly number[]) => Refusal): Refusal {
-  const values: number[] = []
-  for (const piece of typed.trim().split(/[\s;]+/)) {
-    const read = readNumber(piece)
-    if (!read.ok) return words.number.refused[read.why]
-    values.push(read.value)
-  }
-  return keep(values)
+  const read = readNumbers(typed)
+  return read.ok ? keep(read.values) : words.number.refused[read.why]
 }

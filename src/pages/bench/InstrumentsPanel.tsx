@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import {
   addGauge,
   addSetUp,
@@ -12,6 +13,7 @@ import type { Job } from '../../job/schema'
 import { setGauge, setStandard, setThermometer } from '../../job/set-up-commands'
 import { gaugeName, setUpName, standardName, thermometerName } from '../../words/instrument-names'
 import { words } from '../../words/words'
+import { GaugeChecks } from './GaugeChecks'
 import { ListedRow } from './ListedRow'
 import { perform } from './perform'
 import { RemoveListed } from './RemoveListed'
@@ -45,7 +47,9 @@ export function InstrumentsPanel(bench: OnBench) {
             label={said.gaugeLabel}
             called={gaugeName(gauge, job)}
             rename={(name) => change((next) => setGauge(next, gauge.id, { name }))}
-          />
+          >
+            <GaugeChecks {...bench} gauge={gauge} />
+          </InstrumentRow>
         ))}
       </ul>
       <AddButton text={said.add.gauges} onAdd={() => change((next) => addGauge(next, 'dial-0.01', newId))} />
@@ -102,8 +106,9 @@ function InstrumentRow(props: {
   readonly label: string
   readonly called: string
   readonly rename: (name: string | undefined) => string | undefined
+  readonly children?: ReactNode
 }) {
-  const { job, list, instrument, label, called, rename } = props
+  const { job, list, instrument, label, called, rename, children } = props
   const said = words.instruments
   const users = setUpsUsing(job, list, instrument.id).map((setUp) => setUpName(setUp, job))
   return (
@@ -116,6 +121,7 @@ function InstrumentRow(props: {
           remove={(next) => removeInstrument(next, list, instrument.id)}
         />
       }
+      beneath={children}
     >
       <TypedField
         label={said.labelOf(label, called)}

@@ -126,6 +126,10 @@ export const problems = {
       if (found === 'both') return `This reading has both sizesMm and dialUm; ${should} alone.`
       return `This reading has ${found}; ${should}.`
     },
+    'check-values': ({ found }) =>
+      found === 'none'
+        ? 'This check of a gauge has no readings; it should have sizesMm or dialUm.'
+        : 'This check of a gauge has both sizesMm and dialUm; it should have one of them.',
     'entry-does-not-fit': ({ entry }) =>
       entry === 'reverse'
         ? 'The reverse method takes a dial gauge with two contacts and a micrometer to measure over them. Choose these, or another way of writing readings down.'

@@ -18,10 +18,14 @@ export const sampleJob: Job = {
     ],
     wearLimitMm: 54.05,
     ovalityLimitMm: 0.015,
+    ovalityLimitPerMm: 0.0003,
     ovalityRule: 'pooled',
     ovalityAxesDegrees: { x: 0, y: 90 },
     taperLimitMm: 0.025,
+    taperLimitPerMmOfBore: 0.0005,
+    taperLimitPerMmOfTravel: 0.0006,
     taperRule: 'level-means',
+    travelMm: 44,
   },
   gauges: [
     {
@@ -36,6 +40,8 @@ export const sampleJob: Job = {
       driftHalfWidthUm: 1.5,
       contactHalfWidthMm: 2.5,
       depthDoubtMm: 0.5,
+      rockingUm: 1,
+      checks: [{ date: '2024-05-30', sizesMm: [54.01, 54.011, 54.01] }, { dialUm: [2, 1, 2.5] }],
     },
   ],
   standards: [

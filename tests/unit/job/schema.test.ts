@@ -384,6 +384,27 @@ describe('the schema of a job', () => {
       { code: 'reading-values', found: 'none', expected: 'sizesMm' },
     ],
     [
+      'a check of a gauge with both kinds of values',
+      ['gauges', 0, 'checks', 0, 'dialUm'],
+      [3],
+      'gauges[0].checks[0]',
+      { code: 'check-values', found: 'both' },
+    ],
+    [
+      'a check of a gauge without values',
+      ['gauges', 0, 'checks', 1, 'dialUm'],
+      undefined,
+      'gauges[0].checks[1]',
+      { code: 'check-values', found: 'none' },
+    ],
+    [
+      'a share that is none',
+      ['spec', 'taperLimitPerMmOfTravel'],
+      0.5,
+      'spec.taperLimitPerMmOfTravel',
+      { code: 'out-of-range', found: 0.5, least: 0, most: 0.1, mostExcluded: false },
+    ],
+    [
       'a reading with both kinds of values',
       [...reading, 'dialUm'],
       [3],

@@ -163,5 +163,5 @@ export const band = { kind: 'band', minMm: 54, maxMm: 54.012 } as const
 export const gradeA = { kind: 'grade', gradeName: 'A', minMm: 54, maxMm: 54.006 } as const
 
 export function findingsOf(...bores: readonly BoreFinding[]): Findings {
-  return { bores, earlier: [] }
+  return { bores, earlier: [], gaugeChecks: [] }
 }

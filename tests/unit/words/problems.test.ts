@@ -115,6 +115,10 @@ const samples: Samples = {
     { code: 'off-axis', axisDegrees: 30, axesDegrees: [] },
     '30° is none of the axes of this survey; it lists none.',
   ],
+  'check-values': [
+    { code: 'check-values', found: 'both' },
+    'This check of a gauge has both sizesMm and dialUm; it should have one of them.',
+  ],
   'reading-values': [
     { code: 'reading-values', found: 'dialUm', expected: 'sizesMm' },
     'This reading has dialUm; its set-up writes sizes down, so it should have sizesMm.',

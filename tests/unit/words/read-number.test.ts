@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { plain, readNumber } from '../../../src/words/numbers'
+import { readNumbers } from '../../../src/words/read-number'
 import { words } from '../../../src/words/words'
 
 describe('a typed number', () => {
@@ -102,5 +103,16 @@ describe('a typed number', () => {
       }),
       { seed: 32, numRuns: 500 },
     )
+  })
+})
+
+describe('several numbers', () => {
+  it('are read apart at spaces, line ends and semicolons, with a comma or a point each', () => {
+    expect(readNumbers(' 54,012 54.013\n−1;2 ')).toEqual({ ok: true, values: [54.012, 54.013, -1, 2] })
+  })
+
+  it('are refused at the first that is none, which is named', () => {
+    expect(readNumbers('54.012 54.o13 x')).toEqual({ ok: false, why: 'letters', piece: '54.o13' })
+    expect(readNumbers('  ')).toEqual({ ok: false, why: 'empty', piece: '' })
   })
 })

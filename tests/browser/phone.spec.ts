@@ -88,6 +88,18 @@ test('a used cylinder is measured on a phone with taps alone, from an empty job 
   await page.getByRole('combobox', { name: next.repeatsPerStation, exact: true }).selectOption('1')
   await show(page, 'enter')
 
+  // A question stands above the pad, keeps nobody from typing on, and its reading can be taken out.
+  await enterReading(page, '53.98')
+  await expect(page.locator('.question-line')).toContainText('8 mm, 45°')
+  await tapKeys(page, '5')
+  await expect(typed(page)).toHaveValue('5')
+  await page.getByRole('button', { name: phone.pad.delete }).tap()
+  await page.getByRole('button', { name: next.back, exact: true }).tap()
+  await page.getByRole('button', { name: phone.repeatNumber(1, '53.980') }).tap()
+  await page.getByRole('button', { name: words.questions.takeItOut, exact: true }).tap()
+  await expect(heading(page, '8 mm', '45°')).toBeVisible()
+  await expect(page.locator('.question-line')).toBeHidden()
+
   // A size that cannot be is refused in words and stays.
   await enterReading(page, '5.4026')
   await expect(page.getByRole('alert').filter({ hasText: '5.4026' })).toBeVisible()

@@ -1,5 +1,7 @@
 /** Random numbers that are the same for the same seed. */
 export interface SeededDraws {
+  /** Even between 0 and 1. */
+  even(): number
   /** Normal with mean 0 and standard deviation 1. */
   normal(): number
   /** Rectangular with mean 0 and standard deviation 1: even between −√3 and √3. */
@@ -22,6 +24,7 @@ export function seededDraws(seed: number): SeededDraws {
   }
   const normal = () => Math.sqrt(-2 * Math.log(1 - even())) * Math.cos(2 * Math.PI * even())
   return {
+    even,
     normal,
     rectangular: () => (2 * even() - 1) * Math.sqrt(3),
     deviationRatio(nu) {

@@ -2,7 +2,7 @@
  * What the readings prove: the output of `inspect`. Lengths mm, angles degrees, probabilities 0 to 1.
  * Texts are made from the codes elsewhere; nothing here is worded for a person.
  */
-import type { Entry, GaugeKind, OvalityRule, Role, StandardKind, TaperRule } from './measured'
+import type { Clamping, Entry, GaugeKind, OvalityRule, Role, StandardKind, TaperRule } from './measured'
 
 export interface Findings {
   /** Each bore by its latest survey. */
@@ -352,6 +352,8 @@ export interface Difference {
   readonly mean: { readonly differenceMm: number; readonly expandedMm: number }
   /** U (95 %) of how much two new bores of this band or grade may differ as made, where it is known. */
   readonly asMadeExpandedMm?: number
+  /** What was bolted to this bore and to the other, where that is recorded and differs: bolts bend a bore. */
+  readonly clampings?: readonly [Clamping, Clamping]
 }
 
 /** A stretch of the bore along its depth, mm below the deck. */

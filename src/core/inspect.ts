@@ -17,7 +17,7 @@ import { place } from './form/range-finding'
 import { taper } from './form/taper'
 import { widestOval } from './form/widest-oval'
 import { gaugeChecks } from './gauge/gauge-check'
-import type { Bore, GaugeKind, Measured, Survey } from './measured'
+import type { Bore, Clamping, GaugeKind, Measured, Survey } from './measured'
 import { notesOf } from './notes'
 import { blockedBy } from './ports/blocked'
 import { provisionalReasons } from './provisional'
@@ -156,6 +156,20 @@ function differences(measured: Measured, finding: BoreFinding, all: readonly Bor
     .flatMap((other) => {
       const asMade = asMadeExpanded(measured.spec, own, named(measured.bores, other.boreId, 'bore'))
       const found = difference(finding.stations, other, asMade)
-      return found ? [found] : []
+      const clampings = clampingsApart(measured, finding, other)
+      return found ? [{ ...found, ...(clampings ? { clampings } : {}) }] : []
     })
+}
+
+/** What was bolted to two bores while they were measured, where both are recorded and are not the same. */
+function clampingsApart(
+  measured: Measured,
+  one: BoreFinding,
+  other: BoreFinding,
+): readonly [Clamping, Clamping] | undefined {
+  const clampingOf = ({ boreId, surveyId }: BoreFinding) =>
+    named(named(measured.bores, boreId, 'bore').surveys, surveyId, 'survey').clamping
+  const mine = clampingOf(one)
+  const theirs = clampingOf(other)
+  return mine === undefined || theirs === undefined || mine === theirs ? undefined : [mine, theirs]
 }

@@ -7,6 +7,7 @@ import type {
   Place,
   StationFinding,
 } from '../core/findings'
+import type { Clamping } from '../core/measured'
 import { depthFormRow, ovalRow } from './form-rows'
 import { gradesRow } from './grade-rows'
 import {
@@ -113,11 +114,12 @@ function widestMeanRow({ levels }: BoreFinding): Row[] {
 }
 
 function differenceRows(difference: Difference, findings: Findings): Row[] {
-  const { largest, mean, stations, asMadeExpandedMm: asMade, againstBoreId } = difference
+  const { largest, mean, stations, asMadeExpandedMm: asMade, againstBoreId, clampings } = difference
   const other = findings.bores.find((bore) => bore.boreId === againstBoreId)
   if (!other) throw new Error(`findingRows: no bore ${againstBoreId} to compare with`)
   const said = words.findings
   const both = said.stationsBoth(stations.length)
+  const bolted = (clamping: Clamping) => words.setUp.more.clampings[clamping]
   return [
     {
       id: `difference:${againstBoreId}`,
@@ -130,6 +132,7 @@ function differenceRows(difference: Difference, findings: Findings): Row[] {
         both,
         stations.length > 1 ? said.largestRead : undefined,
         asMade === undefined ? undefined : said.asMade(plusMinusMicrons(asMade)),
+        clampings && said.clampingsApart(bolted(clampings[0]), bolted(clampings[1])),
       ),
     },
     {

@@ -83,6 +83,8 @@ export const findings = {
     stationsBoth: (count: number) => (count === 1 ? 'one station both have' : `${count} stations both have`),
     largestRead: 'the largest read, not a bound',
     asMade: (microns: string) => `two new bores may differ by ${microns} as made`,
+    clampingsApart: (one: string, other: string) =>
+      `one measured ${one}, the other ${other}: bolts bend a bore, so this is not wear`,
     otherRules: 'By other rules',
     notYet: 'not yet',
     why: {

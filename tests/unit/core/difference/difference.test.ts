@@ -96,6 +96,20 @@ describe('a difference of two bores', () => {
     expect(findingOf(three, 'used').differences).toEqual([])
   })
 
+  it('says so when one bore was bare and the other bolted, where both are recorded', () => {
+    const clamped = (mine: 'bare' | 'torque-plate', theirs?: 'bare'): Measured => {
+      const measured = pairOfBores()
+      const bores = measured.bores.map((bore) => {
+        const clamping = bore.id === 'used' ? mine : theirs
+        return clamping ? { ...bore, surveys: bore.surveys.map((s) => ({ ...s, clamping })) } : bore
+      })
+      return { ...measured, bores }
+    }
+    expect(differenceOf(clamped('torque-plate', 'bare')).clampings).toEqual(['torque-plate', 'bare'])
+    expect(differenceOf(clamped('bare', 'bare'))).not.toHaveProperty('clampings')
+    expect(differenceOf(clamped('bare'))).not.toHaveProperty('clampings')
+  })
+
   it('is given for bores of this engine only', () => {
     expect(findingOf(pairOfBores(), 'new').differences).toEqual([])
   })

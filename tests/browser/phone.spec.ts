@@ -139,6 +139,27 @@ test('a used cylinder is measured on a phone with taps alone, from an empty job 
   await expect(page.locator('.repeats button')).toHaveText(['54.033', '54.035'])
 })
 
+test('a port is entered on a phone, shown on the map above its list, and its stations are passed by', async ({
+  page,
+}) => {
+  await withoutPicture(page)
+  await page.goto('./')
+  await page.getByRole('button', { name: words.firstPage.measure }).tap()
+  await show(page, 'setUp')
+  await fill(page, setUp.labels.size, '54')
+  await fill(page, bore.labels.length, '88')
+  await fill(page, grid.newLevel, '35')
+  await page.locator('.openings summary').tap()
+  await page.getByRole('button', { name: bore.ports.add, exact: true }).tap()
+  await fill(page, 'Port 1: To, mm', '55')
+  await fill(page, 'Port 1: From, mm', '29')
+  await fill(page, 'Port 1: From, °', '315')
+  await fill(page, 'Port 1: To, °', '45')
+  await expect(page.locator('.set-up-part .map-port')).toHaveCount(1)
+  await show(page, 'enter')
+  await expect(heading(page, '35 mm', '90°')).toBeVisible()
+})
+
 const sizes = [
   { width: 390, height: 844 },
   { width: 390, height: 664 },

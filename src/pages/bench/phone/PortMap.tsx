@@ -3,14 +3,20 @@ import { words } from '../../../words/words'
 import { useSize } from '../use-size'
 import { BoreMap, type WallColumnProps } from '../WallColumn'
 
+type PortMapProps = Pick<WallColumnProps, 'bench' | 'paintOf'>
+
 const height = 180
 
 /** The wall unrolled, above the list of its ports. Nothing while there are none. */
-export function PortMap({ bench, paintOf }: Pick<WallColumnProps, 'bench' | 'paintOf'>) {
+export function PortMap(props: PortMapProps) {
+  return props.bench.bore.ports.length === 0 ? null : <MapOfPorts {...props} />
+}
+
+/** Its room can be measured from when it is there. */
+function MapOfPorts({ bench, paintOf }: PortMapProps) {
   const { job, bore, survey, finding } = bench
   const [room, size] = useSize()
   const grid = mapGridOfBore(job, bore.id, survey.id)
-  if (bore.ports.length === 0) return null
   return (
     <section className="port-map" ref={room} aria-label={words.phone.ports}>
       {size ? (

@@ -4,6 +4,7 @@ import { budgetOf } from '../../core/uncertainty/budget'
 import { budgetRows, improvementTexts, largestPart } from '../../words/budget'
 import { placeText, plusMinusMicrons } from '../../words/numbers'
 import { words } from '../../words/words'
+import { comeIntoView } from './come-into-view'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
 
@@ -26,7 +27,7 @@ export function BudgetTable({ bench: { finding }, simulation }: BudgetTableProps
   const { title, of, heads } = words.budget
   const largest = largestPart(budget)
   return (
-    <details className="other-rules budget">
+    <details className="other-rules budget" onToggle={comeIntoView}>
       <summary>{title}</summary>
       <p>
         {of(placeText(station), plusMinusMicrons(budget.expandedMm))} {largest}

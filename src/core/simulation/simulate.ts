@@ -17,7 +17,7 @@ export interface SimulatedStation extends Place {
   readonly boreName: string
   readonly linear: { readonly lowMm: number; readonly highMm: number }
   readonly simulated: { readonly lowMm: number; readonly highMm: number }
-  /** How much further apart an end of the two intervals may lie: half of the first digit of u (JCGM 101, 8.1.3). */
+  /** How far apart the ends of the two intervals may lie: a twentieth of U, five times what the trials leave open. */
   readonly toleranceMm: number
   /** Probability of lying inside the limits judged, both ways; absent without limits. */
   readonly inside?: { readonly linear: number; readonly simulated: number }
@@ -45,7 +45,7 @@ interface Simulated {
  * of lying inside the limits, beside what `inspect` says by linear propagation. Yields how many trials are
  * done; the return value is the result. The same seed gives the same result. Errors that stations share are
  * drawn once for all of them; sources that rest on one estimate share the draw of its deviation.
- * Source: JCGM 101:2008, 5.9 and 7; comparison 8.1. The ends are good to about 1 % of U at 20,000 trials.
+ * Source: JCGM 101:2008, 5.9 and 7; the comparison as in 8.1, its tolerance our own. The ends are good to about 1 % of U at 20,000 trials.
  */
 export function* simulate(measured: Measured, trials: number, seed: number): Generator<number, Simulation> {
   if (!(Number.isInteger(trials) && trials >= 100)) throw new RangeError(`simulate: ${trials} trials`)
@@ -148,7 +148,7 @@ function diameterOf({ station, conditions: c }: Simulated, inU: (part: Contribut
 
 function resultOf({ station, boreName, limits, drawn }: Simulated): SimulatedStation {
   const sorted = drawn.slice().sort()
-  const { boreId, depthMm, axisDegrees, diameterMm, expandedMm, standardUncertaintyMm, conformity } = station
+  const { boreId, depthMm, axisDegrees, diameterMm, expandedMm, conformity } = station
   const min = limits?.min ?? Number.NEGATIVE_INFINITY
   const max = limits?.max ?? Number.POSITIVE_INFINITY
   const inside = sorted.reduce((count, d) => count + (d >= min && d <= max ? 1 : 0), 0) / sorted.length
@@ -159,7 +159,7 @@ function resultOf({ station, boreName, limits, drawn }: Simulated): SimulatedSta
     axisDegrees,
     linear: { lowMm: diameterMm - expandedMm, highMm: diameterMm + expandedMm },
     simulated: { lowMm: quantileOf(sorted, 0.025), highMm: quantileOf(sorted, 0.975) },
-    toleranceMm: 0.5 * 10 ** Math.floor(Math.log10(standardUncertaintyMm)),
+    toleranceMm: expandedMm / 20,
     ...(conformity ? { inside: { linear: conformity.probabilityInside, simulated: inside } } : {}),
   }
 }

@@ -210,7 +210,7 @@ test('the doubt of the largest diameter is taken apart, and checked by simulatio
   await page.getByRole('button', { name: simulation.cancel }).click()
   await expect(page.getByRole('progressbar')).toHaveCount(0)
   await page.getByRole('button', { name: simulation.start }).click()
-  await expect(page.locator('.simulation')).toContainText('20,000 simulated surveys agree', {
+  await expect(page.locator('.simulation')).toContainText('20,000 draws of every error agree', {
     timeout: 30_000,
   })
   await expectAccessible(page, '.budget')

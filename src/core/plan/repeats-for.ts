@@ -95,10 +95,11 @@ function fewestReaching(doubtOf: DoubtOf, wantedMm: number): number | undefined 
 
 function remediesOf(request: RepeatsRequest, leastNowMm: number): RepeatsRemedy[] {
   const finer = withFinerGauge(request)
+  const setBy = request.conditions.standard.kind
   const all = (part: Contribution) =>
-    preparations.reduce((share, preparation) => share * shareAfter(preparation, part), 1)
+    preparations.reduce((share, preparation) => share * shareAfter(preparation, part, setBy), 1)
   const tried: readonly (readonly [RepeatsRemedy['kind'], DoubtOf])[] = [
-    ...preparations.map((kind) => [kind, doubt(request, (part) => shareAfter(kind, part))] as const),
+    ...preparations.map((kind) => [kind, doubt(request, (part) => shareAfter(kind, part, setBy))] as const),
     ...(finer ? [['finer-gauge', doubt(finer, () => 1)] as const] : []),
     ['all-together', doubt(finer ?? request, all)],
   ]

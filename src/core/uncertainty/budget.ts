@@ -1,4 +1,5 @@
 import type { Contribution, SourceKind, StationFinding } from '../findings'
+import type { StandardKind } from '../measured'
 import { combine, expanded } from './combine'
 
 /** One kind of error in a station's budget. */
@@ -45,9 +46,9 @@ const afterRecord: { readonly [Kind in SourceKind]?: number } = {
  * The budget of a station by kinds of error, and what would shrink it: two more repeats, a ring instead of a
  * micrometer, recording what is missing, knowing the temperatures twice as well. Each is reckoned by scaling the
  * contributions it acts on and combining anew (GUM, JCGM 100:2008, 5.2.2 and G.4.1), the degrees of freedom
- * unchanged. The figures of a ring are the typical ones.
+ * unchanged. A ring is proposed only for what was set by a micrometer; its figures are the typical ones.
  */
-export function budgetOf(station: StationFinding): Budget {
+export function budgetOf(station: StationFinding, setBy: StandardKind): Budget {
   const { contributions } = station
   const variance = contributions.reduce((sum, part) => sum + part.signedMm ** 2, 0)
   const kinds = [...new Set(contributions.map(({ kind }) => kind))]
@@ -65,30 +66,33 @@ export function budgetOf(station: StationFinding): Budget {
     .filter(({ u }) => u > 0)
     .sort((a, b) => b.u - a.u)
   const now = expandedOf(contributions)
-  return { expandedMm: now, parts, improvements: improvementsOf(station, now) }
+  return { expandedMm: now, parts, improvements: improvementsOf(station, setBy, now) }
 }
 
-function improvementsOf({ contributions, repeats }: StationFinding, now: number): Improvement[] {
+function improvementsOf(
+  { contributions, repeats }: StationFinding,
+  setBy: StandardKind,
+  now: number,
+): Improvement[] {
   const more = Math.sqrt(repeats / (repeats + repeatsMore))
   const scaled = (kind: Improvement['kind'], scale: (part: Contribution) => number): Improvement => ({
     kind,
     expandedMm: expandedOf(contributions.map((part) => ({ ...part, signedMm: part.signedMm * scale(part) }))),
   })
-  const ofShares = (kind: Preparation) => scaled(kind, (part) => shareAfter(kind, part))
+  const ofShares = (kind: Preparation) => scaled(kind, (part) => shareAfter(kind, part, setBy))
   return [
     scaled('more-repeats', (part) => (shrinksByRepeats(part) ? more : 1)),
-    ...(contributions.some(isOfMicrometer) ? (['set-by-ring'] as const) : []).map(ofShares),
-    ...(['record-what-is-missing', 'know-the-temperatures'] as const).map(ofShares),
+    ...preparations.map(ofShares),
   ]
     .filter(({ expandedMm }) => expandedMm <= 0.95 * now)
     .sort((a, b) => a.expandedMm - b.expandedMm)
 }
 
 /** What is left of a contribution, as a share, once a preparation was made: see `budgetOf`. */
-export function shareAfter(preparation: Preparation, part: Contribution): number {
+export function shareAfter(preparation: Preparation, part: Contribution, setBy: StandardKind): number {
   switch (preparation) {
     case 'set-by-ring':
-      return isOfMicrometer(part) ? (ringShare[part.kind] ?? 1) : 1
+      return setBy === 'micrometer' ? (ringShare[part.kind] ?? 1) : 1
     case 'record-what-is-missing':
       return part.assumed ? (afterRecord[part.kind] ?? 1) : 1
     case 'know-the-temperatures':
@@ -106,13 +110,6 @@ const ringShare: { readonly [Kind in SourceKind]?: number } = {
   setting: 0.75 / 2.6,
   standard: 0.5 / 1.5,
   'standard-error': 0,
-}
-
-function isOfMicrometer({ kind, signedMm }: Contribution): boolean {
-  // A ring's typical setting and doubt lie under these.
-  return (
-    (kind === 'setting' && Math.abs(signedMm) > 0.002) || (kind === 'standard' && Math.abs(signedMm) > 0.001)
-  )
 }
 
 function isOfTemperature({ kind }: Contribution): boolean {

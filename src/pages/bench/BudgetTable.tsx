@@ -15,7 +15,7 @@ interface BudgetTableProps {
 }
 
 /** The budget of the station pointed at, else of the largest, with what would shrink its doubt. */
-export function BudgetTable({ bench: { finding }, simulation }: BudgetTableProps) {
+export function BudgetTable({ bench: { finding, standard }, simulation }: BudgetTableProps) {
   const pointed = useSession((state) => state.pointed)
   const counted = finding.stations.filter((station) => station.counted)
   const at = (depthMm: number | undefined, angle: number | undefined) =>
@@ -23,7 +23,7 @@ export function BudgetTable({ bench: { finding }, simulation }: BudgetTableProps
   const station =
     at(pointed?.depthMm, pointed?.angleDegrees) ?? at(finding.largest?.depthMm, finding.largest?.axisDegrees)
   if (!station) return null
-  const budget = budgetOf(station)
+  const budget = budgetOf(station, standard.kind)
   const { title, of, heads } = words.budget
   const largest = largestPart(budget)
   return (

@@ -4,8 +4,9 @@ import type { SourceKind } from '../../core/findings'
 export const budget = {
   budget: {
     title: 'What the doubt is made of',
-    of: (place: string, doubt: string) => `At ${place}, ${doubt}:`,
-    heads: { part: 'Part', amount: '± µm', share: 'Share' },
+    of: (place: string, doubt: string) =>
+      `At ${place}, ${doubt} (95 %), made of these standard uncertainties u.`,
+    heads: { part: 'Part', amount: 'u, µm', share: 'Share' },
     kinds: {
       'wall-expansion': 'how much the wall grows with warmth',
       'standard-expansion': 'how much the standard grows with warmth',

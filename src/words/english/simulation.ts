@@ -1,14 +1,14 @@
-/** Checking the linear figures by simulated surveys. */
+/** Checking the linear figures by drawing every error. */
 export const simulation = {
   simulation: {
     start: 'Check by simulation',
-    lead: 'Draws every error anew, many times over, and looks whether the ± above hold.',
-    running: (done: string, all: string) => `${done} of ${all} surveys simulated`,
+    lead: 'Draws every error anew, many times over, and looks whether the ± of the diameters hold.',
+    running: (done: string, all: string) => `${done} of ${all} draws`,
     cancel: 'Stop',
     agrees: (trials: string, apart: string, place: string) =>
-      `${trials} simulated surveys agree with the intervals above: their ends differ by ${apart} at most, at ${place}.`,
+      `${trials} draws of every error agree with the ± of the diameters: their ends differ by ${apart} at most, at ${place}.`,
     differs: (trials: string, apart: string, place: string) =>
-      `${trials} simulated surveys do not agree with the intervals above: their ends differ by ${apart} at ${place}. Trust the simulated interval there:`,
+      `${trials} draws of every error do not agree with the ± of the diameters: their ends differ by ${apart} at ${place}. Trust the simulated interval there:`,
     interval: (low: string, high: string) => `${low} to ${high} mm`,
     inside: (linear: string, simulated: string) =>
       `Chance of being inside the limits there: ${linear}, simulated ${simulated}.`,

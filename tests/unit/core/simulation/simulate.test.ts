@@ -34,7 +34,7 @@ describe('simulated surveys, seed 5', () => {
     for (const { inside } of result.stations) {
       expect(Math.abs((inside?.linear ?? 0) - (inside?.simulated ?? 1))).toBeLessThan(0.02)
     }
-    expect(simulationTexts(result)[0]).toMatch(/agree with the intervals above/)
+    expect(simulationTexts(result)[0]).toMatch(/agree with the ± of the diameters/)
   })
 
   it('have the interval of a normal error where there is no other: ± 1.95996 u', () => {

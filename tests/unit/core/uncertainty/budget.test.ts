@@ -13,7 +13,7 @@ const table = {
 
 function budgetFor(measured: Parameters<typeof findingOf>[0]) {
   const station = first(findingOf(measured).stations)
-  return { station, budget: budgetOf(station) }
+  return { station, budget: budgetOf(station, first(measured.standards).kind) }
 }
 
 describe('the budget of a station', () => {
@@ -36,6 +36,11 @@ describe('the budget of a station', () => {
       }),
     )
     expect(byRing?.expandedMm).toBeCloseTo(ring.budget.expandedMm, 9)
+    // Nothing is gained by a ring where there is one already, however much its setting is doubted.
+    const doubted = budgetFor(
+      measuredBore(table, { gauge: { kind: 'dial-0.001-ring', settingUm: 4 }, standard: { kind: 'ring' } }),
+    )
+    expect(doubted.budget.improvements.map(({ kind }) => kind)).not.toContain('set-by-ring')
   })
 
   it('says what two more repeats would be worth, as such a survey shows it', () => {

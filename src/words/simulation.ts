@@ -1,5 +1,5 @@
 import { type Simulation, worstOf } from '../core/simulation/simulate'
-import { percent, placeText, plain, size } from './numbers'
+import { chances, placeText, plain, size } from './numbers'
 import { words } from './words'
 
 const grouped = new Intl.NumberFormat('en-GB')
@@ -19,7 +19,7 @@ export function simulationTexts(simulation: Simulation): readonly string[] {
   const place = words.next.inBore(words.bar.boreNamed(station.boreName), placeText(station))
   const trials = countText(simulation.trials)
   const inside = station.inside
-    ? [said.inside(percent(station.inside.linear), percent(station.inside.simulated))]
+    ? [said.inside(chances(station.inside.linear), chances(station.inside.simulated))]
     : []
   if (apartMm <= station.toleranceMm) return [said.agrees(trials, apart, place), ...inside]
   const { lowMm, highMm } = station.simulated

@@ -67,7 +67,8 @@ function stationsOf(measured: Measured, trials: number): Simulated[] {
     const shared = {
       boreName: finding.boreName,
       conditions: conditionsOf(measured, bore, survey),
-      limits: pair && judgedLimits(pair),
+      // A bore for comparison is not judged.
+      limits: pair && finding.role === 'of-this-engine' ? judgedLimits(pair) : undefined,
     }
     return finding.stations
       .filter(({ counted }) => counted)
@@ -160,7 +161,7 @@ function resultOf({ station, boreName, limits, drawn }: Simulated): SimulatedSta
     linear: { lowMm: diameterMm - expandedMm, highMm: diameterMm + expandedMm },
     simulated: { lowMm: quantileOf(sorted, 0.025), highMm: quantileOf(sorted, 0.975) },
     toleranceMm: expandedMm / 20,
-    ...(conformity ? { inside: { linear: conformity.probabilityInside, simulated: inside } } : {}),
+    ...(conformity && limits ? { inside: { linear: conformity.probabilityInside, simulated: inside } } : {}),
   }
 }
 

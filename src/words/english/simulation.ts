@@ -11,7 +11,7 @@ export const simulation = {
       `${trials} draws of every error do not agree with the ± of the diameters: their ends differ by ${apart} at ${place}. Trust the simulated interval there:`,
     interval: (low: string, high: string) => `${low} to ${high} mm`,
     inside: (linear: string, simulated: string) =>
-      `Chance of being inside the limits there: ${linear}, simulated ${simulated}.`,
+      `Inside the limits there: ${linear}, by the draws ${simulated}.`,
     failed: 'The simulation stopped because of a fault of its own. The figures above stand as they are.',
     stale: 'The readings have changed since.',
   },

@@ -3,14 +3,9 @@ import * as z from 'zod/mini'
 import { type ReadResult, readJob } from '../job/read-job'
 import { type Job, jobFormatVersion } from '../job/schema'
 import { writeJob } from '../job/write-job'
-import {
-  type Connection,
-  connectionTo,
-  type JobRecord,
-  type SetAsideReason,
-  type ShelfDatabase,
-} from './shelf-database'
+import { type Connection, connectionTo } from './shelf-database'
 import { ShelfError, shelfErrorOf } from './shelf-error'
+import type { JobRecord, SetAsideReason, ShelfDatabase } from './shelf-stores'
 
 export interface ShelfEntry {
   readonly id: string

@@ -4,6 +4,7 @@ import { expect, type Page, test } from '@playwright/test'
 import { build } from 'vite'
 import { newJob } from '../../src/job/new-job'
 import type { Job } from '../../src/job/schema'
+import { writeJob } from '../../src/job/write-job'
 
 type ShelfModule = typeof import('../../src/storage/job-shelf')
 
@@ -130,6 +131,22 @@ function plant(page: Page, record: object): Promise<void> {
   )
 }
 
+const storesOfVersion2 = ['aside', 'entries', 'history', 'jobs', 'marks', 'photos', 'specs', 'versions']
+
+function storeNames(page: Page): Promise<string[]> {
+  return page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open('borewall')
+        opening.onsuccess = () => {
+          opening.result.close()
+          resolve([...opening.result.objectStoreNames])
+        }
+        opening.onerror = () => reject(opening.error)
+      }),
+  )
+}
+
 const record = (id: string, text: string) => ({
   id,
   formatVersion: 1,
@@ -223,6 +240,56 @@ test.describe('the shelf of jobs', () => {
     )
     expect(await read(page, 'a')).toMatchObject({ ok: true, job: { name: 'Saw 5' } })
     expect(await setAside(page)).toEqual([])
+  })
+})
+
+test.describe('a shelf of the first arrangement', () => {
+  test('loses nothing when it is brought to this one: jobs, the pile set aside, and which was open last', async ({
+    page,
+  }) => {
+    await openPage(page)
+    const kept = writeJob(job('a', 'Saw'))
+    await page.evaluate(
+      (records) =>
+        new Promise<void>((resolve, reject) => {
+          const opening = indexedDB.open('borewall', 1)
+          // As the first Borewall arranged its stores.
+          opening.onupgradeneeded = () => {
+            opening.result.createObjectStore('jobs', { keyPath: 'id' })
+            opening.result.createObjectStore('aside', { autoIncrement: true })
+            opening.result.createObjectStore('marks')
+          }
+          opening.onerror = () => reject(opening.error)
+          opening.onsuccess = () => {
+            const writing = opening.result.transaction(['jobs', 'aside', 'marks'], 'readwrite')
+            for (const each of records) writing.objectStore('jobs').put(each)
+            const aside = { reason: 'unreadable', setAsideAt: '2024-01-01T00:00:00.000Z', record: records[1] }
+            writing.objectStore('aside').add(aside)
+            writing.objectStore('marks').put('a', 'last-open')
+            writing.oncomplete = () => {
+              opening.result.close()
+              resolve()
+            }
+            writing.onabort = () => reject(writing.error)
+          }
+        }),
+      [record('a', kept), record('b', 'spoilt')],
+    )
+    await openShelf(page)
+    expect(await stored(page, 'a')).toEqual(record('a', kept))
+    expect(await stored(page, 'b')).toEqual(record('b', 'spoilt'))
+    expect(await setAside(page)).toMatchObject([{ reason: 'unreadable', name: 'b', text: 'spoilt' }])
+    expect(await page.evaluate(() => window.shelf.lastOpen())).toBe('a')
+    expect(await storeNames(page)).toEqual(storesOfVersion2)
+    expect(await read(page, 'a')).toEqual({ ok: true, job: job('a', 'Saw') })
+    await save(page, job('a', 'Saw again'))
+    expect(await read(page, 'a')).toMatchObject({ ok: true, job: { name: 'Saw again' } })
+    expect(await setAside(page)).toHaveLength(1)
+  })
+
+  test('has the same stores as a shelf that is opened for the first time', async ({ page }) => {
+    await openShelf(page)
+    expect(await storeNames(page)).toEqual(storesOfVersion2)
   })
 })
 
@@ -391,7 +458,7 @@ test.describe('a shelf that fails', () => {
     const upgraded = await newer.evaluate(
       () =>
         new Promise<string>((resolve) => {
-          const opening = indexedDB.open('borewall', 2)
+          const opening = indexedDB.open('borewall', 3)
           opening.onblocked = () => resolve('blocked')
           opening.onsuccess = () => resolve('open')
         }),

@@ -3,6 +3,7 @@ import * as z from 'zod/mini'
 import { type ReadResult, readJob } from '../job/read-job'
 import { type Job, jobFormatVersion } from '../job/schema'
 import { writeJob } from '../job/write-job'
+import { type KeptSpecs, keptSpecsOn } from './kept-specs'
 import { type Connection, connectionTo } from './shelf-database'
 import { ShelfError, shelfErrorOf } from './shelf-error'
 import type { JobRecord, SetAsideReason, ShelfDatabase } from './shelf-stores'
@@ -39,6 +40,8 @@ export interface Shelf {
   setAside(): Promise<readonly SetAside[]>
   /** Takes a record off the pile once the user has it or does not want it. */
   discardSetAside(key: number): Promise<void>
+  /** Limits kept for use in other jobs. */
+  readonly specs: KeptSpecs
   /** Closes the database; it is opened again when it is needed. */
   close(): Promise<void>
 }
@@ -88,6 +91,7 @@ export async function openShelf({ now, databaseName = 'borewall' }: ShelfOptions
     setAside: () => attempt(setAsideList),
     discardSetAside: (key) =>
       attempt((database) => write(database, (writing) => writing.objectStore('aside').delete(key))),
+    specs: keptSpecsOn(attempt),
     close: () => connection.close(),
   }
 }

@@ -45,8 +45,8 @@ export interface ShelfDatabase extends DBSchema {
   aside: { key: number; value: SetAsideRecord }
   /** Single values by name: the job open last, say. */
   marks: { key: string; value: unknown }
-  /** What a list shows of each job, under the job's id. */
-  entries: { key: string; value: unknown }
+  /** What a list shows of each job, under the job's id; the index goes by `changedAt`. */
+  entries: { key: string; value: unknown; indexes: { 'by-changed': string } }
   /** Earlier texts of jobs, oldest first; the index goes by `jobId`. */
   versions: { key: number; value: unknown; indexes: { 'by-job': string } }
   /** What can be undone and redone of each job, under the job's id. */
@@ -68,7 +68,7 @@ export function arrangeStores(database: IDBPDatabase<ShelfDatabase>, oldVersion:
     database.createObjectStore('marks')
   }
   if (oldVersion < 2) {
-    database.createObjectStore('entries', { keyPath: 'id' })
+    database.createObjectStore('entries', { keyPath: 'id' }).createIndex('by-changed', 'changedAt')
     database.createObjectStore('versions', { autoIncrement: true }).createIndex('by-job', 'jobId')
     database.createObjectStore('history', { keyPath: 'id' })
     database.createObjectStore('specs', { keyPath: 'id' })

@@ -2,7 +2,16 @@
  * What the readings prove: the output of `inspect`. Lengths mm, angles degrees, probabilities 0 to 1.
  * Texts are made from the codes elsewhere; nothing here is worded for a person.
  */
-import type { Clamping, Entry, GaugeKind, OvalityRule, Role, StandardKind, TaperRule } from './measured'
+import type {
+  Clamping,
+  Entry,
+  GaugeKind,
+  OvalityRule,
+  Role,
+  StandardKind,
+  SurfaceFinding,
+  TaperRule,
+} from './measured'
 
 export interface Findings {
   /** Each bore by its latest survey. */
@@ -462,6 +471,33 @@ export type Blunder =
 /** A slip that these readings could not have shown. */
 export type Unseen = 'setting-and-sign' | 'whole-turn' | 'axes-swapped' | 'drift-with-order'
 
+/** Why a surface finding can end a bore that is in size. */
+export type SurfaceStop =
+  | 'bare-aluminium'
+  | 'flaking'
+  | 'catches-nail'
+  | 'pits-in-ring-path'
+  /** Where the rings run is not recorded. */
+  | 'pits-perhaps-in-ring-path'
+
+/** A length of a surface finding as it was measured, or as it follows from its place. */
+export interface SurfaceLength {
+  readonly mm: number
+  readonly from: 'measured' | 'place'
+}
+
+/** A surface finding with its size and what it means for a decision. */
+export interface SurfaceFound extends SurfaceFinding {
+  /** Around the bore; absent where it was not measured and its place is a line along the stroke. */
+  readonly across?: SurfaceLength
+  /** Along the bore; absent where it was not measured and its place is at one depth. */
+  readonly along?: SurfaceLength
+  /** Absent where it cannot end the bore by itself, as far as is recorded. */
+  readonly stop?: SurfaceStop
+  /** Whether a fingernail catches would decide, and was not tried. */
+  readonly nailWouldTell: boolean
+}
+
 export interface BoreFinding {
   readonly boreId: string
   readonly boreName: string
@@ -491,6 +527,8 @@ export interface BoreFinding {
   readonly blunders: readonly Blunder[]
   /** Blunders that these readings could not have shown. */
   readonly unseen: readonly Unseen[]
+  /** What was recorded of the surface; it weighs in a decision and never in the verdict on sizes. */
+  readonly surface: readonly SurfaceFound[]
   /** Length drawn, mm: the bore's own, or 10 mm past the outermost levels. */
   readonly drawnLengthMm: number
 }

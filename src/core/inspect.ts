@@ -22,6 +22,7 @@ import { notesOf } from './notes'
 import { blockedBy } from './ports/blocked'
 import { provisionalReasons } from './provisional'
 import { stationFindings } from './station-findings'
+import { surfaceFound } from './surface-findings/surface-found'
 import { temperatureEffect } from './temperature/temperature-effect'
 import type { SetUpConditions } from './uncertainty/set-up-contributions'
 
@@ -106,6 +107,7 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
       (blunder) => !survey.answered?.includes(blunderKey(blunder)),
     ),
     unseen: unseenOf(asRead),
+    surface: surfaceFound(survey, bore, roughSizeMm(setUp)),
     drawnLengthMm,
   }
 }

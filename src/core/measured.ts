@@ -259,6 +259,8 @@ export interface Survey {
   /** Axes in [0, 180). */
   readonly axesDegrees: readonly number[]
   readonly readings: readonly Reading[]
+  /** What the wall itself showed, beside its sizes. */
+  readonly surfaceFindings?: readonly SurfaceFinding[]
 }
 
 /** One or more repeats at a station: sizes in mm or dial readings in µm, as the set-up's entry says. */
@@ -269,4 +271,58 @@ export interface Reading {
   readonly dialUm?: readonly number[]
   /** The user says that both contacts did stand on metal, though the ports say otherwise. */
   readonly confirmed?: boolean
+}
+
+export const surfaceKinds = [
+  'scratch',
+  'scuff',
+  'stuck-metal',
+  'bare-aluminium',
+  'flaking',
+  'ridge',
+  'pits',
+  'rust',
+  'glaze',
+  'cross-hatch-worn-off',
+  'cross-hatch-seen',
+] as const
+/** What was seen or felt on the wall. */
+export type SurfaceKind = (typeof surfaceKinds)[number]
+
+export const surfaceShapes = ['patch', 'streak'] as const
+/** A streak runs along the stroke and is narrow. */
+export type SurfaceShape = (typeof surfaceShapes)[number]
+
+/**
+ * Where something lies on the wall. Angles run clockwise from `fromDegrees` to `toDegrees` and may cross 0°; a
+ * whole turn apart they go all round, and equal ones are a line along the stroke.
+ */
+export interface SurfacePlace {
+  readonly fromDepthMm: number
+  readonly toDepthMm: number
+  readonly fromDegrees: number
+  readonly toDegrees: number
+}
+
+/** A mark on the wall that figures do not show. */
+export interface SurfaceFinding extends SurfacePlace {
+  readonly id: string
+  readonly kind: SurfaceKind
+  readonly shape: SurfaceShape
+  /** Whether a fingernail drawn across it catches. Absent: not tried. */
+  readonly catchesNail?: boolean
+  /** Width around the bore and length along it, where they were measured; else they follow from the place. */
+  readonly acrossMm?: number
+  readonly alongMm?: number
+  readonly note?: string
+  readonly photos?: readonly Photograph[]
+}
+
+/** A photograph by its content: the picture itself is kept apart from the job. */
+export interface Photograph {
+  /** SHA-256 of its bytes, 64 hexadecimal digits. */
+  readonly hash: string
+  readonly name: string
+  readonly widthPx: number
+  readonly heightPx: number
 }

@@ -68,6 +68,9 @@ export type Flaw =
   | { readonly code: 'text-too-long'; readonly length: number; readonly most: number }
   | { readonly code: 'control-character' }
   | { readonly code: 'not-a-date'; readonly found: string }
+  /** Not 64 hexadecimal digits; not base64. */
+  | { readonly code: 'not-a-hash'; readonly found: string }
+  | { readonly code: 'not-base64' }
   | { readonly code: 'list-too-short'; readonly least: number }
   /** Length 0: not counted to the end. */
   | { readonly code: 'list-too-long'; readonly length: number; readonly most: number }
@@ -132,6 +135,8 @@ export const problemCodes = [
   'text-too-long',
   'control-character',
   'not-a-date',
+  'not-a-hash',
+  'not-base64',
   'list-too-short',
   'list-too-long',
   'duplicate-id',

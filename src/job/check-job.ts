@@ -80,7 +80,7 @@ function flawOf(issue: z.core.$ZodIssue, value: unknown): Flaw {
     case 'too_big':
       return boundFlaw(issue, found)
     case 'invalid_format':
-      return formatFlaw(issue.format, found)
+      return formatFlaw(issue, found)
     case 'custom':
       return ownFlaw(issue.params)
     default:
@@ -122,7 +122,9 @@ function rangeFlaw(found: number, range: NonNullable<ReturnType<typeof rangeOf>>
   return { code: 'out-of-range', found, least, most, mostExcluded, ...(unit ? { unit } : {}) }
 }
 
-function formatFlaw(format: string, found: unknown): Flaw {
+function formatFlaw({ format, path }: z.core.$ZodIssueInvalidStringFormat, found: unknown): Flaw {
+  if (lastField(path) === 'hash') return { code: 'not-a-hash', found: quotedValue(found) }
+  if (lastField(path) === 'base64') return { code: 'not-base64' }
   if (format === 'date') return { code: 'not-a-date', found: quotedValue(found) }
   const blank = typeof found === 'string' && found.trim() === ''
   return blank ? { code: 'text-blank' } : { code: 'control-character' }

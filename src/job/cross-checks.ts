@@ -112,6 +112,7 @@ function boreProblems(bore: Bore, path: PropertyKey[], measured: Measured): Plac
       const at = [...path, 'surveys', index]
       return [
         ...tooDeep(bore, survey, at),
+        ...surfaceProblems(bore, survey, [...at, 'surfaceFindings']),
         ...repeatedNumbers(survey.levelsMm, [...at, 'levelsMm'], 'mm'),
         ...repeatedNumbers(survey.axesDegrees, [...at, 'axesDegrees'], '°'),
         ...surveyProblems(survey, at, measured),
@@ -127,6 +128,19 @@ function tooDeep({ lengthMm }: Bore, survey: Survey, path: PropertyKey[]): Place
       ? [{ path: [...path, 'levelsMm', index], flaw: { code: 'deeper-than-bore', depthMm, lengthMm } }]
       : [],
   )
+}
+
+function surfaceProblems(
+  { lengthMm }: Bore,
+  { surfaceFindings = [] }: Survey,
+  path: PropertyKey[],
+): PlacedFlaw[] {
+  const past = surfaceFindings.flatMap(({ toDepthMm: depthMm }, index): PlacedFlaw[] =>
+    lengthMm !== undefined && depthMm > lengthMm
+      ? [{ path: [...path, index, 'toDepthMm'], flaw: { code: 'deeper-than-bore', depthMm, lengthMm } }]
+      : [],
+  )
+  return [...repeatedIds(surfaceFindings, path), ...past]
 }
 
 function repeatedNumbers(values: readonly number[], path: PropertyKey[], unit: 'mm' | '°'): PlacedFlaw[] {

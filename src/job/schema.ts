@@ -8,12 +8,15 @@ import {
   ovalityRules,
   roles,
   standardKinds,
+  surfaceKinds,
+  surfaceShapes,
   taperRules,
   wallKinds,
 } from '../core/measured'
 import type { Flaw } from '../core/problem'
 import { crossProblems } from './cross-checks'
 import { type FieldRange, fieldRanges, type RangedField } from './field-ranges'
+import { type EmbeddedPhotograph, photographTypes } from './photograph-record'
 
 // The page forbids compiling code from text, which zod would otherwise try.
 z.config({ jitless: true })
@@ -31,6 +34,8 @@ export interface Job extends Measured {
   readonly note?: string
   /** The readings are made up, for a demonstration. */
   readonly invented?: boolean
+  /** Only in files that take photographs along: see `embedded-photographs.ts`. */
+  readonly photographs?: readonly EmbeddedPhotograph[]
 }
 
 /** How many entries a list may have and how long a text may be: bounds on what a file can make us do. */
@@ -51,6 +56,10 @@ export const mostOf = {
   repeats: 50,
   checks: 50,
   checkReadings: 200,
+  surfaceFindings: 200,
+  photos: 20,
+  photographs: 400,
+  base64Length: 8_000_000,
 } as const
 
 function num(field: RangedField) {
@@ -286,6 +295,39 @@ const readingSchema = z
   })
   .check(z.describe('Repeats at one level on one axis: sizesMm or dialUm, as the entry of the set-up says'))
 
+const hash = z.string().check(z.regex(/^[0-9a-f]{64}$/), z.describe('SHA-256 of its bytes, in hexadecimal'))
+const pixels = (field: 'widthPx' | 'heightPx') =>
+  z.int().check(z.gte(fieldRanges[field].least), z.lte(fieldRanges[field].most))
+
+const photoSchema = z
+  .strictObject({ hash, name, widthPx: pixels('widthPx'), heightPx: pixels('heightPx') })
+  .check(z.describe('A photograph by its content; the picture itself is kept apart from the job'))
+
+const surfaceSchema = z
+  .strictObject({
+    id,
+    kind: z.enum(surfaceKinds),
+    shape: z.enum(surfaceShapes).check(z.describe('A streak runs along the stroke and is narrow')),
+    fromDepthMm: num('fromDepthMm'),
+    toDepthMm: num('toDepthMm'),
+    fromDegrees: num('fromDegrees'),
+    toDegrees: num('toDegrees'),
+    catchesNail: optional(
+      z.boolean(),
+      'Whether a fingernail drawn across it catches; not tried where left out',
+    ),
+    acrossMm: optional(num('acrossMm'), 'Width around the bore as measured, mm; by its place where left out'),
+    alongMm: optional(num('alongMm'), 'Length along the bore as measured, mm; by its place where left out'),
+    note: optional(note),
+    photos: optional(z.array(photoSchema).check(z.maxLength(mostOf.photos))),
+  })
+  .check(
+    inOrder('fromDepthMm', 'toDepthMm'),
+    z.describe(
+      'What was seen or felt on the wall. Angles run clockwise, seen from the deck, and may cross 0°; a whole turn apart they go all round',
+    ),
+  )
+
 const surveySchema = z
   .strictObject({
     id,
@@ -316,6 +358,7 @@ const surveySchema = z
         z.describe('Directions across the bore, degrees clockwise seen from the deck, from 0 to below 180'),
       ),
     readings: z.array(readingSchema).check(z.maxLength(mostOf.readings)),
+    surfaceFindings: optional(z.array(surfaceSchema).check(z.maxLength(mostOf.surfaceFindings))),
   })
   .check(z.describe('One occasion on which a bore was measured'))
 
@@ -335,6 +378,12 @@ const boreSchema = z.strictObject({
   surveys: z.array(surveySchema).check(z.minLength(1), z.maxLength(mostOf.surveys)),
 })
 
+const photographSchema = z.strictObject({
+  hash,
+  type: z.enum(photographTypes),
+  base64: z.string().check(z.maxLength(mostOf.base64Length), z.regex(/^[A-Za-z0-9+/]+={0,2}$/)),
+})
+
 /** The job file. Lengths in mm or µm, temperatures in °C, angles in degrees, as the field names say. */
 export const jobSchema = z
   .strictObject({
@@ -351,6 +400,10 @@ export const jobSchema = z
     thermometers: z.array(thermometerSchema).check(z.maxLength(mostOf.instruments)),
     setUps: z.array(setUpSchema).check(z.minLength(1), z.maxLength(mostOf.setUps)),
     bores: z.array(boreSchema).check(z.minLength(1), z.maxLength(mostOf.bores)),
+    photographs: optional(
+      z.array(photographSchema).check(z.maxLength(mostOf.photographs)),
+      'The photographs that surface findings name, in a file that takes them along',
+    ),
   })
   .check((checked) => {
     for (const { path, flaw } of crossProblems(checked.value)) refuse(checked, path, flaw)

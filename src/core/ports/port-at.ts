@@ -7,7 +7,7 @@ const forgiven = 1e-9
  * Width of a port around the bore, degrees in (0, 360]: from `fromDegrees` clockwise to `toDegrees`, which
  * may cross 0°. Edges a whole number of turns apart go all round; equal edges have no width.
  */
-export function portWidthDegrees(port: Port): number {
+export function portWidthDegrees(port: Pick<Port, 'fromDegrees' | 'toDegrees'>): number {
   const turn = modulo(port.toDegrees - port.fromDegrees, 360)
   return turn === 0 && port.toDegrees !== port.fromDegrees ? 360 : turn
 }

@@ -91,6 +91,9 @@ export const problems = {
         : `This text is longer than ${most} characters.`,
     'control-character': () => 'There is an invisible control character in this text. Type it anew.',
     'not-a-date': ({ found }) => `${found} is not a date; write year, month and day as in 2024-05-31.`,
+    'not-a-hash': ({ found }) =>
+      `${found} names no photograph; its content hash has 64 digits from 0 to 9 and a to f.`,
+    'not-base64': () => 'The content of this photograph is damaged: it is not written in base64.',
     'list-too-short': ({ least }) =>
       least === 1 ? 'This list needs at least one entry.' : `This list needs at least ${least} entries.`,
     'list-too-long': ({ length, most }) =>

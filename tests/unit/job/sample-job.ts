@@ -106,10 +106,27 @@ export const sampleJob: Job = {
             { depthMm: 8, axisDegrees: 90, sizesMm: [54.02] },
             { depthMm: 35, axisDegrees: 90, sizesMm: [54.018, 54.019], confirmed: true },
           ],
+          surfaceFindings: [
+            {
+              id: 'streak',
+              kind: 'scratch',
+              shape: 'streak',
+              fromDepthMm: 12,
+              toDepthMm: 40,
+              fromDegrees: 359,
+              toDegrees: 1,
+              catchesNail: true,
+              acrossMm: 0.4,
+              alongMm: 27,
+              note: 'Bright',
+              photos: [{ hash: 'ab'.repeat(32), name: 'scratch.jpg', widthPx: 1600, heightPx: 1200 }],
+            },
+          ],
         },
       ],
     },
   ],
+  photographs: [{ hash: 'ab'.repeat(32), type: 'image/jpeg', base64: '/9j/4A==' }],
 }
 
 /** Counts up: `id-1`, `id-2` and so on. */

@@ -154,6 +154,7 @@ export function bore(change: Partial<BoreFinding> = {}): BoreFinding {
     notes: [],
     blunders: [],
     unseen: [],
+    surface: [],
     drawnLengthMm: 88,
     ...change,
   }

@@ -76,6 +76,14 @@ const samples: Samples = {
     { code: 'not-a-date', found: '"31.5.2024"' },
     '"31.5.2024" is not a date; write year, month and day as in 2024-05-31.',
   ],
+  'not-a-hash': [
+    { code: 'not-a-hash', found: '"photo.jpg"' },
+    '"photo.jpg" names no photograph; its content hash has 64 digits from 0 to 9 and a to f.',
+  ],
+  'not-base64': [
+    { code: 'not-base64' },
+    'The content of this photograph is damaged: it is not written in base64.',
+  ],
   'list-too-short': [{ code: 'list-too-short', least: 1 }, 'This list needs at least one entry.'],
   'list-too-long': [
     { code: 'list-too-long', length: 70, most: 64 },

@@ -55,6 +55,7 @@ export function made(plan: Plan): { bore: Bore; finding: BoreFinding } {
     notes: [],
     blunders: [],
     unseen: [],
+    surface: [],
     drawnLengthMm: plan.lengthMm ?? Math.max(0, ...levelsMm) + 10,
   }
   return { bore, finding }

@@ -40,10 +40,11 @@ export function stationFindings(
     survey.id,
     counted.map((m) => m.sizesMm.map((mm) => mm * 1000)),
   )
+  const shared = setUpContributions(conditions)
   return measured.map((m): StationFinding => {
     const id = `${conditions.bore.id}:${survey.id}:${m.reading.depthMm}:${m.reading.axisDegrees}`
     const contributions = [
-      ...setUpContributions(conditions, m.diameterMm),
+      ...shared(m.diameterMm),
       ...stationContributions({
         id,
         repeats: m.sizesMm.length,

@@ -4,6 +4,7 @@ import { inspect } from '../../src/core/inspect'
 import { gridOf } from '../../src/core/surface/grid-of'
 import { wallOf } from '../../src/core/surface/wall'
 import { readJob } from '../../src/job/read-job'
+import type { Job } from '../../src/job/schema'
 import { type Figure, spread } from './figures'
 
 /** How long the readings of one small job take to become findings, and one bore to become a grid. */
@@ -15,6 +16,7 @@ export function coreTimes(root: string): Figure[] {
   const bore = job.bores[0]
   const finding = inspect(job).bores[0]
   if (bore === undefined || finding === undefined) throw new Error('the scenario has no bore')
+  const block = fourSurveys(root)
   const wall = wallOf(bore, finding)
   if (wall === undefined) throw new Error('the scenario has no counted reading')
   return [
@@ -34,6 +36,14 @@ export function coreTimes(root: string): Figure[] {
       target: '2 ms',
     },
     {
+      name: 'job of four cylinders with four surveys each to findings',
+      value: spread(
+        timesOf(200, () => inspect(block)),
+        'ms',
+      ),
+      target: '10 ms',
+    },
+    {
       name: 'wall to grid of 256 × 128',
       value: spread(
         timesOf(50, () => gridOf(wall, finding, { rows: 128, columns: 256 })),
@@ -41,6 +51,19 @@ export function coreTimes(root: string): Figure[] {
       ),
     },
   ]
+}
+
+/** A block of four whose bores were measured four times. */
+function fourSurveys(root: string): Job {
+  const read = readJob(readFileSync(join(root, 'scenarios', 'B-four-cylinder-iron.json'), 'utf8'))
+  if (!read.ok) throw new Error('the scenario could not be read')
+  const bores = read.job.bores.map((bore) => ({
+    ...bore,
+    surveys: bore.surveys.flatMap((survey) =>
+      [1, 2, 3, 4].map((visit) => ({ ...survey, id: `${survey.id}-${visit}`, hoursRun: 100 * visit })),
+    ),
+  }))
+  return { ...read.job, bores }
 }
 
 /** Durations in ms of so many calls, after a quarter as many that are not counted. */

@@ -125,7 +125,7 @@ describe('the same length through the model of a bore measured against a standar
       standardExpansion: { perK: alpha, doubtPerK: 1e-6, assumed: false },
       temperatures: temperaturesOf(setUp, []),
     }
-    const signed = new Map(setUpContributions(conditions, length(inputs)).map((p) => [p.kind, p.signedMm]))
+    const signed = new Map(setUpContributions(conditions)(length(inputs)).map((p) => [p.kind, p.signedMm]))
     expect(signed.get('wall-expansion')).toBeCloseTo(slope('wallPerK', 1e-6) * 1e-6, 10)
     expect(signed.get('standard-expansion')).toBeCloseTo(slope('standardPerK', 1e-6) * 1e-6, 10)
     expect(signed.get('reference-temperature')).toBeCloseTo(slope('referenceC', 1), 8)

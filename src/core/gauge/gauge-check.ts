@@ -129,7 +129,7 @@ function doubtOf(
   sizeMm = conditions.setUp.settingSizeMm,
 ): StationDoubt {
   return stationDoubt([
-    ...setUpContributions(conditions, sizeMm),
+    ...setUpContributions(conditions)(sizeMm),
     ...stationContributions({
       id: `check:${gauge.id}`,
       repeats,

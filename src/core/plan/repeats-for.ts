@@ -136,7 +136,7 @@ function withFinerGauge(request: RepeatsRequest): RepeatsRequest | undefined {
 
 function doubt(request: RepeatsRequest, share: (part: Contribution) => number): DoubtOf {
   const { conditions, diameterMm, repeatability, question, axes } = request
-  const shared = setUpContributions(conditions, diameterMm)
+  const shared = setUpContributions(conditions)(diameterMm)
   const { setUp, gauge, standard } = conditions
   const station = (id: string, repeats: number) =>
     [

@@ -1,5 +1,5 @@
-import { deviationOfEstimate } from './deviation-of-estimate'
-import { gaussLegendre } from './gauss-legendre'
+import { deviationOfEstimate, deviationOfLargeEstimate } from './deviation-of-estimate'
+import { gaussLegendre, type Quadrature } from './gauss-legendre'
 import { normalCdfTabulated, normalDensity } from './normal'
 import { quantileOfDistribution } from './root'
 
@@ -30,7 +30,7 @@ export function largestOfStationsFactor(
   p = 0.95,
 ): number {
   if (stations.length === 0) throw new RangeError('largestOfStationsFactor: no stations')
-  const { nodes: spread, weights } = deviationOfEstimate(degreesOfFreedom, spreadPoints(degreesOfFreedom))
+  const { nodes: spread, weights } = spreadOf(degreesOfFreedom)
   const own = (s: DoubtParts) => Math.max(s.individual, s.common * 1e-6) || 1
   const ratios: Ratios = {
     common: Float64Array.from(stations, (s) => s.common / own(s)),
@@ -44,9 +44,12 @@ export function largestOfStationsFactor(
   return quantileOfDistribution(probability, p, 1.6, 3.2, 4e-4)
 }
 
-function spreadPoints(degreesOfFreedom: number): number {
-  if (degreesOfFreedom < 6) return 48
-  return degreesOfFreedom < 16 ? 18 : 14
+function spreadOf(degreesOfFreedom: number): Quadrature {
+  if (degreesOfFreedom < 16) return deviationOfEstimate(degreesOfFreedom, degreesOfFreedom < 6 ? 48 : 18)
+  return deviationOfLargeEstimate(
+    degreesOfFreedom,
+    degreesOfFreedom < 30 ? 7 : degreesOfFreedom < 100 ? 5 : 3,
+  )
 }
 
 /** Each station's shared part and its whole doubt, both over its own part. */

@@ -25,24 +25,33 @@ export const typicalStandardDoubtUm = { ring: 0.5, micrometer: 1.5 } as const
 export const uncheckedMicrometerHalfWidthUm = 2
 
 /**
- * The errors that diameters share, mm, each with identity and scope, at a diameter of `diameterMm`.
+ * The errors that diameters of a set-up share, mm, each with identity and scope, as a function of the diameter
+ * in mm: those of temperature grow with it, those of the setting do not.
  * Sensitivities are the partial derivatives of the model of `diameterAt20` (those of lengths to within
  * α·ΔT, a few parts in ten thousand: 1 is taken); those of the temperatures are taken with respect to T_r and T_b − T_r, as in GUM (JCGM 100:2008) H.1. Two independent thermometers
  * are two sources with the sensitivities D·α_r and −D·α_b, which is the same covariance written out. Where
  * only T_b was recorded, T_b and T_b − T_r are the inputs, and the difference then moves T_r: −D·α_r.
  */
-export function setUpContributions(c: SetUpConditions, diameterMm: number): Contribution[] {
-  return [...temperatureContributions(c, diameterMm), ...settingContributions(c)]
+export function setUpContributions(c: SetUpConditions): (diameterMm: number) => Contribution[] {
+  const perMm = temperatureContributionsPerMm(c)
+  const ofSetting = settingContributions(c)
+  return (diameterMm) => [
+    ...perMm.map((part) => ({ ...part, signedMm: part.signedMm * diameterMm })),
+    ...ofSetting,
+  ]
 }
 
-function temperatureContributions(c: SetUpConditions, d: number): Contribution[] {
+/** What the temperatures bring to each mm of diameter. */
+function temperatureContributionsPerMm(c: SetUpConditions): Contribution[] {
   const { temperatures: t, wall, standardExpansion: reference, setUp, standard, bore } = c
-  const parts: Contribution[] = [
+  const two = t.knowledge === 'two-thermometers'
+  const named = thermometerOf(t)
+  return [
     {
       kind: 'wall-expansion',
       id: `wall-expansion:${bore.wall?.kind ?? 'not-recorded'}:${wall.perK}`,
       scope: 'job',
-      signedMm: -d * (t.boreC - 20) * wall.doubtPerK,
+      signedMm: -(t.boreC - 20) * wall.doubtPerK,
       degreesOfFreedom: infinite,
       assumed: wall.assumed,
     },
@@ -50,28 +59,24 @@ function temperatureContributions(c: SetUpConditions, d: number): Contribution[]
       kind: 'standard-expansion',
       id: `standard-expansion:${standard.id}`,
       scope: 'standard',
-      signedMm: d * (t.referenceC - 20 + changeInZeroK(setUp)) * reference.doubtPerK,
+      signedMm: (t.referenceC - 20 + changeInZeroK(setUp)) * reference.doubtPerK,
       degreesOfFreedom: infinite,
       assumed: false,
     },
-  ]
-  const two = t.knowledge === 'two-thermometers'
-  const named = thermometerOf(t)
-  parts.push({
-    kind: 'reference-temperature',
-    id: named === undefined ? `temperature:${setUp.id}` : `thermometer:${named}`,
-    scope: named === undefined ? 'set-up' : 'thermometer',
-    signedMm: d * (two ? reference.perK : reference.perK - wall.perK) * t.referenceDoubtK,
-    degreesOfFreedom: infinite,
-    assumed: t.knowledge === 'none',
-  })
-  parts.push(
+    {
+      kind: 'reference-temperature',
+      id: named === undefined ? `temperature:${setUp.id}` : `thermometer:${named}`,
+      scope: named === undefined ? 'set-up' : 'thermometer',
+      signedMm: (two ? reference.perK : reference.perK - wall.perK) * t.referenceDoubtK,
+      degreesOfFreedom: infinite,
+      assumed: t.knowledge === 'none',
+    },
     two
       ? {
           kind: 'bore-thermometer',
           id: `thermometer:${t.boreThermometerId}`,
           scope: 'thermometer',
-          signedMm: -d * wall.perK * t.differenceDoubtK,
+          signedMm: -wall.perK * t.differenceDoubtK,
           degreesOfFreedom: infinite,
           assumed: false,
         }
@@ -79,12 +84,11 @@ function temperatureContributions(c: SetUpConditions, d: number): Contribution[]
           kind: 'temperature-difference',
           id: `temperature-difference:${setUp.id}:${bore.id}`,
           scope: 'bore',
-          signedMm: -d * (t.knowledge === 'bore-only' ? reference : wall).perK * t.differenceDoubtK,
+          signedMm: -(t.knowledge === 'bore-only' ? reference : wall).perK * t.differenceDoubtK,
           degreesOfFreedom: infinite,
           assumed: t.knowledge !== 'one-thermometer',
         },
-  )
-  return parts
+  ]
 }
 
 /**

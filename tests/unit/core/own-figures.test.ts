@@ -80,6 +80,25 @@ describe('the factor for the largest of 16 stations (own computation)', () => {
     expect(Math.abs(largestOfStationsFactor(stations, nu) - factor)).toBeLessThan(1e-3)
   })
 
+  // Solved by adaptive quadrature over both errors with scipy 1.17.1.
+  it.each([
+    [16, 20, 0, 3.19618],
+    [16, 20, 1.3, 2.68288],
+    [16, 100, 0, 3.88641],
+    [30, 20, 0, 3.0037],
+    [30, 20, 1.3, 2.61632],
+    [30, 100, 0, 3.59864],
+    [100, 20, 0, 2.85883],
+    [100, 20, 1.3, 2.56935],
+    [100, 100, 0, 3.37622],
+    [400, 20, 0, 2.81398],
+    [400, 20, 1.3, 2.55535],
+    [400, 100, 0, 3.30643],
+  ])('is with ν = %s for %s stations of %s × u shared %s to 1e-3', (nu, count, common, factor) => {
+    const stations = Array.from({ length: count }, () => ({ common, individual: 1 }))
+    expect(Math.abs(largestOfStationsFactor(stations, nu) - factor)).toBeLessThan(1e-3)
+  })
+
   it('falls to that of one station where all doubt is shared, and needs no own part at all', () => {
     const stations = Array.from({ length: 16 }, () => ({ common: 2, individual: 0 }))
     expect(largestOfStationsFactor(stations, infinite)).toBeCloseTo(1.64485, 3)

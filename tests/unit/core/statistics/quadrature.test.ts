@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { deviationOfEstimate } from '../../../../src/core/statistics/deviation-of-estimate'
+import {
+  deviationOfEstimate,
+  deviationOfLargeEstimate,
+} from '../../../../src/core/statistics/deviation-of-estimate'
+import { gaussHermite } from '../../../../src/core/statistics/gauss-hermite'
 import { gaussLegendre } from '../../../../src/core/statistics/gauss-legendre'
 import { largestOfStationsFactor } from '../../../../src/core/statistics/largest-of-stations'
 import { quantileOfDistribution, risingRoot } from '../../../../src/core/statistics/root'
@@ -23,6 +27,35 @@ describe('Gauss–Legendre quadrature', () => {
   })
 })
 
+describe('Gauss–Hermite quadrature', () => {
+  it('has the nodes and weights of Abramowitz & Stegun, table 25.10 (from memory, 5 nodes)', () => {
+    const { nodes, weights } = gaussHermite(5)
+    const table = [0, 0.958572464614, 2.020182870456]
+    const tableWeights = [0.945308720483, 0.393619323152, 0.019953242059]
+    for (const i of [0, 1, 2]) {
+      expect((nodes[2 + i] ?? 0) / Math.SQRT2).toBeCloseTo(table[i] ?? 0, 11)
+      expect((nodes[2 - i] ?? 0) / Math.SQRT2).toBeCloseTo(-(table[i] ?? 0), 11)
+      expect((weights[2 + i] ?? 0) * Math.sqrt(Math.PI)).toBeCloseTo(tableWeights[i] ?? 0, 11)
+    }
+  })
+
+  it.each([1, 2, 7, 12, 20])('with %s nodes has the moments of the normal up to degree 2n − 1', (n) => {
+    const { nodes, weights } = gaussHermite(n)
+    let moment = 1
+    for (let degree = 0; degree <= 2 * n - 2; degree += 2) {
+      const even = nodes.reduce((sum, z, i) => sum + (weights[i] ?? 0) * z ** degree, 0)
+      expect(even / moment).toBeCloseTo(1, 11)
+      const odd = nodes.reduce((sum, z, i) => sum + (weights[i] ?? 0) * z ** (degree + 1), 0)
+      expect(odd / moment).toBeCloseTo(0, 10)
+      moment *= degree + 1
+    }
+  })
+
+  it('refuses a number of nodes that it cannot find', () => {
+    for (const n of [0, 1.5, 21]) expect(() => gaussHermite(n)).toThrow(RangeError)
+  })
+})
+
 describe('the spread of an estimated standard deviation', () => {
   it.each([1, 2, 5, 8, 20, 100, 1e5])('has with ν = %s the mean square 1 and weights that make 1', (nu) => {
     const { nodes, weights } = deviationOfEstimate(nu, 64)
@@ -33,8 +66,22 @@ describe('the spread of an estimated standard deviation', () => {
     expect(mean(4)).toBeCloseTo(1 + 2 / nu, 5)
   })
 
+  it.each([
+    [16, 7],
+    [30, 5],
+    [100, 3],
+  ])('has them with ν = %s in %s nodes too', (nu, points) => {
+    const { nodes, weights } = deviationOfLargeEstimate(nu, points)
+    const mean = (power: number) => nodes.reduce((sum, w, i) => sum + (weights[i] ?? 0) * w ** power, 0)
+    expect(mean(0)).toBeCloseTo(1, 12)
+    expect(mean(2)).toBeCloseTo(1, 4)
+    expect(mean(4)).toBeCloseTo(1 + 2 / nu, 3)
+    expect(() => deviationOfLargeEstimate(15, points)).toThrow(RangeError)
+  })
+
   it('is one node for infinitely many degrees of freedom, and refuses none', () => {
     expect([...deviationOfEstimate(Number.POSITIVE_INFINITY, 18).nodes]).toEqual([1])
+    expect([...deviationOfLargeEstimate(Number.POSITIVE_INFINITY, 3).nodes]).toEqual([1])
     expect(() => deviationOfEstimate(0, 18)).toThrow(RangeError)
   })
 })

@@ -1,26 +1,18 @@
-import type { IDBPDatabase, IDBPTransaction } from 'idb'
-import * as z from 'zod/mini'
-import { type ReadResult, readJob } from '../job/read-job'
-import { type Job, jobFormatVersion } from '../job/schema'
-import { writeJob } from '../job/write-job'
+import type { ReadResult } from '../job/read-job'
+import type { Job } from '../job/schema'
+import { moveAside, type SetAside, setAsideList } from './aside-pile'
+import { jobIn, recordOf } from './job-record'
 import { type KeptSpecs, keptSpecsOn } from './kept-specs'
-import { type Connection, connectionTo } from './shelf-database'
-import { ShelfError, shelfErrorOf } from './shelf-error'
-import type { JobRecord, SetAsideReason, ShelfDatabase } from './shelf-stores'
+import { lastOpen, lastOpenMark } from './last-open'
+import { type Saving, saveJob } from './save-job'
+import { connectionTo } from './shelf-database'
+import { removeEntry } from './shelf-entries'
+import { attempted, type Database, unlessFull, write } from './shelf-transaction'
 
 export interface ShelfEntry {
   readonly id: string
   readonly name: string
   readonly changedAt: string
-}
-
-/** A record that was moved out of the way, as the text to download. */
-export interface SetAside {
-  readonly key: number
-  readonly reason: SetAsideReason
-  readonly setAsideAt: string
-  readonly name: string
-  readonly text: string
 }
 
 /** The jobs kept in this browser. Every failure is a `ShelfError` with a code. */
@@ -52,41 +44,24 @@ export interface ShelfOptions {
   readonly databaseName?: string
 }
 
-// Fields that a newer Borewall may have added are no reason to call a record unreadable.
-const recordSchema = z.object({
-  id: z.string(),
-  formatVersion: z.number(),
-  changedAt: z.string(),
-  name: z.string(),
-  text: z.string(),
-})
-
-const lastOpenMark = 'last-open'
-/** So many replaced copies are kept; unreadable records are kept without end. */
-const mostReplaced = 50
-
-type Database = IDBPDatabase<ShelfDatabase>
-type Writing = IDBPTransaction<ShelfDatabase, ('jobs' | 'aside' | 'marks')[], 'readwrite'>
-
 /** Opens the shelf. Rejects with a `ShelfError` where this browser keeps nothing. */
 export async function openShelf({ now, databaseName = 'borewall' }: ShelfOptions): Promise<Shelf> {
   const connection = connectionTo(databaseName)
   await connection.open()
-  /** Texts of the jobs as this page last read or wrote them: what it may write over. */
-  const known = new Map<string, string>()
+  const saving: Saving = { known: new Map(), now }
   const attempt = <Result>(step: (database: Database) => Promise<Result>) => attempted(connection, step)
   let lastSave: Promise<unknown> = Promise.resolve()
   return {
     save(job) {
       // One after the other: a save reads back what it wrote, not what the next one did.
-      const saving = lastSave.then(() => attempt((database) => save(database, job, known, now)))
-      lastSave = saving.then(nothing, nothing)
-      return saving
+      const done = lastSave.then(() => attempt((database) => saveJob(database, job, saving)))
+      lastSave = done.then(nothing, nothing)
+      return done
     },
     list: () => attempt((database) => list(database, now)),
-    read: (id) => attempt((database) => read(database, id, known, now)),
-    peek: (id) => attempt(async (database) => resultOf(await database.get('jobs', id))?.result),
-    remove: (id) => attempt((database) => remove(database, id, known)),
+    read: (id) => attempt((database) => read(database, id, saving)),
+    peek: (id) => attempt((database) => peek(database, id)),
+    remove: (id) => attempt((database) => remove(database, id, saving)),
     lastOpen: () => attempt(lastOpen),
     setAside: () => attempt(setAsideList),
     discardSetAside: (key) =>
@@ -98,141 +73,29 @@ export async function openShelf({ now, databaseName = 'borewall' }: ShelfOptions
 
 function nothing(): void {}
 
-async function attempted<Result>(
-  connection: Connection,
-  step: (database: Database) => Promise<Result>,
-): Promise<Result> {
-  try {
-    return await step(await connection.open())
-  } catch (error) {
-    throw shelfErrorOf(error)
-  }
-}
-
-/** One transaction over all stores: all of it is on the disk when this resolves, or none of it happened. */
-async function write(database: Database, step: (writing: Writing) => Promise<unknown>): Promise<void> {
-  const writing = database.transaction(['jobs', 'aside', 'marks'], 'readwrite', { durability: 'strict' })
-  try {
-    await step(writing)
-  } catch (error) {
-    // The failure that led here is the one to report, not the abort that follows from it.
-    await abandon(writing)
-    throw writing.error ?? error
-  }
-  await writing.done
-}
-
-/** A full disk must not keep a job from being read; the next save says that it is full. */
-async function unlessFull(step: Promise<void>): Promise<void> {
-  try {
-    await step
-  } catch (error) {
-    if (shelfErrorOf(error).code !== 'quota') throw error
-  }
-}
-
-async function abandon(writing: Writing): Promise<void> {
-  try {
-    writing.abort()
-  } catch (error) {
-    if (!(error instanceof DOMException && error.name === 'InvalidStateError')) throw error
-  }
-  await writing.done.then(
-    () => undefined,
-    () => undefined,
-  )
-}
-
-async function save(
-  database: Database,
-  job: Job,
-  known: Map<string, string>,
-  now: () => Date,
-): Promise<void> {
-  const { id, name, formatVersion } = job
-  const changedAt = now().toISOString()
-  const text = writeJob(job)
-  const record: JobRecord = { id, formatVersion, changedAt, name, text }
-  await write(database, async (writing) => {
-    const jobs = writing.objectStore('jobs')
-    const before = await jobs.get(id)
-    if (before !== undefined) await keepWhatIsNotOurs(writing, before, { known: known.get(id), text, now })
-    await jobs.put(record)
-    await writing.objectStore('marks').put(id, lastOpenMark)
-  })
-  known.set(id, text)
-  const stored = recordSchema.safeParse(await database.get('jobs', id))
-  if (!stored.success || stored.data.text !== text) throw new ShelfError('mismatch')
-}
-
-interface Replacing {
-  readonly known: string | undefined
-  readonly text: string
-  readonly now: () => Date
-}
-
-async function keepWhatIsNotOurs(writing: Writing, before: unknown, replacing: Replacing): Promise<void> {
-  const record = recordSchema.safeParse(before)
-  if (record.success && record.data.formatVersion > jobFormatVersion) throw new ShelfError('newer')
-  const stored = record.success ? record.data.text : undefined
-  if (stored !== undefined && (stored === replacing.known || stored === replacing.text)) return
-  const readable = stored !== undefined && readJob(stored).ok
-  await putAside(writing, before, readable ? 'replaced' : 'unreadable', replacing.now)
-}
-
-async function putAside(
-  writing: Writing,
-  record: unknown,
-  reason: SetAsideReason,
-  now: () => Date,
-): Promise<void> {
-  const aside = writing.objectStore('aside')
-  await aside.add({ reason, setAsideAt: now().toISOString(), record })
-  if (reason !== 'replaced') return
-  const replaced: number[] = []
-  for (let cursor = await aside.openCursor(); cursor; cursor = await cursor.continue()) {
-    if (cursor.value.reason === 'replaced') replaced.push(cursor.key)
-  }
-  for (const key of replaced.slice(0, -mostReplaced)) await aside.delete(key)
-}
-
-/** Moves unreadable records aside in one step: at no moment is a record in neither place. */
-async function moveAside(database: Database, id: string, now: () => Date): Promise<void> {
-  await write(database, async (writing) => {
-    const jobs = writing.objectStore('jobs')
-    const record = await jobs.get(id)
-    if (record === undefined) return
-    await putAside(writing, record, 'unreadable', now)
-    await jobs.delete(id)
-  })
-}
-
 async function list(database: Database, now: () => Date): Promise<readonly ShelfEntry[]> {
   const entries: ShelfEntry[] = []
   const unreadable: string[] = []
   for (const key of await database.getAllKeys('jobs')) {
-    const record = recordSchema.safeParse(await database.get('jobs', key))
-    if (record.success) {
-      const { id, name, changedAt } = record.data
-      entries.push({ id, name, changedAt })
-    } else unreadable.push(key)
+    const record = recordOf(await database.get('jobs', key))
+    if (record) entries.push({ id: record.id, name: record.name, changedAt: record.changedAt })
+    else unreadable.push(key)
   }
   for (const key of unreadable) await unlessFull(moveAside(database, key, now))
   return entries.sort((a, b) => b.changedAt.localeCompare(a.changedAt))
 }
 
-async function read(
-  database: Database,
-  id: string,
-  known: Map<string, string>,
-  now: () => Date,
-): Promise<ReadResult | undefined> {
-  const stored = resultOf(await database.get('jobs', id))
+async function read(database: Database, id: string, { known, now }: Saving): Promise<ReadResult | undefined> {
+  const stored: unknown = await database.get('jobs', id)
   if (stored === undefined) return undefined
-  const { result, text } = stored
+  const { result, text } = jobIn(stored)
   if (result.ok && text !== undefined) {
     known.set(id, text)
-    await unlessFull(write(database, (writing) => writing.objectStore('marks').put(id, lastOpenMark)))
+    await unlessFull(
+      write(database, async (writing) => {
+        await writing.objectStore('marks').put(id, lastOpenMark)
+      }),
+    )
     return result
   }
   const newer = !result.ok && result.problems.some(({ code }) => code === 'newer-version')
@@ -240,49 +103,17 @@ async function read(
   return result
 }
 
-/** The job in a stored record, with its text where the record has one. */
-function resultOf(
-  stored: unknown,
-): { readonly result: ReadResult; readonly text: string | undefined } | undefined {
-  if (stored === undefined) return undefined
-  const record = recordSchema.safeParse(stored)
-  return record.success
-    ? { result: readJob(record.data.text), text: record.data.text }
-    : { result: { ok: false, problems: [{ code: 'not-a-job', path: '' }] }, text: undefined }
+async function peek(database: Database, id: string): Promise<ReadResult | undefined> {
+  const stored: unknown = await database.get('jobs', id)
+  return stored === undefined ? undefined : jobIn(stored).result
 }
 
-async function remove(database: Database, id: string, known: Map<string, string>): Promise<void> {
+async function remove(database: Database, id: string, { known }: Saving): Promise<void> {
   await write(database, async (writing) => {
     await writing.objectStore('jobs').delete(id)
+    await removeEntry(writing, id)
     const marks = writing.objectStore('marks')
     if ((await marks.get(lastOpenMark)) === id) await marks.delete(lastOpenMark)
   })
   known.delete(id)
-}
-
-async function lastOpen(database: Database): Promise<string | undefined> {
-  const id = await database.get('marks', lastOpenMark)
-  return typeof id === 'string' ? id : undefined
-}
-
-async function setAsideList(database: Database): Promise<readonly SetAside[]> {
-  const found: SetAside[] = []
-  const aside = database.transaction('aside').store
-  for (let cursor = await aside.openCursor(); cursor; cursor = await cursor.continue()) {
-    const { reason, setAsideAt, record } = cursor.value
-    found.push({ key: cursor.key, reason, setAsideAt, ...asFile(record) })
-  }
-  return found
-}
-
-/** The text as it was saved where there is one, else all that the record holds. */
-function asFile(record: unknown): { readonly name: string; readonly text: string } {
-  const name = textIn(record, 'name') ?? ''
-  return { name, text: textIn(record, 'text') ?? JSON.stringify(record, null, 2) }
-}
-
-function textIn(record: unknown, field: string): string | undefined {
-  if (typeof record !== 'object' || record === null) return undefined
-  const value: unknown = Reflect.get(record, field)
-  return typeof value === 'string' ? value : undefined
 }

@@ -2,6 +2,7 @@ import type { BoreFinding } from '../core/findings'
 import type { Bore } from '../core/measured'
 import type { Job } from '../job/schema'
 import { boreHeading, surveySentence } from '../words/findings-page'
+import { surfaceSentence } from '../words/surface'
 import { leanSentence, provisionalSentence, sureSentence, verdictSentence } from '../words/verdict'
 import { words } from '../words/words'
 
@@ -31,6 +32,7 @@ export function captionOf(job: Job, bore: Bore, finding: BoreFinding): Caption {
       leanSentence(finding),
       sureSentence(finding),
       provisionalSentence(finding),
+      surfaceSentence(finding),
     ].filter((sentence) => sentence !== undefined),
     foot: [
       ...(drawnAlike ? [words.picture.symmetric] : []),

@@ -18,6 +18,7 @@ import { send } from './english/send'
 import { setUp } from './english/set-up'
 import { sheet } from './english/sheet'
 import { simulation } from './english/simulation'
+import { surface } from './english/surface'
 import { verdict } from './english/verdict'
 
 /**
@@ -44,6 +45,7 @@ export const en = {
   ...budget,
   ...plan,
   ...simulation,
+  ...surface,
   ...send,
   ...firstPage,
 }

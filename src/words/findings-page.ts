@@ -6,6 +6,7 @@ import { dayText } from './day-text'
 import { cautions, findingRows, markText, noteTexts, type Row, temperatureSentence } from './findings'
 import { checkHeading, checkSentences } from './gauge-check'
 import { degrees, depth, plain, sizeWithDoubt } from './numbers'
+import { surfaceLines, surfaceSentence } from './surface'
 import { effectSentences } from './temperature'
 import {
   aboutSentence,
@@ -110,12 +111,19 @@ function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): 
       sureSentence(finding),
       provisionalSentence(finding),
       aboutSentence(finding),
+      surfaceSentence(finding),
     ),
     ...stationTable(job, finding),
     ...(rows.length > 0
       ? ([
           { kind: 'subheading', text: words.findings.title },
           { kind: 'entries', entries: rows.map(entryOf) },
+        ] as const)
+      : []),
+    ...(finding.surface.length > 0
+      ? ([
+          { kind: 'subheading', text: words.surface.title },
+          { kind: 'list', items: surfaceLines(finding) },
         ] as const)
       : []),
     ...(notes.length > 0

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import type { Row } from '../../words/findings'
 import { cautions, findingRows, noteTexts, temperatureSentence } from '../../words/findings'
+import { surfaceSentence } from '../../words/surface'
 import {
   aboutSentence,
   leanSentence,
@@ -42,6 +43,7 @@ export function Proof({
           {sentence}
         </p>
       ))}
+      {surfaceSentence(finding) ? <p className="lean surface-caution">{surfaceSentence(finding)}</p> : null}
       {main.length > 0 ? (
         <ul className="findings" aria-label={words.findings.title}>
           {main.map((row) => (

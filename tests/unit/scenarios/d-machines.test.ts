@@ -108,3 +108,14 @@ describe('the invented hydraulic tube', () => {
     expect(axes.some((axis) => axis === 200 % 180)).toBe(false)
   })
 })
+
+describe('the surface of the invented machines', () => {
+  it('can end them both, though every size is inside', () => {
+    const [rust, pits] = proven(compressor, 'cylinder').surface
+    const [score] = proven(tube, 'tube').surface
+    expect(rust?.stop).toBeUndefined()
+    expect(pits?.stop).toMatch(/^pits/)
+    expect(score).toMatchObject({ stop: 'catches-nail', along: { mm: 120, from: 'place' } })
+    expect(proven(tube, 'tube').verdict).toMatchObject({ known: true, verdict: 'inside' })
+  })
+})

@@ -1,5 +1,7 @@
 import type { KeyboardEvent } from 'react'
 import { useStore } from 'zustand'
+import { VerdictShape } from '../charts/VerdictShape'
+import { verdictPlace } from '../core/conformity/standing'
 import type { Bore, Role } from '../core/measured'
 import { addBore } from '../job/bore-commands'
 import { jobStore } from '../job/job-store'
@@ -9,7 +11,6 @@ import { chooseBore, session } from '../session/session'
 import { verdictSentence } from '../words/verdict'
 import { words } from '../words/words'
 import { Menu, type MenuItem } from './Menu'
-import { VerdictShape } from './VerdictShape'
 
 /** The bores of this engine, then those to compare with, and a button for one more. */
 export function BoreTabs() {
@@ -88,7 +89,7 @@ function BoreTab(props: {
       onClick={() => chooseBore(bore.id)}
     >
       {bore.name}
-      {finding && !compared ? <VerdictShape verdict={finding.verdict} /> : null}
+      {finding?.verdict.known && !compared ? <VerdictShape place={verdictPlace(finding.verdict)} /> : null}
     </button>
   )
 }

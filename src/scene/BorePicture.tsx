@@ -2,6 +2,7 @@ import './bore-picture.css'
 import { type KeyboardEvent, type Ref, useId, useImperativeHandle, useMemo, useRef } from 'react'
 import type { LimitPair, StationFinding } from '../core/findings'
 import type { Belt, Port } from '../core/measured'
+import { rampSpan } from '../core/surface/ramp-span'
 import type { WallGrid } from '../core/surface/wall-grid'
 import type { ViewName } from './bore-camera'
 import type { BoreRow } from './bore-row'
@@ -16,7 +17,7 @@ import type { PictureAim } from './use-bore-camera'
 import { usePictureOverlay } from './use-picture-overlay'
 import { usePicturePointer } from './use-picture-pointer'
 import { type PictureParts, usePictureScene } from './use-picture-scene'
-import { rampSpan, type Theme } from './wall-palette'
+import type { Theme } from './wall-palette'
 
 /** Moves of the picture for buttons beside it. */
 export interface BorePictureHandle {

@@ -1,9 +1,10 @@
 import type { Ref } from 'react'
 import type { LimitPair } from '../core/findings'
+import type { RampSpan } from '../core/surface/ramp-span'
 import { keyTexts, keyTicks } from './key-ticks'
 import type { MarksPresent } from './marks-present'
 import type { PictureLabels } from './picture-labels'
-import { type RampSpan, type Theme, wallPalette } from './wall-palette'
+import { type Theme, wallPalette } from './wall-palette'
 
 /** Height of the colour key and of its lines, CSS pixels; its style sheet has the same. */
 const keyBox = { height: 76, lineHeight: 15 }

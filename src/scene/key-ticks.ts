@@ -1,6 +1,6 @@
 import type { LimitPair } from '../core/findings'
+import type { RampSpan } from '../core/surface/ramp-span'
 import type { PictureLabels } from './picture-labels'
-import type { RampSpan } from './wall-palette'
 
 /** A limit, or the middle that is counted from, on the colour key. */
 export interface KeyTick {

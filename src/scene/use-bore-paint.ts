@@ -2,11 +2,12 @@ import { useFrame, useThree } from '@react-three/fiber'
 import { useEffect, useState } from 'react'
 import type { LimitPair } from '../core/findings'
 import type { Port } from '../core/measured'
+import { rampSpan } from '../core/surface/ramp-span'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BorePaint } from './bore-paint'
 import type { PointedPlace } from './pointed-place'
 import { setPorts } from './shared-uniforms'
-import { rampSpan, type Theme, wallPalette } from './wall-palette'
+import { type Theme, wallPalette } from './wall-palette'
 
 export interface PaintedBore {
   readonly grid: WallGrid

@@ -1,10 +1,11 @@
 import { BackSide, FrontSide, type IUniform, type RawShaderMaterial, Vector2, Vector3 } from 'three'
 import type { LimitPair } from '../core/findings'
+import type { RampSpan } from '../core/surface/ramp-span'
 import { colourVector } from './colour-uniform'
 import { rawMaterial } from './raw-material'
 import { wallSource } from './shader-sources'
 import type { SharedUniforms } from './shared-uniforms'
-import type { RampSpan, WallPalette } from './wall-palette'
+import type { WallPalette } from './wall-palette'
 
 /** Stands for a limit that does not exist, µm. */
 const nowhereUm = 1e6

@@ -1,5 +1,6 @@
 import { interpolateLab, piecewise } from 'd3-interpolate'
 import type { LimitPair } from '../core/findings'
+import { type RampSpan, rampSpan } from '../core/surface/ramp-span'
 
 export type Theme = 'light' | 'dark'
 
@@ -65,35 +66,6 @@ const palettes: Record<Theme, WallPalette> = {
 
 export function wallPalette(theme: Theme): WallPalette {
   return palettes[theme]
-}
-
-/** The deviations at which the ramp ends, µm from the middle. */
-export interface RampSpan {
-  readonly lowUm: number
-  readonly highUm: number
-}
-
-/**
- * Where the ramp ends: at the limits drawn; with one limit alone at its mirror image about the middle; with
- * none at the furthest deviation, either way. Never empty.
- */
-export function rampSpan(
-  middleMm: number,
-  pair: LimitPair | undefined,
-  deviationsUm: Float32Array,
-): RampSpan {
-  const low = pair?.minMm === undefined ? undefined : (pair.minMm - middleMm) * 1000
-  const high = pair?.maxMm === undefined ? undefined : (pair.maxMm - middleMm) * 1000
-  if (low !== undefined && high !== undefined && high > low) return { lowUm: low, highUm: high }
-  const limit = Math.abs(high ?? low ?? 0)
-  const reach =
-    limit > 0
-      ? limit
-      : Math.max(
-          1,
-          deviationsUm.reduce((most, value) => Math.max(most, Math.abs(value)), 0),
-        )
-  return { lowUm: -reach, highUm: reach }
 }
 
 /** What colours one wall, in the picture and on the map alike. */

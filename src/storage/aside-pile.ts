@@ -1,3 +1,4 @@
+import { removeEntry } from './shelf-entries'
 import type { SetAsideReason } from './shelf-stores'
 import { type Database, type Writing, write } from './shelf-transaction'
 
@@ -38,6 +39,7 @@ export async function moveAside(database: Database, id: string, now: () => Date)
     if (record === undefined) return
     await putAside(writing, record, 'unreadable', now)
     await jobs.delete(id)
+    await removeEntry(writing, id)
   })
 }
 

@@ -1,6 +1,7 @@
 import type { ReadResult } from '../job/read-job'
 import type { Job } from '../job/schema'
 import { moveAside, type SetAside, setAsideList } from './aside-pile'
+import { type JobList, jobListOn } from './job-list'
 import { jobIn, recordOf } from './job-record'
 import { type KeptSpecs, keptSpecsOn } from './kept-specs'
 import { lastOpen, lastOpenMark } from './last-open'
@@ -32,6 +33,8 @@ export interface Shelf {
   setAside(): Promise<readonly SetAside[]>
   /** Takes a record off the pile once the user has it or does not want it. */
   discardSetAside(key: number): Promise<void>
+  /** What a list of all jobs is made from. */
+  readonly jobs: JobList
   /** Limits kept for use in other jobs. */
   readonly specs: KeptSpecs
   /** Closes the database; it is opened again when it is needed. */
@@ -66,6 +69,7 @@ export async function openShelf({ now, databaseName = 'borewall' }: ShelfOptions
     setAside: () => attempt(setAsideList),
     discardSetAside: (key) =>
       attempt((database) => write(database, (writing) => writing.objectStore('aside').delete(key))),
+    jobs: jobListOn(attempt, now),
     specs: keptSpecsOn(attempt),
     close: () => connection.close(),
   }

@@ -1,4 +1,5 @@
-import type { BoreFinding, Findings, Place, ShapeFinding, Verdict } from '../core/findings'
+import { type Standing, standingOf } from '../core/conformity/standing'
+import type { BoreFinding, Findings, Place, ShapeFinding } from '../core/findings'
 import type { OvalityRule, Role, TaperRule } from '../core/measured'
 import { inMicrons, microns, plusMinusMicrons, size } from './numbers'
 import { words } from './words'
@@ -23,9 +24,6 @@ export interface BlockRow {
   readonly ovality?: BlockFigure
   readonly taper?: BlockFigure
 }
-
-/** How a bore stands to all of its limits: out of one, too close to one, inside of all, or not judged. */
-export type Standing = 'out' | 'too-close' | 'inside' | 'none'
 
 /** The bores of the engine, then those for comparison, a row for each. */
 export function blockRows(findings: Findings): readonly BlockRow[] {
@@ -69,20 +67,6 @@ function shape<Which extends 'ovality' | 'taper'>(which: Which, found: Shape | u
   } as {
     readonly [Key in Which]: BlockFigure
   }
-}
-
-/** How a bore stands to its limits of size, out-of-round and taper together. */
-export function standingOf({ role, verdict, ovality, taper }: BoreFinding): Standing {
-  if (role === 'for-comparison') return 'none'
-  const verdicts: (Verdict | undefined)[] = [
-    verdict.known ? verdict.verdict : undefined,
-    ...[ovality[0], taper[0]].map((found) => (found?.known ? found.verdict : undefined)),
-  ]
-  if (verdicts.some((one) => one === 'above' || one === 'below')) return 'out'
-  if (verdicts.includes('too-close')) return 'too-close'
-  // A limit that could not be reckoned with may be the one that the bore is over.
-  if ([ovality[0], taper[0]].some((found) => found?.limitOpen !== undefined)) return 'none'
-  return verdicts.includes('inside') ? 'inside' : 'none'
 }
 
 /** How the bores of the engine stand, in a sentence; undefined for an engine of one bore. */

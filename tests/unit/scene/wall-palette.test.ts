@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { rampSpan, type Theme, wallPaint, wallPalette } from '../../../src/scene/wall-palette'
+import { rampSpan } from '../../../src/core/surface/ramp-span'
+import { type Theme, wallPaint, wallPalette } from '../../../src/scene/wall-palette'
 
 type Rgb = readonly [number, number, number]
 const themes: readonly Theme[] = ['light', 'dark']

@@ -1,0 +1,100 @@
+import type { BoreMap } from '../job/job-summary'
+import { type ListedJob, listedJob, storedMaps } from '../job/listed-job'
+import { lastOpenMark } from './last-open'
+import { afterMaps, mapsKey, markEntry, renewEntry } from './shelf-entries'
+import { type Database, type Writing, write } from './shelf-transaction'
+
+/** What a list of all jobs is made from, without reading any job. */
+export interface JobList {
+  /** The jobs on the shelf that changed last, the latest first: so many at most, archived and deleted ones left out. */
+  newest(most: number): Promise<readonly ListedJob[]>
+  /** All of them, in no order; those that have no entry yet are missing. */
+  all(): Promise<readonly ListedJob[]>
+  /** Ids of kept jobs whose entry is missing, damaged or of another version. */
+  unlisted(): Promise<readonly string[]>
+  /** The maps of these jobs, by their id. */
+  maps(ids: readonly string[]): Promise<ReadonlyMap<string, readonly BoreMap[]>>
+  /** Makes the entry of a job anew. */
+  renew(id: string): Promise<ListedJob | undefined>
+  /** Puts a job away, or takes it back to the shelf. */
+  archive(id: string, isArchived: boolean): Promise<void>
+  /** Marks a job as deleted, or takes that back; it stays in the database. */
+  markDeleted(id: string, isDeleted: boolean): Promise<void>
+}
+
+type Attempt = <Result>(step: (database: Database) => Promise<Result>) => Promise<Result>
+
+export function jobListOn(attempt: Attempt, now: () => Date): JobList {
+  const writing = (step: (writing: Writing) => Promise<void>) => attempt((database) => write(database, step))
+  return {
+    newest: (most) => attempt((database) => newest(database, most)),
+    all: () => attempt(all),
+    unlisted: () => attempt(unlisted),
+    maps: (ids) => attempt((database) => mapsOf(database, ids)),
+    renew: (id) =>
+      attempt(async (database) => {
+        await write(database, (renewing) => renewEntry(renewing, id))
+        return listedJob(await database.get('entries', id))
+      }),
+    archive: (id, isArchived) =>
+      writing((one) => markEntry(one, id, { archivedAt: isArchived ? now().toISOString() : undefined })),
+    markDeleted: (id, isDeleted) =>
+      writing(async (one) => {
+        await markEntry(one, id, { deletedAt: isDeleted ? now().toISOString() : undefined })
+        const marks = one.objectStore('marks')
+        if (isDeleted && (await marks.get(lastOpenMark)) === id) await marks.delete(lastOpenMark)
+      }),
+  }
+}
+
+async function newest(database: Database, most: number): Promise<ListedJob[]> {
+  const found: ListedJob[] = []
+  const byChanged = database.transaction('entries').store.index('by-changed')
+  for (let cursor = await byChanged.openCursor(null, 'prev'); cursor; cursor = await cursor.continue()) {
+    const entry = listedJob(cursor.value)
+    if (entry && entry.archivedAt === undefined && entry.deletedAt === undefined) found.push(entry)
+    if (found.length === most) break
+  }
+  return found
+}
+
+/** So many at once: between two lots the page can answer. */
+const lot = 2500
+
+async function all(database: Database): Promise<ListedJob[]> {
+  const listed: ListedJob[] = []
+  let from = IDBKeyRange.lowerBound(afterMaps)
+  for (;;) {
+    const stored: unknown[] = await database.getAll('entries', from, lot)
+    for (const one of stored) {
+      const entry = listedJob(one)
+      if (entry) listed.push(entry)
+    }
+    const last = stored.at(-1)
+    if (stored.length < lot || last === undefined) return listed
+    from = IDBKeyRange.lowerBound(keyOf(last), true)
+  }
+}
+
+/** The store takes in no record without one. */
+function keyOf(stored: unknown): string {
+  const key: unknown = typeof stored === 'object' && stored !== null ? Reflect.get(stored, 'id') : undefined
+  if (typeof key !== 'string') throw new Error('An entry of the list has no id')
+  return key
+}
+
+async function unlisted(database: Database): Promise<string[]> {
+  const listed = new Set((await all(database)).map(({ id }) => id))
+  return (await database.getAllKeys('jobs')).filter((id) => !listed.has(id))
+}
+
+async function mapsOf(
+  database: Database,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, readonly BoreMap[]>> {
+  const { store } = database.transaction('entries')
+  const maps = await Promise.all(
+    ids.map(async (id) => [id, storedMaps(await store.get(mapsKey(id))) ?? []] as const),
+  )
+  return new Map(maps)
+}

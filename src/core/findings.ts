@@ -419,6 +419,8 @@ export type Note =
   /** From the deck down. */
   | { readonly code: 'no-reading-between'; readonly gaps: readonly DepthSpan[] }
   | { readonly code: 'stations-not-read'; readonly places: readonly Place[] }
+  /** Planned stations that the gauge could not reach, as the survey records. */
+  | { readonly code: 'stations-out-of-reach'; readonly places: readonly Place[] }
   | { readonly code: 'length-not-known'; readonly drawnMm: number }
 
 /** What would put a slip right: a change of the readings or of the set-up that they were taken with. */

@@ -134,12 +134,13 @@ function seesOval(
 
 function notRead(c: SetUpConditions, survey: Survey): Place[] {
   const read = survey.readings.filter(({ sizesMm, dialUm }) => (sizesMm ?? dialUm ?? []).length > 0)
+  const settled: readonly Place[] = [...read, ...(survey.unreachable ?? [])]
   return survey.levelsMm.flatMap((depthMm) =>
     survey.axesDegrees
       .map((axisDegrees) => ({ depthMm, axisDegrees }))
       .filter(
         (at) =>
-          !read.some((r) => r.depthMm === at.depthMm && r.axisDegrees === at.axisDegrees) &&
+          !settled.some((s) => s.depthMm === at.depthMm && s.axisDegrees === at.axisDegrees) &&
           blockedBy(c.bore, c.gauge, at, roughSizeMm(c.setUp)).length === 0,
       ),
   )

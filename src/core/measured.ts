@@ -261,6 +261,14 @@ export interface Survey {
   readonly readings: readonly Reading[]
   /** What the wall itself showed, beside its sizes. */
   readonly surfaceFindings?: readonly SurfaceFinding[]
+  /** Stations of the plan that the gauge could not reach: without a reading, and wall that nobody measured. */
+  readonly unreachable?: readonly UnreachableStation[]
+}
+
+/** A level on an axis where the gauge could not be put. */
+export interface UnreachableStation {
+  readonly depthMm: number
+  readonly axisDegrees: number
 }
 
 /** One or more repeats at a station: sizes in mm or dial readings in µm, as the set-up's entry says. */

@@ -18,7 +18,7 @@ export interface Noted {
   readonly pair: LimitPair | undefined
   readonly verdict: BoreVerdict
   readonly temperature: TemperatureEffect | undefined
-  /** Planned stations without a reading where both contacts would stand on metal. */
+  /** Planned stations without a reading within reach, where both contacts would stand on metal. */
   readonly notRead: readonly Place[]
   readonly drawnLengthMm: number
 }
@@ -42,11 +42,17 @@ export function notesOf(noted: Noted): Note[] {
     ...soakedButApart(noted.setUp, noted.standardKind),
     ...(noted.kind === 'three-contact-micrometer' ? [] : whatAxesLeaveOpen(counted)),
     ...gapsBetween(counted),
+    ...outOfReach(noted.survey),
     ...(noted.notRead.length > 0 ? [{ code: 'stations-not-read', places: noted.notRead } as const] : []),
     ...(noted.bore.lengthMm === undefined && counted.length > 0
       ? [{ code: 'length-not-known', drawnMm: noted.drawnLengthMm } as const]
       : []),
   ]
+}
+
+function outOfReach({ unreachable = [] }: Survey): Note[] {
+  const places = unreachable.map(({ depthMm, axisDegrees }) => ({ depthMm, axisDegrees }))
+  return places.length > 0 ? [{ code: 'stations-out-of-reach', places }] : []
 }
 
 function placeOf({ depthMm, axisDegrees }: StationFinding): Place {

@@ -96,6 +96,13 @@ export type Flaw =
   | { readonly code: 'duplicate-station'; readonly depthMm: number; readonly axisDegrees: number }
   | { readonly code: 'off-level'; readonly depthMm: number; readonly levelsMm: readonly number[] }
   | { readonly code: 'off-axis'; readonly axisDegrees: number; readonly axesDegrees: readonly number[] }
+  /** Out of reach, and yet it has a reading; or named as out of reach twice. */
+  | {
+      readonly code: 'unreachable-station'
+      readonly found: 'read' | 'twice'
+      readonly depthMm: number
+      readonly axisDegrees: number
+    }
   /** A reading without values, with both kinds, or with the kind that its set-up does not use. */
   | {
       readonly code: 'reading-values'
@@ -149,6 +156,7 @@ export const problemCodes = [
   'duplicate-station',
   'off-level',
   'off-axis',
+  'unreachable-station',
   'reading-values',
   'check-values',
   'entry-does-not-fit',

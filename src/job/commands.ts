@@ -9,12 +9,15 @@ import type { Belt, Bore, Port, Reading, Spec, Survey } from '../core/measured'
 import { type Patch, patched, withEntry } from './patch'
 import { sameValue } from './same-value'
 import type { Job } from './schema'
+import { unreachableWhere } from './unreachable'
 
 export function renameJob(job: Job, name: string): Job {
   return patched(job, { name })
 }
 
-export function describeJob(job: Job, patch: Patch<Pick<Job, 'machine' | 'note' | 'invented'>>): Job {
+type Described = Pick<Job, 'machine' | 'note' | 'invented' | 'repeatsPerStation' | 'wantedDoubtUm'>
+
+export function describeJob(job: Job, patch: Patch<Described>): Job {
   return patched(job, patch)
 }
 
@@ -90,7 +93,9 @@ export function setSurvey(
   job: Job,
   boreId: string,
   surveyId: string,
-  patch: Patch<Omit<Survey, 'id' | 'setUpId' | 'levelsMm' | 'axesDegrees' | 'readings' | 'answered'>>,
+  patch: Patch<
+    Omit<Survey, 'id' | 'setUpId' | 'levelsMm' | 'axesDegrees' | 'readings' | 'unreachable' | 'answered'>
+  >,
 ): Job {
   return withSurvey(job, boreId, surveyId, (survey) => patched(survey, patch))
 }
@@ -100,7 +105,10 @@ export function setLevels(job: Job, boreId: string, surveyId: string, levelsMm: 
   return withSurvey(job, boreId, surveyId, (survey) => {
     const lost = survey.readings.find(({ depthMm }) => !levelsMm.includes(depthMm))
     if (lost) throw new Error(`The level at ${lost.depthMm} mm holds readings`)
-    return patched(survey, { levelsMm: inOrder(levelsMm) })
+    return patched(survey, {
+      levelsMm: inOrder(levelsMm),
+      ...unreachableWhere(survey, ({ depthMm }) => levelsMm.includes(depthMm)),
+    })
   })
 }
 
@@ -109,7 +117,10 @@ export function setAxes(job: Job, boreId: string, surveyId: string, axesDegrees:
   return withSurvey(job, boreId, surveyId, (survey) => {
     const lost = survey.readings.find(({ axisDegrees }) => !axesDegrees.includes(axisDegrees))
     if (lost) throw new Error(`The axis at ${lost.axisDegrees}° holds readings`)
-    return patched(survey, { axesDegrees: inOrder(axesDegrees) })
+    return patched(survey, {
+      axesDegrees: inOrder(axesDegrees),
+      ...unreachableWhere(survey, ({ axisDegrees }) => axesDegrees.includes(axisDegrees)),
+    })
   })
 }
 
@@ -134,7 +145,11 @@ export function removeLevel(
     if (!withReadings && readings.length < survey.readings.length) {
       throw new Error(`The level at ${depthMm} mm holds readings`)
     }
-    return patched(survey, { readings, levelsMm: survey.levelsMm.filter((level) => level !== depthMm) })
+    return patched(survey, {
+      readings,
+      levelsMm: survey.levelsMm.filter((level) => level !== depthMm),
+      ...unreachableWhere(survey, (place) => place.depthMm !== depthMm),
+    })
   })
 }
 
@@ -153,6 +168,7 @@ export function removeAxis(
     return patched(survey, {
       readings,
       axesDegrees: survey.axesDegrees.filter((axis) => axis !== axisDegrees),
+      ...unreachableWhere(survey, (place) => place.axisDegrees !== axisDegrees),
     })
   })
 }
@@ -162,11 +178,14 @@ export function moveLevel(job: Job, boreId: string, surveyId: string, fromMm: nu
   return withSurvey(job, boreId, surveyId, (survey) =>
     patched(survey, {
       levelsMm: moved(survey.levelsMm, fromMm, toMm),
-      readings: survey.readings.map((reading) =>
-        reading.depthMm === fromMm ? { ...reading, depthMm: toMm } : reading,
-      ),
+      readings: survey.readings.map((reading) => movedTo(reading, fromMm, toMm)),
+      unreachable: survey.unreachable?.map((place) => movedTo(place, fromMm, toMm)),
     }),
   )
+}
+
+function movedTo<At extends Place>(place: At, fromMm: number, toMm: number): At {
+  return place.depthMm === fromMm ? { ...place, depthMm: toMm } : place
 }
 
 /** Corrects the direction of an axis; its readings go with it. Throws when there is an axis there. */
@@ -180,11 +199,14 @@ export function moveAxis(
   return withSurvey(job, boreId, surveyId, (survey) =>
     patched(survey, {
       axesDegrees: moved(survey.axesDegrees, fromDegrees, toDegrees),
-      readings: survey.readings.map((reading) =>
-        reading.axisDegrees === fromDegrees ? { ...reading, axisDegrees: toDegrees } : reading,
-      ),
+      readings: survey.readings.map((reading) => turnedTo(reading, fromDegrees, toDegrees)),
+      unreachable: survey.unreachable?.map((place) => turnedTo(place, fromDegrees, toDegrees)),
     }),
   )
+}
+
+function turnedTo<At extends Place>(place: At, fromDegrees: number, toDegrees: number): At {
+  return place.axisDegrees === fromDegrees ? { ...place, axisDegrees: toDegrees } : place
 }
 
 function moved(values: readonly number[], from: number, to: number): number[] {
@@ -193,7 +215,10 @@ function moved(values: readonly number[], from: number, to: number): number[] {
   return inOrder(values.map((value) => (value === from ? to : value)))
 }
 
-/** Sets the repeats at a station, in mm or in µm as the set-up says; none deletes the reading. */
+/**
+ * Sets the repeats at a station, in mm or in µm as the set-up says; none deletes the reading. A station that is
+ * read is no longer out of reach.
+ */
 export function setRepeats(
   job: Job,
   boreId: string,
@@ -218,7 +243,8 @@ export function setRepeats(
     const readings = before
       ? survey.readings.with(index, patched<Reading>(before, repeats))
       : [...survey.readings, { depthMm, axisDegrees, ...repeats }]
-    return patched(survey, { readings })
+    const stays = (other: Place) => !isAt(other, place)
+    return patched(survey, { readings, ...unreachableWhere(survey, stays) })
   })
 }
 
@@ -239,8 +265,8 @@ export function confirmReading(
   })
 }
 
-function isAt(reading: Reading, { depthMm, axisDegrees }: Place): boolean {
-  return reading.depthMm === depthMm && reading.axisDegrees === axisDegrees
+function isAt(one: Place, { depthMm, axisDegrees }: Place): boolean {
+  return one.depthMm === depthMm && one.axisDegrees === axisDegrees
 }
 
 function boreOf(job: Job, boreId: string): Bore {

@@ -1,4 +1,5 @@
 import { entryFits, isOfSizes } from '../core/diameter/entry'
+import type { Place } from '../core/findings'
 import type { Bore, Measured, Reading, SetUp, Survey } from '../core/measured'
 import type { Flaw, ReferredList } from '../core/problem'
 
@@ -160,9 +161,10 @@ function surveyProblems(survey: Survey, path: PropertyKey[], measured: Measured)
   const levels = new Set(survey.levelsMm)
   const axes = new Set(survey.axesDegrees)
   const stations = new Set<string>()
+  const outOfReach = new Set<string>()
   const readings = survey.readings.flatMap((reading, index) => {
     const at = [...path, 'readings', index]
-    const station = `${reading.depthMm} ${reading.axisDegrees}`
+    const station = stationName(reading)
     const again = stations.has(station)
     stations.add(station)
     return [
@@ -171,7 +173,25 @@ function surveyProblems(survey: Survey, path: PropertyKey[], measured: Measured)
       ...(setUp ? wrongValues(reading, setUp, at) : []),
     ]
   })
-  return [...unknownReference(survey.setUpId, setUps, 'setUps', [...path, 'setUpId']), ...readings]
+  const unreachable = (survey.unreachable ?? []).flatMap((place, index) => {
+    const at = [...path, 'unreachable', index]
+    const station = stationName(place)
+    const found = stations.has(station) ? 'read' : outOfReach.has(station) ? 'twice' : undefined
+    outOfReach.add(station)
+    return [
+      ...offPlan(place, survey, levels, axes, at),
+      ...(found ? [{ path: at, flaw: { code: 'unreachable-station', found, ...place } as const }] : []),
+    ]
+  })
+  return [
+    ...unknownReference(survey.setUpId, setUps, 'setUps', [...path, 'setUpId']),
+    ...readings,
+    ...unreachable,
+  ]
+}
+
+function stationName({ depthMm, axisDegrees }: Place): string {
+  return `${depthMm} ${axisDegrees}`
 }
 
 function sameStation({ depthMm, axisDegrees }: Reading): Flaw {
@@ -179,7 +199,7 @@ function sameStation({ depthMm, axisDegrees }: Reading): Flaw {
 }
 
 function offPlan(
-  { depthMm, axisDegrees }: Reading,
+  { depthMm, axisDegrees }: Place,
   { levelsMm, axesDegrees }: Survey,
   levels: ReadonlySet<number>,
   axes: ReadonlySet<number>,

@@ -80,6 +80,8 @@ export const fieldRanges = {
   platingUm: { least: 0, most: 2000, unit: 'µm' },
   hoursRun: { least: 0, most: 1000000, unit: 'h' },
   restedHours: { least: 0, most: 1000000, unit: 'h' },
+  repeatsPerStation: { least: 1, most: 50 },
+  wantedDoubtUm: { least: 0.001, most: 1000, unit: 'µm' },
   plateTorqueNm: { least: 0, most: 10000, unit: 'N·m' },
 } as const satisfies Record<string, FieldRange>
 

@@ -64,21 +64,29 @@ function shiftRepeats(survey: Survey, setUp: SetUp, mend: Mend & { kind: 'shift-
 
 function swapAxes(survey: Survey, depthMm: number, [one, other]: readonly [number, number]): Survey {
   const turned = (axis: number) => (axis === one ? other : axis === other ? one : axis)
-  const readings = survey.readings.map((reading) =>
-    reading.depthMm === depthMm ? { ...reading, axisDegrees: turned(reading.axisDegrees) } : reading,
+  return withPlaces(survey, (place) =>
+    place.depthMm === depthMm ? { depthMm, axisDegrees: turned(place.axisDegrees) } : place,
   )
-  return { ...survey, readings }
 }
 
 /** The first level takes the readings of the last, and so on. */
 function turnLevelsOver(survey: Survey): Survey {
   const levels = [...survey.levelsMm].sort((a, b) => a - b)
-  const readings = survey.readings.map((reading) => {
-    const depthMm = levels[levels.length - 1 - levels.indexOf(reading.depthMm)]
-    if (depthMm === undefined) throw new Error(`No level at ${reading.depthMm} mm`)
-    return { ...reading, depthMm }
+  return withPlaces(survey, (place) => {
+    const depthMm = levels[levels.length - 1 - levels.indexOf(place.depthMm)]
+    if (depthMm === undefined) throw new Error(`No level at ${place.depthMm} mm`)
+    return { depthMm, axisDegrees: place.axisDegrees }
   })
-  return { ...survey, readings }
+}
+
+/** What was read, and what was out of reach, at the places where it belongs. */
+function withPlaces(survey: Survey, placed: (place: Place) => Place): Survey {
+  const { unreachable } = survey
+  return {
+    ...survey,
+    readings: survey.readings.map((reading) => ({ ...reading, ...placed(reading) })),
+    ...(unreachable ? { unreachable: unreachable.map(placed) } : {}),
+  }
 }
 
 /** Dial readings: the needle goes the other way. Sizes: each lay as far on the other side of the setting. */

@@ -36,6 +36,10 @@ export interface Job extends Measured {
   readonly invented?: boolean
   /** Only in files that take photographs along: see `embedded-photographs.ts`. */
   readonly photographs?: readonly EmbeddedPhotograph[]
+  /** How many readings are to be taken at each station; absent: as many as were taken at any. */
+  readonly repeatsPerStation?: number
+  /** The doubt (95 %, µm) that the plan is to reach. */
+  readonly wantedDoubtUm?: number
 }
 
 /** How many entries a list may have and how long a text may be: bounds on what a file can make us do. */
@@ -327,6 +331,7 @@ const surfaceSchema = z
       'What was seen or felt on the wall. Angles run clockwise, seen from the deck, and may cross 0°; a whole turn apart they go all round',
     ),
   )
+const unreachableSchema = z.strictObject({ depthMm: num('depthMm'), axisDegrees: num('axisDegrees') })
 
 const surveySchema = z
   .strictObject({
@@ -359,6 +364,10 @@ const surveySchema = z
       ),
     readings: z.array(readingSchema).check(z.maxLength(mostOf.readings)),
     surfaceFindings: optional(z.array(surfaceSchema).check(z.maxLength(mostOf.surfaceFindings))),
+    unreachable: optional(
+      z.array(unreachableSchema).check(z.maxLength(mostOf.readings)),
+      'Stations that the gauge could not reach: wall that nobody measured',
+    ),
   })
   .check(z.describe('One occasion on which a bore was measured'))
 
@@ -394,6 +403,11 @@ export const jobSchema = z
     machine: optional(line),
     note: optional(note),
     invented: optional(z.boolean(), 'The readings are made up, for a demonstration'),
+    repeatsPerStation: optional(
+      z.int().check(z.gte(fieldRanges.repeatsPerStation.least), z.lte(fieldRanges.repeatsPerStation.most)),
+      'How many readings are to be taken at each station; as many as were taken at any where left out',
+    ),
+    wantedDoubtUm: optional(num('wantedDoubtUm'), 'The doubt that the plan is to reach (95 %), µm'),
     spec: specSchema,
     gauges: z.array(gaugeSchema).check(z.maxLength(mostOf.instruments)),
     standards: z.array(standardSchema).check(z.maxLength(mostOf.instruments)),

@@ -8,6 +8,7 @@ import { gridOf } from '../core/surface/grid-of'
 import { type Wall, wallOf } from '../core/surface/wall'
 import type { WallGrid } from '../core/surface/wall-grid'
 import type { Job } from './schema'
+import { isUnreachable } from './unreachable'
 
 /** What the readings of a job prove; computed once for each document. */
 export const findingsOf: (job: Job) => Findings = oncePerJob(inspect)
@@ -88,6 +89,8 @@ export interface PlannedStation {
   readonly reading?: Reading
   /** Names of the ports or belts in the way of a contact. */
   readonly blockedBy: readonly string[]
+  /** Recorded as out of reach of the gauge. */
+  readonly isUnreachable: boolean
 }
 
 /** The stations of a survey, a row for each level from the deck down, in the order of entry. */
@@ -101,7 +104,12 @@ export const stationsPlanned: OfSurvey<readonly (readonly PlannedStation[])[]> =
       increasing(survey.axesDegrees).map((axisDegrees) => {
         const place = { depthMm, axisDegrees }
         const reading = readings.get(stationKey(place))
-        return { ...place, ...(reading ? { reading } : {}), blockedBy: blockedBy(bore, gauge, place, sizeMm) }
+        return {
+          ...place,
+          ...(reading ? { reading } : {}),
+          blockedBy: blockedBy(bore, gauge, place, sizeMm),
+          isUnreachable: isUnreachable(survey, place),
+        }
       }),
     )
   },

@@ -62,8 +62,6 @@ export interface Session {
   /** Stations passed over for now: they are come back to only by choice. */
   readonly skipped: readonly InHand[]
   readonly entryOrder: EntryOrder
-  /** Absent: as many as the survey has already. */
-  readonly repeatsPerStation?: number
   /** Absent: the job's own. */
   readonly exaggeration?: number
   readonly view: View
@@ -95,7 +93,7 @@ function set(change: (state: Session) => Session) {
   session.setState(change, true)
 }
 
-type OptionalPart = 'boreId' | 'surveyId' | 'pointed' | 'inHand' | 'repeatsPerStation' | 'exaggeration'
+type OptionalPart = 'boreId' | 'surveyId' | 'pointed' | 'inHand' | 'exaggeration'
 
 /** The state with one optional part replaced, or taken out where the value is undefined. */
 function withPart<Key extends OptionalPart>(
@@ -165,10 +163,6 @@ export function setWaiting(range: string, ends: WaitingEnds) {
     const isEmpty = ends.low === undefined && ends.high === undefined
     return { ...state, waiting: isEmpty ? others : { ...others, [range]: ends } }
   })
-}
-
-export function setRepeatsPerStation(repeats: number | undefined) {
-  set((state) => withPart(state, 'repeatsPerStation', repeats))
 }
 
 export function setExaggeration(exaggeration: number | undefined) {

@@ -60,6 +60,8 @@ export function noteText(note: Note): string {
       return notes.gaps(words.app.and(gapTexts(note.gaps)))
     case 'stations-not-read':
       return notes.notRead(notes.places(...shortened(note.places, placeText)))
+    case 'stations-out-of-reach':
+      return notes.outOfReach(notes.places(...shortened(note.places, placeText)))
     case 'length-not-known':
       return notes.lengthNotKnown(depth(note.drawnMm))
   }

@@ -114,13 +114,18 @@ test('a used cylinder is measured on a phone with taps alone, from an empty job 
       await page.getByRole('button', { name: next.cannotReach, exact: true }).tap()
       const belt = page.getByRole('button', { name: phone.unreachable.belt('48 mm'), exact: true })
       if (await belt.isVisible()) await belt.tap()
-      else await page.getByRole('button', { name: phone.unreachable.skip, exact: true }).tap()
+      else await page.getByRole('button', { name: phone.unreachable.only, exact: true }).tap()
     }
     await enterReading(page, sizesMm[0]?.toFixed(3) ?? '')
   }
   await expect(page.getByText(next.allRead)).toBeVisible()
-  // Where an axis could not be reached nothing is recorded; a whole level is a belt of the job.
-  await expect(page.getByText(phone.skipped('35 mm, 0°, 35 mm, 45° and 35 mm, 135°'))).toBeVisible()
+  // An axis that could not be reached is written down, a whole level is a belt; both are kept with the job.
+  const outOfReach = page.getByText(phone.outOfReach('35 mm, 0°, 35 mm, 45° and 35 mm, 135°'))
+  await expect(outOfReach).toBeVisible()
+  await expect(page.getByText(/^Saved \d\d:\d\d$/)).toBeVisible()
+  await page.reload()
+  await show(page, 'enter')
+  await expect(outOfReach).toBeVisible()
 
   await show(page, 'wall')
   await expect(page.locator('.wall-part').getByRole('option')).toHaveCount(42)

@@ -1,13 +1,14 @@
 import './plan-proposal.css'
 import { useEffect, useRef, useState } from 'react'
 import { type PlanQuestion, planQuestions } from '../../core/plan/plan-axes'
+import { describeJob } from '../../job/commands'
 import { planOf, repeatsOf, takePlan } from '../../job/plan'
-import { setRepeatsPerStation } from '../../session/session'
 import { bandTexts, type KnownPlan, planAxesText, planNotes, planRows, repeatsTexts } from '../../words/plan'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { NumberField } from './NumberField'
 import { perform } from './perform'
+import { planRepeats } from './plan-repeats'
 import { Sentence } from './Sentence'
 import type { OnBench } from './use-job'
 
@@ -119,12 +120,11 @@ function TakePlan({ bench: { job, bore, survey }, plan }: PlanProps) {
 
 /** How many readings at each station bring the doubt down to a wanted one. */
 function Repeats({ bench: { job, bore, survey }, plan }: PlanProps) {
-  const [wantedUm, setWantedUm] = useState<number>()
+  const wantedUm = job.wantedDoubtUm
   const said = words.plan.repeats
   const keep = (value: number | undefined) => {
     if (value !== undefined && !(value > 0)) return said.notAbove
-    setWantedUm(value)
-    return undefined
+    return perform(words.changes.wantedDoubt, (before) => describeJob(before, { wantedDoubtUm: value }))
   }
   const place = { boreId: bore.id, surveyId: survey.id }
   const answer = wantedUm === undefined ? undefined : repeatsOf(job, place, plan, wantedUm / 1000)
@@ -143,7 +143,7 @@ function Repeats({ bench: { job, bore, survey }, plan }: PlanProps) {
         {answer ? [...repeatsTexts(answer), said.slope].map((text) => <p key={text}>{text}</p>) : null}
       </div>
       {answer?.reached ? (
-        <button type="button" className="button" onClick={() => setRepeatsPerStation(answer.repeats)}>
+        <button type="button" className="button" onClick={() => planRepeats(answer.repeats)}>
           {said.ask(answer.repeats)}
         </button>
       ) : null}

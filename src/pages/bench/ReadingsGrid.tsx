@@ -6,7 +6,7 @@ import { markText } from '../../words/findings'
 import { inMicrons, placeText, size } from '../../words/numbers'
 import { words } from '../../words/words'
 import { DepthRuler } from './DepthRuler'
-import { repeatsAt } from './entry-order'
+import { isReachable, repeatsAt } from './entry-order'
 import { AxisHead, LevelHead } from './PlanHeads'
 import { typedText } from './typed-text'
 import type { OnBench } from './use-job'
@@ -173,7 +173,7 @@ function cellClass(
 ): string {
   return [
     'station',
-    station.blockedBy.length > 0 && finding?.counted !== true ? 'is-blocked' : '',
+    !isReachable(station) && finding?.counted !== true ? 'is-blocked' : '',
     finding?.counted && finding.conformity ? `is-${finding.conformity.verdict}` : '',
     isPointed ? 'is-pointed' : '',
     isInHand ? 'is-in-hand' : '',
@@ -186,6 +186,7 @@ function cellLabel(station: PlannedStation, finding: StationFinding | undefined,
   const place = placeText(station)
   if (finding) return words.grid.stationRead(place, size(finding.diameterMm), markText(finding))
   if (asTyped !== '') return words.grid.stationSizeless(place, asTyped)
+  if (station.isUnreachable) return words.grid.stationOutOfReach(place)
   return station.blockedBy.length > 0
     ? words.grid.stationBlocked(place, words.app.and(station.blockedBy))
     : words.grid.stationEmpty(place)
@@ -203,7 +204,7 @@ function CellText({
 }) {
   if (!finding) {
     if (asTyped !== '') return <span className="figure">{asTyped}</span>
-    const [name] = station.blockedBy
+    const name = station.isUnreachable ? words.grid.outOfReach : station.blockedBy[0]
     return name === undefined ? null : <span className="port-name">{name}</span>
   }
   const asRead = finding.diameterMm - finding.correctionMm

@@ -1,5 +1,4 @@
 import { Fragment } from 'react'
-import { setRepeatsPerStation } from '../../session/session'
 import { words } from '../../words/words'
 import { AddToPlan } from './AddToPlan'
 import { BoreSentence } from './BoreSentence'
@@ -7,6 +6,7 @@ import { LimitsSentence } from './LimitsSentence'
 import { NextField } from './NextField'
 import { OpeningsEditor } from './OpeningsEditor'
 import { PlanProposal } from './PlanProposal'
+import { planRepeats } from './plan-repeats'
 import { ReadingsGrid } from './ReadingsGrid'
 import { SetUpSentence } from './SetUpSentence'
 import { useEntry } from './use-entry'
@@ -41,7 +41,7 @@ function Entry({ bench }: { readonly bench: OnBench }) {
       <NextField
         entry={entry}
         bench={bench}
-        onWanted={setRepeatsPerStation}
+        onWanted={planRepeats}
         {...(bench.job.bores.length > 1 ? { boreName: nameOf(bench.bore) } : {})}
       />
     </>

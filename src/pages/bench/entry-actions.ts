@@ -4,6 +4,7 @@ import { setRepeats } from '../../job/commands'
 import { jobStore } from '../../job/job-store'
 import { type PlannedStation, stationsPlanned } from '../../job/selectors'
 import { isSettingOpen } from '../../job/setting-size'
+import { isUnreachable, setUnreachable } from '../../job/unreachable'
 import {
   type Entering,
   goOnTo,
@@ -40,6 +41,8 @@ export interface EntryActions {
   readonly onward: () => void
   /** Passes this station over and goes on, without recording anything. */
   readonly skip: () => void
+  /** Records that this station is out of reach and goes on; what was read there stays and it is passed over. */
+  readonly cannotReach: () => void
   /** Takes a station in hand, its readings put into the field to be corrected. */
   readonly correct: (place: Place) => void
   /** Takes one repeat of the station in hand into the field. */
@@ -94,11 +97,28 @@ export function entryActions(held: EntryHeld): EntryActions {
       goOn(held, station)
       write(replaces === undefined ? typed : '')
     },
+    cannotReach: () => {
+      if (!station) return
+      if (repeatsAt(station).length > 0) skipStation(inBore(held, station))
+      else markReach(held, station, true)
+      goOn(held, station)
+      write(replaces === undefined ? typed : '')
+    },
     clear: (place) => {
       const { bore, survey } = held.bench
-      perform(words.changes.readingOut(placeText(place)), (j) => setRepeats(j, bore.id, survey.id, place, []))
+      if (isUnreachable(survey, place)) markReach(held, place, false)
+      else
+        perform(words.changes.readingOut(placeText(place)), (j) =>
+          setRepeats(j, bore.id, survey.id, place, []),
+        )
     },
   }
+}
+
+function markReach({ bench: { bore, survey } }: EntryHeld, place: Place, isOut: boolean) {
+  const at = placeText(place)
+  const label = isOut ? words.changes.outOfReach(at) : words.changes.withinReach(at)
+  perform(label, (job) => setUnreachable(job, bore.id, survey.id, place, isOut))
 }
 
 function takingActions(held: EntryHeld): Pick<EntryActions, 'enter' | 'again'> {

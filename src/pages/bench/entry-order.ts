@@ -1,9 +1,9 @@
 import type { Place } from '../../core/findings'
 import type { PlannedStation } from '../../job/selectors'
 
-/** A station that both contacts can reach. */
-function isReachable(station: PlannedStation): boolean {
-  return station.blockedBy.length === 0
+/** A station that both contacts can reach, for all that is recorded. */
+export function isReachable(station: PlannedStation): boolean {
+  return station.blockedBy.length === 0 && !station.isUnreachable
 }
 
 export function samePlace(one: Place, other: Place): boolean {

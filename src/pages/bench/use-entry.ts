@@ -36,7 +36,7 @@ export function useEntry(bench: OnBench): Entry {
     bore.id,
     useSession((state) => state.skipped),
   )
-  const wanted = useSession((state) => state.repeatsPerStation) ?? repeatsTakenInJob(job)
+  const wanted = job.repeatsPerStation ?? repeatsTakenInJob(job)
   const chosen = useSession((state) => state.inHand)
   const inHand = chosen?.boreId === bore.id ? chosen : undefined
   const station = stationAt(rows, inHand) ?? nextStation(rows, wanted, undefined, passedOver)

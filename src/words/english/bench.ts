@@ -87,6 +87,10 @@ export const bench = {
   changes: {
     reading: (place: string) => `reading at ${place}`,
     readingOut: (place: string) => `reading at ${place} taken out`,
+    repeatsPerStation: 'readings per station',
+    wantedDoubt: 'doubt to reach',
+    outOfReach: (place: string) => `${place} out of reach`,
+    withinReach: (place: string) => `${place} within reach after all`,
     confirmed: (place: string) => `reading at ${place} confirmed`,
     jobName: 'name of the job',
     machine: 'machine',

@@ -133,6 +133,7 @@ export const findings = {
     gap: (from: string, to: string) => `from ${from} to ${to}`,
     moreGaps: (count: number) => (count === 1 ? 'in one more gap' : `in ${count} more gaps`),
     notRead: (places: string) => `Not read yet: ${places}.`,
+    outOfReach: (places: string) => `Out of reach of the gauge, so nobody measured there: ${places}.`,
     places: (shown: readonly string[], more: number) =>
       more > 0 ? `${shown.join('; ')}; and ${more} more` : shown.join('; '),
     lengthNotKnown: (depth: string) =>

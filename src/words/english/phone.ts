@@ -19,15 +19,16 @@ export const phone = {
     leaveIt: 'Leave it',
     unreachable: {
       asked: (place: string) => `What keeps you from ${place}?`,
-      skip: 'Only this place: skip it',
-      skipMeans:
-        'It stays without a reading and is drawn hatched. Enter a port that is in the way in Set-up.',
+      only: 'Only this place',
+      onlyMeans:
+        'It is written down as out of reach and drawn hatched. Enter a port that is in the way in Set-up.',
       belt: (depth: string) => `No axis at ${depth}: a belt`,
       beltMeans: (from: string, to: string) =>
         `A belt from ${from} to ${to} mm: wall that nobody measured. Change it in Set-up.`,
       beltName: 'out of reach',
     },
     skipped: (places: string) => `Passed over: ${places}.`,
+    outOfReach: (places: string) => `Out of reach: ${places}.`,
     measureSkipped: 'Measure them now',
     measureHere: 'Measure here',
     ports: 'Where the ports are',

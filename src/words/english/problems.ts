@@ -123,6 +123,12 @@ export const problems = {
       axesDegrees.length === 0
         ? `${written(axisDegrees)}° is none of the axes of this survey; it lists none.`
         : `${written(axisDegrees)}° is none of the axes of this survey (${axesDegrees.map(written).join(', ')}°).`,
+    'unreachable-station': ({ found, depthMm, axisDegrees }) => {
+      const place = `${written(depthMm)} mm, ${written(axisDegrees)}°`
+      return found === 'twice'
+        ? `${place} is named as out of reach twice. Keep one of them.`
+        : `${place} is named as out of reach, but there is a reading. Take one of them out.`
+    },
     'reading-values': ({ found, expected }) => {
       const should = `its set-up writes ${expected === 'sizesMm' ? 'sizes' : 'dial readings'} down, so it should have ${expected}`
       if (found === 'none') return `This reading has no values; ${should}.`

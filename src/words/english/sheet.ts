@@ -14,6 +14,8 @@ export const sheet = {
     stationSizeless: (place: string, typed: string) => `${place}: ${typed} on the dial, no size yet`,
     stationEmpty: (place: string) => `${place}: no reading`,
     stationBlocked: (place: string, by: string) => `${place}: no reading, ${by} in the way`,
+    stationOutOfReach: (place: string) => `${place}: no reading, out of reach`,
+    outOfReach: 'out of reach',
     repeats: (count: number) => `${count} ×`,
     spread: (microns: string) => `spread ${microns}`,
     blockedBy: (by: string) => by,

@@ -75,6 +75,18 @@ describe('notes', () => {
     })
   })
 
+  it('name stations out of reach apart from those not read yet', () => {
+    const measured = measuredBore({ levelsMm: [10, 20], axesDegrees: [0], rows: [[80], [undefined]] })
+    const unreachable = [{ depthMm: 20, axisDegrees: 0 }]
+    const bores = measured.bores.map((bore) => ({
+      ...bore,
+      surveys: bore.surveys.map((survey) => ({ ...survey, unreachable })),
+    }))
+    const { notes } = findingOf({ ...measured, bores })
+    expect(notes).toContainEqual({ code: 'stations-out-of-reach', places: unreachable })
+    expect(notes.map(({ code }) => code)).not.toContain('stations-not-read')
+  })
+
   it('say once that a gauge cannot prove a band, with the doubt that could', () => {
     const spec = { newMinMm: 80, newMaxMm: 80.012 }
     const table = { levelsMm: [10, 20], axesDegrees: [0, 90], rows: [row(2), row(2)] }

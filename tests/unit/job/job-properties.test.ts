@@ -12,6 +12,7 @@ import { newJob } from '../../../src/job/new-job'
 import { readJob } from '../../../src/job/read-job'
 import type { Job } from '../../../src/job/schema'
 import * as setUps from '../../../src/job/set-up-commands'
+import { isUnreachable, setUnreachable } from '../../../src/job/unreachable'
 import { writeJob } from '../../../src/job/write-job'
 import { runCount } from '../../proof/run-count'
 import { countingIds } from './sample-job'
@@ -207,6 +208,15 @@ const deeds: fc.Arbitrary<Deed> = fc.oneof(
       },
     }),
   ),
+  deed('out of reach', fc.tuple(index, index, index), (job, [at, levelAt, axisAt]) => {
+    const station = stationOf(job, at, levelAt, axisAt)
+    if (!station) return job
+    const { bore, survey, place } = station
+    const isRead = survey.readings.some(
+      (reading) => reading.depthMm === place.depthMm && reading.axisDegrees === place.axisDegrees,
+    )
+    return isRead ? job : setUnreachable(job, bore.id, survey.id, place, !isUnreachable(survey, place))
+  }),
   deed('confirm', fc.tuple(index, index, fc.boolean()), (job, [at, readingAt, confirmed]) => {
     const bore = pick(job.bores, at)
     const survey = pick(bore.surveys, 0)

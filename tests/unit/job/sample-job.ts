@@ -9,6 +9,8 @@ export const sampleJob: Job = {
   machine: 'Pump',
   note: 'Line one\nline two',
   invented: true,
+  repeatsPerStation: 2,
+  wantedDoubtUm: 2.5,
   spec: {
     newMinMm: 54,
     newMaxMm: 54.012,
@@ -122,6 +124,7 @@ export const sampleJob: Job = {
               photos: [{ hash: 'ab'.repeat(32), name: 'scratch.jpg', widthPx: 1600, heightPx: 1200 }],
             },
           ],
+          unreachable: [{ depthMm: 62, axisDegrees: 90 }],
         },
       ],
     },

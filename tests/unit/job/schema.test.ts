@@ -384,6 +384,27 @@ describe('the schema of a job', () => {
       { code: 'reading-values', found: 'none', expected: 'sizesMm' },
     ],
     [
+      'a part of a reading to be taken',
+      ['repeatsPerStation'],
+      1.5,
+      'repeatsPerStation',
+      { code: 'wrong-kind', expected: 'whole-number', found: '1.5' },
+    ],
+    [
+      'a station out of reach that is read',
+      [...survey, 'unreachable', 0, 'depthMm'],
+      8,
+      'bores[0].surveys[0].unreachable[0]',
+      { code: 'unreachable-station', found: 'read', depthMm: 8, axisDegrees: 90 },
+    ],
+    [
+      'a station out of reach that is not planned',
+      [...survey, 'unreachable', 0, 'axisDegrees'],
+      45,
+      'bores[0].surveys[0].unreachable[0].axisDegrees',
+      { code: 'off-axis', axisDegrees: 45, axesDegrees: [0, 90] },
+    ],
+    [
       'a check of a gauge with both kinds of values',
       ['gauges', 0, 'checks', 0, 'dialUm'],
       [3],

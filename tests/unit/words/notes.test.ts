@@ -69,6 +69,10 @@ const notes: readonly (readonly [string, Note])[] = [
       gaps: [0, 10, 20, 30, 40, 50, 60, 70].map((from) => ({ fromDepthMm: from, toDepthMm: from + 5 })),
     },
   ],
+  [
+    'Out of reach of the gauge, so nobody measured there: 8 mm, 0°.',
+    { code: 'stations-out-of-reach', places: [at(8, 0)] },
+  ],
   ['Not read yet: 8 mm, 0°; 8 mm, 90°.', { code: 'stations-not-read', places: [at(8, 0), at(8, 90)] }],
   [
     'Not read yet: 8 mm, 0°; 9 mm, 0°; 10 mm, 0°; 11 mm, 0°; 12 mm, 0°; 13 mm, 0°; and 2 more.',

@@ -127,6 +127,10 @@ const samples: Samples = {
     { code: 'check-values', found: 'both' },
     'This check of a gauge has both sizesMm and dialUm; it should have one of them.',
   ],
+  'unreachable-station': [
+    { code: 'unreachable-station', found: 'read', depthMm: 8, axisDegrees: 90 },
+    '8 mm, 90° is named as out of reach, but there is a reading. Take one of them out.',
+  ],
   'reading-values': [
     { code: 'reading-values', found: 'dialUm', expected: 'sizesMm' },
     'This reading has dialUm; its set-up writes sizes down, so it should have sizesMm.',

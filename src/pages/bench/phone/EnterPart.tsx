@@ -72,7 +72,7 @@ function Station({ bench, entry }: EnterProps) {
         <Unreachable
           bench={bench}
           place={station}
-          onSkip={entry.skip}
+          onOnly={entry.cannotReach}
           onBelt={entry.onward}
           onDone={() => setAsked(undefined)}
         />

@@ -9,6 +9,7 @@ import type { OnBench } from '../use-job'
 export function NothingToEnter({ bench, entry }: { readonly bench: OnBench; readonly entry: Entry }) {
   const { rows, skipped } = entry
   const first = skipped[0]
+  const outOfReach = rows.flat().filter(({ isUnreachable }) => isUnreachable)
   const last = rows.flat().findLast(({ reading }) => reading !== undefined)
   if (rows.every((row) => row.length === 0)) {
     return (
@@ -23,6 +24,9 @@ export function NothingToEnter({ bench, entry }: { readonly bench: OnBench; read
   return (
     <div className="nothing-to-enter">
       <h2>{words.next.allRead}</h2>
+      {outOfReach.length > 0 ? (
+        <p>{words.phone.outOfReach(words.app.and(outOfReach.map(placeText)))}</p>
+      ) : null}
       {first ? (
         <>
           <p>{words.phone.skipped(words.app.and(skipped.map(placeText)))}</p>

@@ -1,7 +1,7 @@
 import './set-up-part.css'
 import type { ReactNode } from 'react'
 import { stationsPlanned } from '../../../job/selectors'
-import { setRepeatsPerStation, showPart } from '../../../session/session'
+import { showPart } from '../../../session/session'
 import { words } from '../../../words/words'
 import { AddToPlan } from '../AddToPlan'
 import { BoreSentence } from '../BoreSentence'
@@ -11,6 +11,7 @@ import { FieldLayoutContext } from '../field-layout'
 import { LimitsSentence } from '../LimitsSentence'
 import { OpeningsEditor } from '../OpeningsEditor'
 import { PlanProposal } from '../PlanProposal'
+import { planRepeats } from '../plan-repeats'
 import { ReadingsGrid } from '../ReadingsGrid'
 import { SetUpSentence } from '../SetUpSentence'
 import { useEntry } from '../use-entry'
@@ -68,7 +69,7 @@ function Plan({ bench }: { readonly bench: OnBench }) {
         label={words.next.repeatsPerStation}
         value={`${entry.wanted}`}
         options={repeatChoices(entry.wanted).map((count) => ({ value: `${count}`, text: `${count}` }))}
-        onChoose={(value) => setRepeatsPerStation(Number(value))}
+        onChoose={(value) => planRepeats(Number(value))}
       />
       {isPlanned ? <p className="aside">{words.phone.planHint}</p> : null}
       <FieldLayoutContext.Provider value="in-sentence">

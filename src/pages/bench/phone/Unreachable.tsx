@@ -10,18 +10,18 @@ import type { OnBench } from '../use-job'
 const halfBeltMm = 2
 
 /**
- * A place that the gauge cannot reach. A job can hold a belt, a depth that cannot be measured all round, and
- * nothing for one place: that is passed over and stays without a reading.
+ * A place that the gauge cannot reach: written down for this station alone, or as a belt, a depth that cannot be
+ * measured all round.
  */
 export function Unreachable(props: {
   readonly bench: OnBench
   readonly place: Place
-  readonly onSkip: () => void
+  readonly onOnly: () => void
   /** The station is out of reach by a belt now. */
   readonly onBelt: () => void
   readonly onDone: () => void
 }) {
-  const { bench, place, onSkip, onBelt, onDone } = props
+  const { bench, place, onOnly, onBelt, onDone } = props
   const { bore, survey } = bench
   const said = words.phone.unreachable
   const belt = beltRound(place.depthMm, bore.lengthMm)
@@ -35,7 +35,7 @@ export function Unreachable(props: {
   }
   return (
     <fieldset className="unreachable" aria-label={said.asked(placeText(place))}>
-      <p>{canBelt ? said.beltMeans(plain(belt.from, 2), plain(belt.to, 2)) : said.skipMeans}</p>
+      <p>{canBelt ? said.beltMeans(plain(belt.from, 2), plain(belt.to, 2)) : said.onlyMeans}</p>
       <div className="station-row">
         <button type="button" onClick={onDone}>
           {words.app.cancel}
@@ -43,11 +43,11 @@ export function Unreachable(props: {
         <button
           type="button"
           onClick={() => {
-            onSkip()
+            onOnly()
             onDone()
           }}
         >
-          {said.skip}
+          {said.only}
         </button>
         {canBelt ? (
           <button type="button" onClick={addBelt}>

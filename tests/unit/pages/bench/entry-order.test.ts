@@ -9,7 +9,7 @@ function station(
   blockedBy: string[] = [],
 ): PlannedStation {
   const reading = { depthMm, axisDegrees, sizesMm: Array.from({ length: repeats }, () => 54) }
-  return { depthMm, axisDegrees, blockedBy, ...(repeats > 0 ? { reading } : {}) }
+  return { depthMm, axisDegrees, blockedBy, isUnreachable: false, ...(repeats > 0 ? { reading } : {}) }
 }
 
 const at = (depthMm: number, axisDegrees: number) => ({ depthMm, axisDegrees })
@@ -24,6 +24,12 @@ describe('the order of entry', () => {
     expect(nextStation(rows, 1)).toMatchObject(at(8, 90))
     expect(nextStation(rows, 1, at(8, 90))).toMatchObject(at(16, 90))
     expect(nextStation(rows, 1, at(25, 0))).toMatchObject(at(8, 90))
+  })
+
+  it('never asks for a station that is recorded as out of reach', () => {
+    const withOne = rows.with(1, [station(16, 0), { ...station(16, 90), isUnreachable: true }])
+    expect(nextStation(withOne, 1, at(16, 0))).toMatchObject(at(25, 0))
+    expect(stationBefore(withOne, at(25, 0))).toMatchObject(at(16, 0))
   })
 
   it('leaves out what was passed over, and is at its end when nothing else is left', () => {

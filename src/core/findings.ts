@@ -236,6 +236,7 @@ export interface GradeFinding {
 }
 
 export type ProvisionalReason =
+  | 'no-setting-size'
   | 'no-opening-zero'
   | 'no-closing-zero'
   | 'no-bore-temperature'

@@ -165,6 +165,8 @@ export interface SetUp {
   readonly entry: Entry
   /** Setting size as shown by the standard, mm; where the gauge is not set to a size, roughly that of the bore. */
   readonly settingSizeMm: number
+  /** Nobody wrote the setting size down: it only stands in until somebody does. */
+  readonly settingAssumed?: boolean
   /** Reverse method: the gauge over its contacts as the micrometer shows it, mm. */
   readonly overContactsMm?: number
   /** Reverse method: the dial while the micrometer held the gauge, µm, counted positive clockwise. */

@@ -19,6 +19,9 @@ export function provisionalReasons(
   const reasons: ProvisionalReason[] = []
   const entry = entryOf(setUp, gauge)
   const drifts = (gauge.driftHalfWidthUm ?? presetOf(gauge.kind).driftHalfWidthUm) !== undefined
+  if (setUp.settingAssumed === true && (entry === 'size' || entry === 'deviation')) {
+    reasons.push('no-setting-size')
+  }
   const needsOpening = entry === 'deviation' || setUp.zeroCloseUm !== undefined
   if (needsOpening && openingZeroUm(setUp, gauge, standard) === undefined) reasons.push('no-opening-zero')
   if (drifts && setUp.zeroCloseUm === undefined) reasons.push('no-closing-zero')

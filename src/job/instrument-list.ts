@@ -30,6 +30,7 @@ export function addSetUp(job: Job, likeId: string, ids: () => string): Job {
     standardId,
     entry,
     settingSizeMm,
+    ...(like.settingAssumed === undefined ? {} : { settingAssumed: like.settingAssumed }),
     ...(like.largerIs === undefined ? {} : { largerIs: like.largerIs }),
     ...(like.boreThermometerId === undefined ? {} : { boreThermometerId: like.boreThermometerId }),
     ...(like.referenceThermometerId === undefined

@@ -60,8 +60,16 @@ function setUpOf(job: Job, bores: readonly Bore[]): SetUp {
   const used = bores[0]?.surveys.at(-1)?.setUpId
   const setUp = job.setUps.find(({ id }) => id === used)
   if (!setUp) throw new Error(`No set-up with the id "${used}"`)
-  const { id, name, gaugeId, standardId, entry, settingSizeMm } = setUp
-  return { id, ...(name === undefined ? {} : { name }), gaugeId, standardId, entry, settingSizeMm }
+  const { id, name, gaugeId, standardId, entry, settingSizeMm, settingAssumed } = setUp
+  return {
+    id,
+    ...(name === undefined ? {} : { name }),
+    gaugeId,
+    standardId,
+    entry,
+    settingSizeMm,
+    ...(settingAssumed === undefined ? {} : { settingAssumed }),
+  }
 }
 
 function withoutChecks({ checks: _, ...gauge }: Gauge): Gauge {

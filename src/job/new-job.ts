@@ -1,7 +1,7 @@
 import { type Job, jobFormat, jobFormatVersion } from './schema'
 
-/** The setting size that a new job begins with, mm: a set-up cannot be without one. Nobody entered it. */
-export const newJobSettingMm = 50
+/** The setting size that a new job begins with, mm: a set-up cannot be without one. */
+const newJobSettingMm = 50
 
 /**
  * An empty job: one bore of this engine, one survey on two axes, one set-up of which nothing is recorded
@@ -20,7 +20,16 @@ export function newJob(ids: () => string): Job {
     gauges: [{ id: gaugeId, kind: 'dial-0.001-micrometer' }],
     standards: [{ id: standardId, kind: 'micrometer' }],
     thermometers: [{ id: ids() }],
-    setUps: [{ id: setUpId, gaugeId, standardId, entry: 'size', settingSizeMm: newJobSettingMm }],
+    setUps: [
+      {
+        id: setUpId,
+        gaugeId,
+        standardId,
+        entry: 'size',
+        settingSizeMm: newJobSettingMm,
+        settingAssumed: true,
+      },
+    ],
     bores: [
       {
         id: ids(),

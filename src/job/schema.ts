@@ -230,6 +230,10 @@ const setUpSchema = z
         'Size that the gauge was set to, as the standard shows it, mm; without a setting, roughly the size of the bore',
       ),
     ),
+    settingAssumed: optional(
+      z.boolean(),
+      'Nobody wrote the setting size down: it only stands in until somebody does',
+    ),
     overContactsMm: optional(
       num('overContactsMm'),
       'Reverse method: the gauge over its contacts, as the micrometer shows it, mm',

@@ -55,7 +55,9 @@ export function changeEntry(job: Job, setUpId: string, entry: Entry, ids: () => 
 function entered(setUp: SetUp, from: SetUp, entry: Entry, job: Job): SetUp {
   if (from.entry === 'reverse') {
     const { overContactsMm = setUp.settingSizeMm } = setUp
-    return { ...setUp, entry, settingSizeMm: overContactsMm }
+    const { settingAssumed: _, ...known } = setUp
+    const isKnown = setUp.overContactsMm !== undefined
+    return { ...(isKnown ? known : setUp), entry, settingSizeMm: overContactsMm }
   }
   const isRead = job.bores.some((bore) =>
     bore.surveys.some((survey) => survey.setUpId === setUp.id && survey.readings.length > 0),

@@ -172,8 +172,8 @@ function repeatActions(held: EntryHeld) {
 
 /** Takes what is typed; how many repeats the station has then, undefined when it was refused. */
 function take(held: EntryHeld, at: PlannedStation): number | undefined {
-  const { job, setUp, gauge } = held.bench
-  const read = readRepeats(held.typed, setUp, gauge, isSettingOpen(job, setUp))
+  const { setUp, gauge } = held.bench
+  const read = readRepeats(held.typed, setUp, gauge, isSettingOpen(setUp))
   if (!read.ok) {
     refuse(held, read.why)
     return undefined

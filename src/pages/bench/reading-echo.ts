@@ -19,9 +19,9 @@ export function readingFieldName({ setUp, gauge }: Pick<OnBench, 'setUp' | 'gaug
 }
 
 /** What was typed in the other unit, a size also as a deviation from the setting, a dial reading as a size. */
-export function readingEcho(typed: string, { job, setUp, gauge, standard }: OfSetUp): string | undefined {
+export function readingEcho(typed: string, { setUp, gauge, standard }: OfSetUp): string | undefined {
   if (typed.trim() === '') return undefined
-  const isOpen = isSettingOpen(job, setUp)
+  const isOpen = isSettingOpen(setUp)
   const read = readRepeats(typed, setUp, gauge, isOpen)
   const last = read.ok ? read.values.at(-1) : undefined
   if (last === undefined) return undefined

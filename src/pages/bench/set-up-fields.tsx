@@ -181,7 +181,7 @@ function readingFields(of: OfSetUp) {
 }
 
 /** The setting as its standard shows it; read directly, roughly the size of the bore as the gauge shows it. */
-function SettingSize({ job, setUp, gauge, standard }: OfSetUp) {
+function SettingSize({ setUp, gauge, standard }: OfSetUp) {
   const isDirect = entryOf(setUp, gauge) === 'direct'
   const marks = sizeMarks(isDirect ? gauge.markedIn : standard.markedIn)
   const taken = words.setUp.taken.size(marks.written(setUp.settingSizeMm))
@@ -190,7 +190,7 @@ function SettingSize({ job, setUp, gauge, standard }: OfSetUp) {
       label={labelOf(isDirect ? 'roughSize' : 'size', marks)}
       value={setUp.settingSizeMm}
       marks={marks}
-      {...(isSettingOpen(job, setUp) ? { none: words.setUp.notRecorded(taken) } : {})}
+      {...(isSettingOpen(setUp) ? { none: words.setUp.notRecorded(taken) } : {})}
       keep={(sizeMm) => perform(words.changes.setUp, (next) => enterSetting(next, setUp.id, sizeMm))}
     />
   )

@@ -7,8 +7,8 @@ import type { Question } from './question'
 import type { OnBench } from './use-job'
 
 /** Asked until somebody has written down the setting size, or said that the one taken until then is right. */
-export function settingQuestion({ job, setUp, gauge, standard }: OnBench): readonly Question[] {
-  if (!isSettingOpen(job, setUp)) return []
+export function settingQuestion({ setUp, gauge, standard }: OnBench): readonly Question[] {
+  if (!isSettingOpen(setUp)) return []
   const isDirect = entryOf(setUp, gauge) === 'direct'
   const marks = sizeMarks(isDirect ? gauge.markedIn : standard.markedIn)
   const size = words.setUp.withUnit(marks.written(setUp.settingSizeMm), marks.unit)

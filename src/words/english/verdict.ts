@@ -86,6 +86,7 @@ export const verdict = {
       `At ${place} a reading good to ${doubt} would settle it, if it stays the same.`,
     settledByNone: 'It stands so near the limit that no bore gauge would settle it.',
     provisional: {
+      'no-setting-size': 'Provisional: what size the gauge was set to was not recorded.',
       'no-opening-zero': 'Provisional: no opening zero was recorded.',
       'no-closing-zero': 'Provisional: no closing zero was recorded.',
       'no-bore-temperature': 'Provisional: the temperature of the bore was not recorded.',
@@ -99,6 +100,7 @@ export const verdict = {
     },
     provisionalSeveral: (missing: readonly string[]) => `Provisional. Not recorded: ${missing.join(', ')}.`,
     missing: {
+      'no-setting-size': 'size the gauge was set to',
       'no-opening-zero': 'opening zero',
       'no-closing-zero': 'closing zero',
       'no-bore-temperature': 'temperature of the bore',

@@ -35,6 +35,20 @@ describe('a verdict', () => {
     expect(assumed(measured)).toEqual(kinds)
   })
 
+  it('is provisional while the setting size only stands in, where readings are counted from it', () => {
+    const taken = { settingAssumed: true }
+    const byDial = measuredBore({ ...one, rows: [[50]] }, { spec, setUp: { entry: 'deviation', ...taken } })
+    for (const measured of [byDial, measuredBore(one, { spec, setUp: taken })]) {
+      expect(findingOf(measured).provisional).toEqual(['no-setting-size'])
+    }
+    const direct = measuredBore(one, {
+      spec,
+      gauge: { kind: 'internal-micrometer-rods' },
+      setUp: { entry: 'direct', ...taken },
+    })
+    expect(findingOf(direct).provisional).toEqual([])
+  })
+
   it('is provisional where a micrometer was not checked or the kind of wall is not known', () => {
     const { errorUm: _, ...unchecked } = first(deviation.standards)
     const blind = { ...deviation, standards: [unchecked] }

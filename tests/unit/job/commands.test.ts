@@ -49,6 +49,7 @@ describe('a new job', () => {
       'standardId',
       'entry',
       'settingSizeMm',
+      'settingAssumed',
     ])
   })
 })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { addSetUp } from '../../../src/job/instrument-list'
 import { newJob } from '../../../src/job/new-job'
 import { readJob } from '../../../src/job/read-job'
 import type { Job } from '../../../src/job/schema'
@@ -14,14 +15,14 @@ const setUpOf = ({ setUps: [setUp] }: Job) => {
   return setUp
 }
 const { id } = setUpOf(fresh)
-const isOpen = (job: Job) => isSettingOpen(job, setUpOf(job))
+const isOpen = (job: Job) => isSettingOpen(setUpOf(job))
 
 describe('the setting size of a new job', () => {
   it('counts as entered by nobody until a size is written down', () => {
     expect(isOpen(fresh)).toBe(true)
     const written = enterSetting(fresh, id, 54)
     expect(isOpen(written)).toBe(false)
-    expect(written).toEqual(setSetUp(fresh, id, { settingSizeMm: 54 }))
+    expect(written).toEqual(setSetUp(fresh, id, { settingSizeMm: 54, settingAssumed: undefined }))
   })
 
   it('can be written down as the very size that the job began with, and that outlives the file', () => {
@@ -33,9 +34,8 @@ describe('the setting size of a new job', () => {
   })
 
   it('is asked for again in another set-up that was begun from it', () => {
-    const second = { ...setUpOf(fresh), id: 'second' }
-    const both = enterSetting({ ...fresh, setUps: [...fresh.setUps, second] }, id, 50)
-    expect(isSettingOpen(both, second)).toBe(true)
+    const [, second] = enterSetting(addSetUp(fresh, id, () => 'second'), id, 50).setUps
+    expect(second && isSettingOpen(second)).toBe(true)
   })
 
   it('is not asked for where the gauge is zeroed in the bore', () => {
@@ -44,6 +44,6 @@ describe('the setting size of a new job', () => {
 
   it.each(scenarioFiles)('is no question in %s', (file) => {
     const job = scenario(file)
-    expect(job.setUps.filter((setUp) => isSettingOpen(job, setUp))).toEqual([])
+    expect(job.setUps.filter(isSettingOpen)).toEqual([])
   })
 })

@@ -1,4 +1,6 @@
 import type { BoreFinding, Contribution, Findings, StationFinding } from '../core/findings'
+import { budgetAtLargest } from '../core/uncertainty/budget'
+import { distributionOf } from '../core/uncertainty/distribution-of'
 import type { Job } from '../job/schema'
 import { blunderText } from '../words/blunders'
 import { cautions, noteText, temperatureSentence } from '../words/findings'
@@ -61,6 +63,7 @@ function boreEntry(job: Job, finding: BoreFinding, latest: boolean) {
     largest: finding.largest ?? null,
     smallest: finding.smallest ?? null,
     levels: finding.levels,
+    doubt: doubtEntry(job, finding),
     differences: finding.differences,
     notes: finding.notes.map((note) => ({ ...note, text: noteText(note) })),
     questions: finding.blunders.map((blunder) => ({ ...blunder, text: blunderText(blunder) })),
@@ -74,6 +77,15 @@ function boreEntry(job: Job, finding: BoreFinding, latest: boolean) {
     },
     cautions: cautions(finding, bore ?? {}),
   }
+}
+
+/** What would shrink the doubt of the largest diameter, and to what U. */
+function doubtEntry(job: Job, finding: BoreFinding) {
+  const largest = budgetAtLargest(job, finding)
+  if (!largest) return null
+  const { station, budget } = largest
+  const { expandedMm, improvements } = budget
+  return { levelMm: station.depthMm, axisDegrees: station.axisDegrees, expandedMm, improvements }
 }
 
 function stationEntry(finding: BoreFinding, station: StationFinding) {
@@ -106,8 +118,10 @@ function stationEntry(finding: BoreFinding, station: StationFinding) {
   }
 }
 
-function budgetEntry({ kind, id, scope, signedMm, degreesOfFreedom, assumed }: Contribution) {
-  return { kind, id, scope, signedMm, degreesOfFreedom, assumed }
+function budgetEntry(part: Contribution) {
+  const { kind, id, scope, signedMm, degreesOfFreedom, assumed, input } = part
+  const distribution = distributionOf(part)
+  return { kind, id, scope, distribution, signedMm, input: input ?? null, degreesOfFreedom, assumed }
 }
 
 /** JSON text: infinite numbers become null, and one that is not a number throws as our own mistake. */

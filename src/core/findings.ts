@@ -143,11 +143,20 @@ export interface Contribution {
   readonly scope: Scope
   /** Sensitivity times standard uncertainty, mm, signed. */
   readonly signedMm: number
+  /** The input where it is no length of which the diameter takes up the whole: the sensitivity is not 1. */
+  readonly input?: ContributionInput
   readonly degreesOfFreedom: number
   /** Contributions that rest on one estimate share its degrees of freedom. */
   readonly estimate?: string
   /** The input was not recorded; an assumed value stands in for it. */
   readonly assumed: boolean
+}
+
+/** The input behind a contribution; what it contributes divided by its standard uncertainty is its sensitivity. */
+export interface ContributionInput {
+  /** Standard uncertainty, in `unit`. */
+  readonly u: number
+  readonly unit: 'K' | '1/K' | 'mm'
 }
 
 export interface StationFinding {

@@ -1,4 +1,5 @@
-import type { Budget, Improvement } from '../core/uncertainty/budget'
+import type { ContributionInput } from '../core/findings'
+import type { Budget, BudgetPart, Improvement } from '../core/uncertainty/budget'
 import { doubtInMicrons, percent, plain } from './numbers'
 import { words } from './words'
 
@@ -8,6 +9,8 @@ export interface BudgetRow {
   readonly name: string
   /** Two standard uncertainties would mislead where ν is small: the standard uncertainty itself, µm. */
   readonly amount: string
+  /** Its distribution, what shares it, and the input behind it. */
+  readonly detail: string
   readonly share: number
   readonly shareText: string
 }
@@ -17,13 +20,31 @@ export function budgetRows({ parts }: Budget): readonly BudgetRow[] {
   const said = words.budget
   return parts
     .filter(({ share }) => share >= 0.01)
-    .map(({ kind, u, share, assumed }) => ({
-      kind,
-      name: assumed ? `${said.kinds[kind]} (${said.assumed})` : said.kinds[kind],
-      amount: plain(u * 1000, 1),
-      share,
-      shareText: percent(share),
+    .map((part) => ({
+      kind: part.kind,
+      name: part.assumed ? `${said.kinds[part.kind]} (${said.assumed})` : said.kinds[part.kind],
+      amount: plain(part.u * 1000, 1),
+      detail: detailOf(part),
+      share: part.share,
+      shareText: percent(part.share),
     }))
+}
+
+function detailOf({ distribution, degreesOfFreedom, scope, input, u }: BudgetPart): string {
+  const { distributions, scopes, inputs } = words.budget
+  const form =
+    distribution === 'normal' && Number.isFinite(degreesOfFreedom)
+      ? distributions.student(plain(degreesOfFreedom, 1))
+      : distributions[distribution]
+  const behind = input && inputs[input.unit](...inputFigures(input, u))
+  return [form, scopes[scope], ...(behind === undefined ? [] : [behind])].join(' · ')
+}
+
+/** The input's standard uncertainty and its sensitivity, in the units of their sentence. */
+function inputFigures({ u, unit }: ContributionInput, effectMm: number): [string, string] {
+  const sensitivity = u > 0 ? effectMm / u : 0
+  if (unit === '1/K') return [plain(u * 1e6, 2), plain(sensitivity, 0)]
+  return [plain(u, 2), plain(sensitivity * 1000, 2)]
 }
 
 /** Which part is the largest. */

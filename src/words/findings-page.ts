@@ -1,11 +1,13 @@
 import type { BoreFinding, Findings, StationFinding } from '../core/findings'
 import type { Bore, Measured, Survey } from '../core/measured'
+import { budgetAtLargest } from '../core/uncertainty/budget'
 import { type BlockFigure, blockRows, blockSentence } from './block'
 import { blunderText } from './blunders'
+import { budgetRows, improvementTexts } from './budget'
 import { dayText } from './day-text'
 import { cautions, findingRows, markText, noteTexts, type Row, temperatureSentence } from './findings'
 import { checkHeading, checkSentences } from './gauge-check'
-import { degrees, depth, plain, sizeWithDoubt } from './numbers'
+import { degrees, depth, placeText, plain, plusMinusMicrons, sizeWithDoubt } from './numbers'
 import { surfaceLines, surfaceSentence } from './surface'
 import { effectSentences } from './temperature'
 import {
@@ -126,12 +128,35 @@ function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): 
           { kind: 'list', items: surfaceLines(finding) },
         ] as const)
       : []),
+    ...budgetPassages(job, findings, finding),
     ...(notes.length > 0
       ? ([
           { kind: 'subheading', text: words.notes.title },
           { kind: 'list', items: notes },
         ] as const)
       : []),
+  ]
+}
+
+/** What the doubt of the largest diameter is made of, for the bores that a verdict is about. */
+function budgetPassages(job: NamedJob, { bores }: Findings, finding: BoreFinding): Passage[] {
+  const largest =
+    finding.role === 'of-this-engine' && bores.includes(finding) ? budgetAtLargest(job, finding) : undefined
+  if (!largest) return []
+  const { station, budget } = largest
+  const { title, of } = words.budget
+  return [
+    { kind: 'subheading', text: title },
+    paragraph(of(placeText(station), plusMinusMicrons(budget.expandedMm))),
+    {
+      kind: 'entries',
+      entries: budgetRows(budget).map(({ name, amount, shareText, detail }) => ({
+        left: name,
+        right: `${amount} µm   ${shareText}`,
+        under: [detail],
+      })),
+    },
+    { kind: 'list', items: improvementTexts(budget) },
   ]
 }
 

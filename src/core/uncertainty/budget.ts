@@ -1,15 +1,30 @@
-import type { Contribution, SourceKind, StationFinding } from '../findings'
-import type { StandardKind } from '../measured'
+import { named } from '../conditions-of'
+import type {
+  BoreFinding,
+  Contribution,
+  ContributionInput,
+  Scope,
+  SourceKind,
+  StationFinding,
+} from '../findings'
+import type { Measured, StandardKind } from '../measured'
 import { combine, expanded } from './combine'
+import { type Distribution, distributionOf } from './distribution-of'
 
-/** One kind of error in a station's budget. */
+/** One error in a station's budget; a station has one of each kind at most. */
 export interface BudgetPart {
   readonly kind: SourceKind
   /** Standard uncertainty, mm. */
   readonly u: number
   /** Its share of the variance, 0 to 1. */
   readonly share: number
-  /** Some of it stands for what was not recorded. */
+  readonly distribution: Distribution
+  readonly degreesOfFreedom: number
+  /** Which readings share the error. */
+  readonly scope: Scope
+  /** The input, where the diameter does not take up the whole of it. */
+  readonly input?: ContributionInput
+  /** It stands for what was not recorded. */
   readonly assumed: boolean
 }
 
@@ -51,22 +66,39 @@ const afterRecord: { readonly [Kind in SourceKind]?: number } = {
 export function budgetOf(station: StationFinding, setBy: StandardKind): Budget {
   const { contributions } = station
   const variance = contributions.reduce((sum, part) => sum + part.signedMm ** 2, 0)
-  const kinds = [...new Set(contributions.map(({ kind }) => kind))]
-  const parts = kinds
-    .map((kind): BudgetPart => {
-      const own = contributions.filter((part) => part.kind === kind)
-      const square = own.reduce((sum, part) => sum + part.signedMm ** 2, 0)
+  const parts = contributions
+    .map((part): BudgetPart => {
+      const { kind, signedMm, scope, input, degreesOfFreedom, assumed } = part
       return {
         kind,
-        u: Math.sqrt(square),
-        share: variance > 0 ? square / variance : 0,
-        assumed: own.some(({ assumed }) => assumed),
+        u: Math.abs(signedMm),
+        share: variance > 0 ? signedMm ** 2 / variance : 0,
+        distribution: distributionOf(part),
+        degreesOfFreedom,
+        scope,
+        ...(input ? { input } : {}),
+        assumed,
       }
     })
     .filter(({ u }) => u > 0)
     .sort((a, b) => b.u - a.u)
   const now = expandedOf(contributions)
   return { expandedMm: now, parts, improvements: improvementsOf(station, setBy, now) }
+}
+
+/** The budget of the largest counted station of a survey, with that station; undefined where nothing counts. */
+export function budgetAtLargest(
+  measured: Measured,
+  { surveyId, stations, largest }: BoreFinding,
+): { readonly station: StationFinding; readonly budget: Budget } | undefined {
+  const station = stations.find(
+    (s) => s.counted && s.depthMm === largest?.depthMm && s.axisDegrees === largest.axisDegrees,
+  )
+  if (!station) return undefined
+  const survey = measured.bores.flatMap(({ surveys }) => surveys).find(({ id }) => id === surveyId)
+  if (!survey) throw new Error(`budgetAtLargest: no survey ${surveyId}`)
+  const setUp = named(measured.setUps, survey.setUpId, 'set-up')
+  return { station, budget: budgetOf(station, named(measured.standards, setUp.standardId, 'standard').kind) }
 }
 
 function improvementsOf(

@@ -1,6 +1,6 @@
 import { entryOf } from '../diameter/entry'
 import { readingReference } from '../diameter/reading-reference'
-import type { Contribution } from '../findings'
+import type { Contribution, ContributionInput } from '../findings'
 import { gaugeExpansionPerK, presetOf, stepReadUm } from '../gauge/presets'
 import type { Bore, Gauge, SetUp, Standard } from '../measured'
 import type { Expansion } from '../temperature/expansion'
@@ -52,6 +52,7 @@ function temperatureContributionsPerMm(c: SetUpConditions): Contribution[] {
       id: `wall-expansion:${bore.wall?.kind ?? 'not-recorded'}:${wall.perK}`,
       scope: 'job',
       signedMm: -(t.boreC - 20) * wall.doubtPerK,
+      input: { u: wall.doubtPerK, unit: '1/K' },
       degreesOfFreedom: infinite,
       assumed: wall.assumed,
     },
@@ -60,6 +61,7 @@ function temperatureContributionsPerMm(c: SetUpConditions): Contribution[] {
       id: `standard-expansion:${standard.id}`,
       scope: 'standard',
       signedMm: (t.referenceC - 20 + changeInZeroK(setUp)) * reference.doubtPerK,
+      input: { u: reference.doubtPerK, unit: '1/K' },
       degreesOfFreedom: infinite,
       assumed: false,
     },
@@ -68,6 +70,7 @@ function temperatureContributionsPerMm(c: SetUpConditions): Contribution[] {
       id: named === undefined ? `temperature:${setUp.id}` : `thermometer:${named}`,
       scope: named === undefined ? 'set-up' : 'thermometer',
       signedMm: (two ? reference.perK : reference.perK - wall.perK) * t.referenceDoubtK,
+      input: { u: t.referenceDoubtK, unit: 'K' },
       degreesOfFreedom: infinite,
       assumed: t.knowledge === 'none',
     },
@@ -77,6 +80,7 @@ function temperatureContributionsPerMm(c: SetUpConditions): Contribution[] {
           id: `thermometer:${t.boreThermometerId}`,
           scope: 'thermometer',
           signedMm: -wall.perK * t.differenceDoubtK,
+          input: { u: t.differenceDoubtK, unit: 'K' },
           degreesOfFreedom: infinite,
           assumed: false,
         }
@@ -85,6 +89,7 @@ function temperatureContributionsPerMm(c: SetUpConditions): Contribution[] {
           id: `temperature-difference:${setUp.id}:${bore.id}`,
           scope: 'bore',
           signedMm: -(t.knowledge === 'bore-only' ? reference : wall).perK * t.differenceDoubtK,
+          input: { u: t.differenceDoubtK, unit: 'K' },
           degreesOfFreedom: infinite,
           assumed: t.knowledge !== 'one-thermometer',
         },
@@ -143,22 +148,27 @@ function settingContributions({
       assumed: true,
     })
   }
-  const ofSetUp = (kind: 'setting' | 'gauge-warmth' | 'drift-preset', um: number | undefined) => {
+  const ofSetUp = (
+    kind: 'setting' | 'gauge-warmth' | 'drift-preset',
+    um: number | undefined,
+    input?: ContributionInput,
+  ) => {
     if (um === undefined) return
     const signedMm = um / 1000
     const id = `${kind}:${setUp.id}`
     const assumed = kind === 'drift-preset'
-    parts.push({ kind, id, scope: 'set-up', signedMm, degreesOfFreedom: infinite, assumed })
+    const inputOf = input && { input }
+    parts.push({ kind, id, scope: 'set-up', signedMm, ...inputOf, degreesOfFreedom: infinite, assumed })
   }
   ofSetUp('setting', settingUm(setUp, gauge))
   if (entry !== 'direct') {
     parts.push(zeroReading(setUp, gauge))
     const lengthMm = readingReference(setUp, standardExpansion.perK)?.sizeMm ?? setUp.settingSizeMm
     const warmedK = setUp.gaugeWarmedK
-    ofSetUp(
-      'gauge-warmth',
-      warmedK === undefined ? undefined : 1000 * lengthMm * gaugeExpansionPerK * warmedK,
-    )
+    if (warmedK !== undefined) {
+      const um = 1000 * lengthMm * gaugeExpansionPerK * warmedK
+      ofSetUp('gauge-warmth', um, { u: warmedK, unit: 'K' })
+    }
   }
   const driftUm = gauge.driftHalfWidthUm ?? preset.driftHalfWidthUm
   if (setUp.zeroCloseUm === undefined && driftUm !== undefined) {

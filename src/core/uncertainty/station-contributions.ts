@@ -72,6 +72,7 @@ export function stationContributions(c: StationConditions): Contribution[] {
   const fromRepeats = c.repeatability.um / Math.sqrt(c.repeats)
   const byStep = step > fromRepeats
   const infinite = Number.POSITIVE_INFINITY
+  const depthDoubtMm = gauge.depthDoubtMm ?? typicalDepthDoubtMm
   const parts: Contribution[] = [
     {
       kind: 'repeatability',
@@ -94,7 +95,8 @@ export function stationContributions(c: StationConditions): Contribution[] {
       kind: 'place',
       id: `place:${c.id}`,
       scope: 'station',
-      signedMm: Math.abs(c.slope) * (gauge.depthDoubtMm ?? typicalDepthDoubtMm),
+      signedMm: Math.abs(c.slope) * depthDoubtMm,
+      input: { u: depthDoubtMm, unit: 'mm' },
       degreesOfFreedom: infinite,
       assumed: false,
     },

@@ -43,7 +43,10 @@ export function BudgetTable({ bench: { finding, standard }, simulation }: Budget
         <tbody>
           {budgetRows(budget).map((row) => (
             <tr key={row.kind}>
-              <th scope="row">{row.name}</th>
+              <th scope="row">
+                {row.name}
+                <small>{row.detail}</small>
+              </th>
               <td>{row.amount}</td>
               <td>
                 <span className="budget-bar" aria-hidden="true">

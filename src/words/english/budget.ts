@@ -1,4 +1,4 @@
-import type { SourceKind } from '../../core/findings'
+import type { ContributionInput, Scope, SourceKind } from '../../core/findings'
 
 /** What a doubt is made of, and what would shrink it. */
 export const budget = {
@@ -26,6 +26,25 @@ export const budget = {
       rocking: 'tilt that rocking left',
     } satisfies Record<SourceKind, string>,
     assumed: 'assumed',
+    distributions: {
+      normal: 'normal',
+      rectangular: 'rectangular',
+      student: (freedom: string) => `normal, ${freedom} degrees of freedom`,
+    },
+    scopes: {
+      job: 'one error for the whole job',
+      standard: 'one for all set with this standard',
+      thermometer: 'one for all this thermometer read',
+      'set-up': 'one for this setting',
+      bore: 'one for this bore',
+      station: 'of this station alone',
+      repeat: 'of each reading alone',
+    } satisfies Record<Scope, string>,
+    inputs: {
+      K: (u: string, sensitivity: string) => `${u} K × ${sensitivity} µm/K`,
+      '1/K': (u: string, sensitivity: string) => `${u} per million and K × ${sensitivity} mm·K`,
+      mm: (u: string, sensitivity: string) => `${u} mm × ${sensitivity} µm/mm`,
+    } satisfies Record<ContributionInput['unit'], unknown>,
     mostly: (part: string, share: string) => `Most of it is ${part} (${share}).`,
     shared: (part: string, share: string) => `The largest part is ${part} (${share}).`,
     improve: {

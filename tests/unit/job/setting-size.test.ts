@@ -34,7 +34,11 @@ describe('the setting size of a new job', () => {
   })
 
   it('is asked for again in another set-up that was begun from it', () => {
-    const [, second] = enterSetting(addSetUp(fresh, id, () => 'second'), id, 50).setUps
+    const [, second] = enterSetting(
+      addSetUp(fresh, id, () => 'second'),
+      id,
+      50,
+    ).setUps
     expect(second && isSettingOpen(second)).toBe(true)
   })
 

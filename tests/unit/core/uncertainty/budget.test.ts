@@ -26,6 +26,20 @@ describe('the budget of a station', () => {
     expect(budget.expandedMm).toBe(station.expandedMm)
   })
 
+  it('has for each input that is no length a sensitivity: what the diameter changes for one unit of it', () => {
+    const warm = measuredBore(table, { setUp: { boreTemperatureC: 31, referenceTemperatureC: 25 } })
+    const { station, budget } = budgetFor(warm)
+    const kinds = budget.parts.filter(({ input }) => input).map(({ kind }) => kind)
+    expect(new Set(kinds)).toEqual(
+      new Set(['wall-expansion', 'standard-expansion', 'reference-temperature', 'temperature-difference']),
+    )
+    // D·(T_b − 20): what an expansion coefficient moves, by the model of the diameter (JCGM 100:2008, 5.1.3).
+    const wall = budget.parts.find(({ kind }) => kind === 'wall-expansion')
+    expect((wall?.u ?? 0) / (wall?.input?.u ?? 1)).toBeCloseTo(station.diameterMm * 11, 6)
+    const reference = budget.parts.find(({ kind }) => kind === 'standard-expansion')
+    expect((reference?.u ?? 0) / (reference?.input?.u ?? 1)).toBeCloseTo(station.diameterMm * 5, 6)
+  })
+
   it('says what a ring would be worth, as a survey set by a ring shows it', () => {
     const { budget } = budgetFor(measuredBore(table))
     const byRing = budget.improvements.find(({ kind }) => kind === 'set-by-ring')

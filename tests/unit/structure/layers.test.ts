@@ -47,6 +47,18 @@ describe('the check of layers', () => {
     expect(layerProblems(files)).toEqual(['src/pages/Bench.tsx imports the package three'])
   })
 
+  it('finds a package in formats, but for the one that takes tables apart, and that one nowhere else', () => {
+    const files = [
+      made('src/formats/table-text.ts', "import { parse } from 'papaparse'"),
+      made('src/formats/plain-text.ts', "import { wrap } from 'wrapping'"),
+      made('src/job/read-job.ts', "import { parse } from 'papaparse'"),
+    ]
+    expect(layerProblems(files)).toEqual([
+      'src/formats/plain-text.ts imports the package wrapping',
+      'src/job/read-job.ts imports the package papaparse',
+    ])
+  })
+
   it('finds the whole of zod where zod/mini serves', () => {
     const files = [
       made('src/job/schema.ts', "import { z } from 'zod'"),

@@ -4,7 +4,8 @@ import { jobStore } from '../job/job-store'
 import { perform } from '../pages/bench/perform'
 import { TypedField } from '../pages/bench/TypedField'
 import { words } from '../words/words'
-import { desk, nameOr, saveLoop } from './desk'
+import { desk, nameOr } from './desk'
+import { saveLoop } from './keeping'
 
 /** The name of the job, edited in place, and whether the job is kept. */
 export function JobName() {

@@ -4,8 +4,10 @@ import { jobStore } from '../job/job-store'
 import type { SetAside } from '../storage/aside-pile'
 import type { ShelfEntry } from '../storage/job-shelf'
 import { words } from '../words/words'
-import { nameOr, openKept, removeKept, saveLoop, saveSetAside, unlessShelfFails } from './desk'
+import { nameOr, openKept, removeKept, saveSetAside } from './desk'
+import { saveLoop } from './keeping'
 import { ask, closeKeptJobs } from './questions'
+import { unlessShelfFails } from './shelf-here'
 
 interface Kept {
   readonly jobs: readonly ShelfEntry[]

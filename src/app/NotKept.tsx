@@ -1,6 +1,7 @@
 import { useStore } from 'zustand'
 import { words } from '../words/words'
-import { saveJobToFile, saveLoop } from './desk'
+import { saveJobToFile } from './desk'
+import { saveLoop } from './keeping'
 
 /** What is to be done while the browser does not keep the job. Nothing while it does. */
 export function NotKept() {

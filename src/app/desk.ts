@@ -1,32 +1,21 @@
 /** What the bar does with whole jobs: opening, changing over to another, saving, keeping. */
 import { createStore } from 'zustand/vanilla'
+import type { History } from '../job/job-history'
 import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
 import { newJob } from '../job/new-job'
 import type { Job } from '../job/schema'
 import { startSession } from '../session/session'
-import { openShelf, type Shelf } from '../storage/job-shelf'
+import type { KeptJob } from '../storage/kept-job'
 import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { askedIn, type ExampleName, exampleAddress, loadExample } from './examples'
 import { downloadText, saveToFile } from './job-file'
+import { keepJob, saveLoop, takeKept } from './keeping'
 import { ask, showProblems, tell } from './questions'
-import { createSaveLoop } from './save-loop'
+import { shelf, unlessShelfFails } from './shelf-here'
 
 const now = () => new Date()
-
-let opened: Promise<Shelf> | undefined
-
-/** The shelf of this browser; a shelf that could not be opened is tried again at each call. */
-export function shelf(): Promise<Shelf> {
-  opened ??= openShelf({ now }).catch((error: unknown) => {
-    opened = undefined
-    throw error
-  })
-  return opened
-}
-
-export const saveLoop = createSaveLoop({ save: async (job) => (await shelf()).save(job), now })
 
 /** What the page shows, and the last thing done with a file, in words. */
 export interface Desk {
@@ -55,10 +44,10 @@ function untouchedExample(): ExampleName | undefined {
   return desk.getState().shows === 'bench' && isUntouched() ? untouched?.example : undefined
 }
 
-export function layOut(job: Job) {
+export function layOut(job: Job, history?: History) {
   desk.setState({ shows: 'bench' }, true)
   startSession()
-  jobStore.getState().openJob(job)
+  jobStore.getState().openJob(job, history)
   showAddress()
 }
 
@@ -78,11 +67,11 @@ function showAddress() {
 
 /** Opens what the address asks for, else what was open last, and from then on keeps every change. */
 export async function startDesk(): Promise<void> {
-  jobStore.subscribe(({ job, revision }, before) => {
+  jobStore.subscribe(({ revision }, before) => {
     if (revision === before.revision) return
     if (isUntouched()) return saveLoop.rest()
     untouched = undefined
-    saveLoop.put(job)
+    keepJob()
     showAddress()
   })
   window.addEventListener('hashchange', () => void followAddress())
@@ -102,21 +91,22 @@ async function followAddress(): Promise<void> {
 
 /** Opens what was open last, or the first page. */
 async function openLast(): Promise<void> {
-  const { job, hasKept } = await lastJob()
+  const { kept, hasKept } = await lastJob()
   untouched = undefined
-  if (job) {
-    saveLoop.take(job, now())
-    layOut(job)
-  } else desk.setState({ shows: 'first-page', ...(hasKept ? { hasKept } : {}) }, true)
+  if (kept) takeKept(kept, layOut)
+  else desk.setState({ shows: 'first-page', ...(hasKept ? { hasKept } : {}) }, true)
 }
 
-async function lastJob(): Promise<{ readonly job?: Job; readonly hasKept?: true }> {
+async function lastJob(): Promise<{
+  readonly kept?: KeptJob & { readonly ok: true }
+  readonly hasKept?: true
+}> {
   try {
     const open = await shelf()
     const kept = await open.list()
     const last = (await open.lastOpen()) ?? kept[0]?.id
     const result = last === undefined ? undefined : await open.read(last)
-    if (result?.ok) return { job: result.job }
+    if (result?.ok) return { kept: result }
     if (result) showProblems(nameOr(kept.find(({ id }) => id === last)?.name), result.problems)
     const hasKept = kept.length > 0 || (await open.setAside()).length > 0
     return hasKept ? { hasKept } : {}
@@ -186,8 +176,7 @@ export async function openKept(id: string, name: string): Promise<boolean> {
   await changeOver(async () => {
     const read = await unlessShelfFails(async (open) => open.read(id))
     if (read?.ok) {
-      saveLoop.take(read.job, now())
-      layOut(read.job)
+      takeKept(read, layOut)
       done = true
     } else if (read) showProblems(nameOr(name), read.problems)
   })
@@ -197,19 +186,6 @@ export async function openKept(id: string, name: string): Promise<boolean> {
 /** Takes a job off the shelf for good. */
 export async function removeKept(id: string): Promise<void> {
   await unlessShelfFails((open) => open.remove(id))
-}
-
-/** Does something with the shelf; where the shelf fails, says so in front of the page. */
-export async function unlessShelfFails<Result>(
-  step: (shelf: Shelf) => Promise<Result>,
-): Promise<Result | undefined> {
-  try {
-    return await step(await shelf())
-  } catch (error) {
-    if (!(error instanceof ShelfError)) throw error
-    await tell(words.saving.errors[error.code])
-    return undefined
-  }
 }
 
 /** True once the job is in a file. */

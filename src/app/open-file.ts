@@ -5,8 +5,9 @@ import type { Job } from '../job/schema'
 import { writeJob } from '../job/write-job'
 import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
-import { changeOver, layOut, say, shelf } from './desk'
+import { changeOver, layOut, say } from './desk'
 import { ask, showProblems, tell } from './questions'
+import { shelf } from './shelf-here'
 
 /** Reads a file and lays its job on the bench; whatever is wrong is said and the job there stays. */
 export async function openFile(file: File): Promise<void> {

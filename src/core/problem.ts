@@ -113,6 +113,8 @@ export type Flaw =
   | { readonly code: 'check-values'; readonly found: 'none' | 'both' }
   /** Readings cannot come about this way with this gauge or standard. */
   | { readonly code: 'entry-does-not-fit'; readonly entry: 'reverse' | 'direct' }
+  /** The job is being written in another tab, or an earlier state of it is only looked at. */
+  | { readonly code: 'read-only' }
   /** There are more problems than are worth listing. */
   | { readonly code: 'more-problems'; readonly count: number }
 
@@ -160,5 +162,6 @@ export const problemCodes = [
   'reading-values',
   'check-values',
   'entry-does-not-fit',
+  'read-only',
   'more-problems',
 ] as const satisfies readonly ProblemCode[]

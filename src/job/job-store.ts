@@ -10,6 +10,8 @@ export interface Entry {
   readonly label: string
   readonly job: Job
   readonly merge?: string
+  /** It was kept with the job and is checked against the schema before it becomes the job again. */
+  readonly unchecked?: true
 }
 
 export type Performed =
@@ -25,6 +27,7 @@ export interface JobState {
   readonly future: readonly Entry[]
   /** Counts every change of the job, undo and opening included: what is saved is compared with it. */
   readonly revision: number
+  readonly readOnly: boolean
   /** The last change that was refused, until one is performed, undone or redone. */
   readonly refused: { readonly label: string; readonly problems: readonly Problem[] } | undefined
   /**
@@ -34,8 +37,10 @@ export interface JobState {
   perform(label: string, change: (job: Job) => Job, options?: { readonly merge?: string }): Performed
   undo(): void
   redo(): void
-  /** Takes another job; nothing before it can be undone. */
-  openJob(job: Job): void
+  /** Takes another job with what can be undone and redone of it, which is nothing where it is not given. */
+  openJob(job: Job, history?: Pick<JobState, 'past' | 'future'>): void
+  /** While it is true no change is performed, undone or redone: the job is written elsewhere. */
+  setReadOnly(readOnly: boolean): void
 }
 
 /** So many changes can be undone. */
@@ -48,8 +53,14 @@ export function createJobStore(first: Job): StoreApi<JobState> {
     future: [],
     revision: 0,
     refused: undefined,
+    readOnly: false,
     perform(label, change, { merge } = {}) {
       const state = get()
+      if (state.readOnly) {
+        const problems: readonly Problem[] = [{ code: 'read-only', path: '' }]
+        set({ refused: { label, problems } })
+        return { ok: false, problems }
+      }
       const job = change(state.job)
       if (job === state.job) {
         set({ refused: undefined })
@@ -67,25 +78,36 @@ export function createJobStore(first: Job): StoreApi<JobState> {
     undo() {
       const state = get()
       const entry = state.past.at(-1)
-      if (!entry) return
+      if (!entry || state.readOnly) return
+      const job = checkedJob(entry)
+      if (!job) return set({ past: [] })
       const undone = { label: entry.label, job: state.job }
-      set({ ...next(state, entry.job), past: state.past.slice(0, -1), future: [undone, ...state.future] })
+      set({ ...next(state, job), past: state.past.slice(0, -1), future: [undone, ...state.future] })
     },
     redo() {
       const state = get()
       const [entry, ...future] = state.future
-      if (!entry) return
+      if (!entry || state.readOnly) return
+      const job = checkedJob(entry)
+      if (!job) return set({ future: [] })
       // Without its merge key: typing after a redo is a change of its own.
-      set({
-        ...next(state, entry.job),
-        past: [...state.past, { label: entry.label, job: state.job }],
-        future,
-      })
+      const past = [...state.past, { label: entry.label, job: state.job }]
+      set({ ...next(state, job), past, future })
     },
-    openJob(job) {
-      set({ ...next(get(), job), past: [], future: [] })
+    openJob(job, { past, future } = { past: [], future: [] }) {
+      set({ ...next(get(), job), past, future })
+    },
+    setReadOnly(readOnly) {
+      if (readOnly !== get().readOnly) set({ readOnly })
     },
   }))
+}
+
+/** The job of an entry; undefined where it was kept and is no job any more. */
+function checkedJob({ job, unchecked }: Entry): Job | undefined {
+  if (!unchecked) return job
+  const checked = checkJob(job)
+  return checked.ok ? checked.job : undefined
 }
 
 function next(state: JobState, job: Job): Pick<JobState, 'job' | 'revision' | 'refused'> {

@@ -2,12 +2,21 @@ import type { ReadResult } from '../job/read-job'
 import type { Job } from '../job/schema'
 import { moveAside, type SetAside, setAsideList } from './aside-pile'
 import { type JobList, jobListOn } from './job-list'
-import { jobIn, recordOf } from './job-record'
+import { recordOf } from './job-record'
+import { type JobVersion, type VersionReason, versionsOf } from './job-versions'
+import {
+  type KeptJob,
+  keepVersionOf,
+  peekKept,
+  readKept,
+  removeKept,
+  type Standing,
+  standingOf,
+} from './kept-job'
 import { type KeptSpecs, keptSpecsOn } from './kept-specs'
-import { lastOpen, lastOpenMark } from './last-open'
-import { type Saving, saveJob } from './save-job'
+import { lastOpen } from './last-open'
+import { type Knowing, type SaveOptions, saveJob } from './save-job'
 import { connectionTo } from './shelf-database'
-import { removeEntry } from './shelf-entries'
 import { attempted, type Database, unlessFull, write } from './shelf-transaction'
 
 export interface ShelfEntry {
@@ -19,13 +28,21 @@ export interface ShelfEntry {
 /** The jobs kept in this browser. Every failure is a `ShelfError` with a code. */
 export interface Shelf {
   /** Resolves once the job is on the disk and what was read back equals what was written. */
-  save(job: Job): Promise<void>
+  save(job: Job, options?: SaveOptions): Promise<void>
   /** All jobs, the last changed first. */
   list(): Promise<readonly ShelfEntry[]>
   /** The job; its problems where it cannot be read (it is then set aside, unless it is of a newer version). */
-  read(id: string): Promise<ReadResult | undefined>
+  read(id: string): Promise<KeptJob | undefined>
   /** What `read` would give, with the shelf left as it is: nothing marked, nothing set aside. */
   peek(id: string): Promise<ReadResult | undefined>
+  /** Whether what is kept is still what this page read or wrote last. */
+  standing(id: string): Promise<Standing>
+  /** A job that is gone may be kept again by the next save. */
+  keepAgain(id: string): void
+  /** The job as it stood earlier, the newest first. */
+  versions(id: string): Promise<readonly JobVersion[]>
+  /** Keeps the job as it is kept now as an earlier version. */
+  keepVersion(id: string, why: VersionReason): Promise<void>
   remove(id: string): Promise<void>
   /** Id of the job that was saved or read last. */
   lastOpen(): Promise<string | undefined>
@@ -51,20 +68,24 @@ export interface ShelfOptions {
 export async function openShelf({ now, databaseName = 'borewall' }: ShelfOptions): Promise<Shelf> {
   const connection = connectionTo(databaseName)
   await connection.open()
-  const saving: Saving = { known: new Map(), now }
+  const knowing: Knowing = { texts: new Map(), saved: new Map(), now }
   const attempt = <Result>(step: (database: Database) => Promise<Result>) => attempted(connection, step)
   let lastSave: Promise<unknown> = Promise.resolve()
   return {
-    save(job) {
+    save(job, options = {}) {
       // One after the other: a save reads back what it wrote, not what the next one did.
-      const done = lastSave.then(() => attempt((database) => saveJob(database, job, saving)))
+      const done = lastSave.then(() => attempt((database) => saveJob(database, job, options, knowing)))
       lastSave = done.then(nothing, nothing)
       return done
     },
     list: () => attempt((database) => list(database, now)),
-    read: (id) => attempt((database) => read(database, id, saving)),
-    peek: (id) => attempt((database) => peek(database, id)),
-    remove: (id) => attempt((database) => remove(database, id, saving)),
+    read: (id) => attempt((database) => readKept(database, id, knowing)),
+    peek: (id) => attempt((database) => peekKept(database, id)),
+    standing: (id) => attempt((database) => standingOf(database, id, knowing)),
+    keepAgain: (id) => void knowing.texts.delete(id),
+    versions: (id) => attempt((database) => versionsOf(database, id)),
+    keepVersion: (id, why) => attempt((database) => keepVersionOf(database, id, why, knowing)),
+    remove: (id) => attempt((database) => removeKept(database, id, knowing)),
     lastOpen: () => attempt(lastOpen),
     setAside: () => attempt(setAsideList),
     discardSetAside: (key) =>
@@ -87,37 +108,4 @@ async function list(database: Database, now: () => Date): Promise<readonly Shelf
   }
   for (const key of unreadable) await unlessFull(moveAside(database, key, now))
   return entries.sort((a, b) => b.changedAt.localeCompare(a.changedAt))
-}
-
-async function read(database: Database, id: string, { known, now }: Saving): Promise<ReadResult | undefined> {
-  const stored: unknown = await database.get('jobs', id)
-  if (stored === undefined) return undefined
-  const { result, text } = jobIn(stored)
-  if (result.ok && text !== undefined) {
-    known.set(id, text)
-    await unlessFull(
-      write(database, async (writing) => {
-        await writing.objectStore('marks').put(id, lastOpenMark)
-      }),
-    )
-    return result
-  }
-  const newer = !result.ok && result.problems.some(({ code }) => code === 'newer-version')
-  if (!newer) await moveAside(database, id, now)
-  return result
-}
-
-async function peek(database: Database, id: string): Promise<ReadResult | undefined> {
-  const stored: unknown = await database.get('jobs', id)
-  return stored === undefined ? undefined : jobIn(stored).result
-}
-
-async function remove(database: Database, id: string, { known }: Saving): Promise<void> {
-  await write(database, async (writing) => {
-    await writing.objectStore('jobs').delete(id)
-    await removeEntry(writing, id)
-    const marks = writing.objectStore('marks')
-    if ((await marks.get(lastOpenMark)) === id) await marks.delete(lastOpenMark)
-  })
-  known.delete(id)
 }

@@ -3,47 +3,89 @@ import { type Job, jobFormatVersion } from '../job/schema'
 import { writeJob } from '../job/write-job'
 import { putAside } from './aside-pile'
 import { recordOf } from './job-record'
+import { keepVersion } from './job-versions'
+import { putHistory } from './kept-history'
 import { lastOpenMark } from './last-open'
 import { putEntry } from './shelf-entries'
 import { ShelfError } from './shelf-error'
 import type { JobRecord } from './shelf-stores'
-import { type Database, type Writing, write } from './shelf-transaction'
+import { type Database, write } from './shelf-transaction'
 
-export interface Saving {
+/** What a page knows of the shelf. */
+export interface Knowing {
   /** Texts of the jobs as this page last read or wrote them: what it may write over. */
-  readonly known: Map<string, string>
+  readonly texts: Map<string, string>
+  /** Jobs that this page has saved, and when first, ms since 1970. */
+  readonly saved: Map<string, number>
   readonly now: () => Date
+}
+
+export interface SaveOptions {
+  /** What can be undone and redone, as text. Where it is not given, nothing of it stays. */
+  readonly history?: string
+  /** Another tab has taken the job over: what is kept stays, and what was to be saved is set aside where it differs. */
+  readonly withoutPen?: boolean
 }
 
 /** Writes a job with all that belongs to it in one transaction, then reads it back. */
-export async function saveJob(database: Database, job: Job, { known, now }: Saving): Promise<void> {
+export async function saveJob(
+  database: Database,
+  job: Job,
+  options: SaveOptions,
+  knowing: Knowing,
+): Promise<void> {
+  const { texts, saved, now } = knowing
   const { id, name, formatVersion } = job
-  const changedAt = now().toISOString()
-  const text = writeJob(job)
-  const record: JobRecord = { id, formatVersion, changedAt, name, text }
-  await write(database, async (writing) => {
+  const at = now()
+  const record: JobRecord = { id, formatVersion, changedAt: at.toISOString(), name, text: writeJob(job) }
+  const done = await write(database, async (writing) => {
     const jobs = writing.objectStore('jobs')
-    const before = await jobs.get(id)
-    if (before !== undefined) await keepWhatIsNotOurs(writing, before, { known: known.get(id), text, now })
+    const before: unknown = await jobs.get(id)
+    const found = whatIsThere(before, texts.get(id), record.text)
+    if (options.withoutPen) {
+      if (found === 'same') return 'saved'
+      await putAside(writing, record, 'overtaken', now)
+      return 'overtaken'
+    }
+    if (found === 'strange')
+      await putAside(writing, before, readable(before) ? 'replaced' : 'unreadable', now)
+    if (found === 'ours') {
+      const since = saved.get(id)
+      await keepVersion(writing, {
+        before,
+        now: at,
+        ...(since === undefined ? { why: 'session' } : { since }),
+      })
+    }
     await jobs.put(record)
-    await putEntry(writing, job, changedAt)
+    await putHistory(writing, id, record.changedAt, options.history)
+    await putEntry(writing, job, record.changedAt)
     await writing.objectStore('marks').put(id, lastOpenMark)
+    return 'saved'
   })
-  known.set(id, text)
-  if (recordOf(await database.get('jobs', id))?.text !== text) throw new ShelfError('mismatch')
+  if (done === 'overtaken') throw new ShelfError('overtaken')
+  texts.set(id, record.text)
+  if (!saved.has(id)) saved.set(id, at.getTime())
+  if (recordOf(await database.get('jobs', id))?.text !== record.text) throw new ShelfError('mismatch')
 }
 
-interface Replacing {
-  readonly known: string | undefined
-  readonly text: string
-  readonly now: () => Date
-}
-
-async function keepWhatIsNotOurs(writing: Writing, before: unknown, replacing: Replacing): Promise<void> {
+/** Throws where the job may not be written at all. */
+function whatIsThere(
+  before: unknown,
+  known: string | undefined,
+  text: string,
+): 'nothing' | 'same' | 'ours' | 'strange' {
+  if (before === undefined) {
+    if (known !== undefined) throw new ShelfError('gone')
+    return 'nothing'
+  }
   const record = recordOf(before)
   if (record && record.formatVersion > jobFormatVersion) throw new ShelfError('newer')
-  const stored = record?.text
-  if (stored !== undefined && (stored === replacing.known || stored === replacing.text)) return
-  const readable = stored !== undefined && readJob(stored).ok
-  await putAside(writing, before, readable ? 'replaced' : 'unreadable', replacing.now)
+  if (record?.text === text) return 'same'
+  return record !== undefined && record.text === known ? 'ours' : 'strange'
+}
+
+function readable(before: unknown): boolean {
+  const text = recordOf(before)?.text
+  return text !== undefined && readJob(text).ok
 }

@@ -9,6 +9,10 @@ export const shelfErrorCodes = [
   'mismatch',
   /** A newer Borewall wrote what is stored; it is left as it is. */
   'newer',
+  /** The job this page had kept is no longer there: the browser's data was cleared, or it was deleted elsewhere. */
+  'gone',
+  /** Another tab wrote the job meanwhile. Its state stays, and what was to be saved was set aside. */
+  'overtaken',
 ] as const
 export type ShelfErrorCode = (typeof shelfErrorCodes)[number]
 

@@ -15,6 +15,8 @@ export const setAsideReasons = [
   'unreadable',
   /** Another tab, or a file with the same id, had put it there; it was not this page's to write over. */
   'replaced',
+  /** A tab wanted to save it after another tab had taken the job over. */
+  'overtaken',
 ] as const
 export type SetAsideReason = (typeof setAsideReasons)[number]
 

@@ -7,6 +7,7 @@ import { findings } from './english/findings'
 import { firstPage } from './english/first-page'
 import { gaugeCheck } from './english/gauge-check'
 import { instruments } from './english/instruments'
+import { keeping } from './english/keeping'
 import { limits } from './english/limits'
 import { number } from './english/number'
 import { phone } from './english/phone'
@@ -27,6 +28,7 @@ import { verdict } from './english/verdict'
  */
 export const en = {
   ...bench,
+  ...keeping,
   ...setUp,
   ...instruments,
   ...gaugeCheck,

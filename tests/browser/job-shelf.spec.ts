@@ -368,6 +368,97 @@ test.describe('what this page did not write', () => {
   })
 })
 
+test.describe('what is kept with a job', () => {
+  const saveWith = (page: Page, saved: Job, options: { history?: string; withoutPen?: boolean }) =>
+    page.evaluate(
+      ([each, how]) =>
+        window.shelf.save(each, how).then(
+          () => 'saved',
+          (error: { code?: string }) => error.code ?? String(error),
+        ),
+      [saved, options] as const,
+    )
+  const versions = (page: Page) => page.evaluate(() => window.shelf.versions('a'))
+  const later = (page: Page, minutes: number) =>
+    page.evaluate((count) => {
+      window.seconds += count * 60
+    }, minutes)
+
+  test('is what can be undone of it, and it goes where a job is saved without', async ({ page }) => {
+    await openShelf(page)
+    await saveWith(page, job('a', 'Saw'), { history: '{"past":[]}' })
+    await openShelf(page)
+    expect(await read(page, 'a')).toEqual({ ok: true, job: job('a', 'Saw'), history: '{"past":[]}' })
+    await save(page, job('a', 'Saw again'))
+    expect(await read(page, 'a')).toEqual({ ok: true, job: job('a', 'Saw again') })
+  })
+
+  test('are its earlier versions: as it stood when this page began, then every ten minutes, and when asked for', async ({
+    page,
+  }) => {
+    await openShelf(page)
+    await save(page, job('a', 'First'))
+    await save(page, job('a', 'Second'))
+    expect(await versions(page)).toMatchObject([])
+    await openShelf(page, 1000)
+    await read(page, 'a')
+    for (const name of ['Third', 'Fourth', 'Fifth']) await save(page, job('a', name))
+    expect(await versions(page)).toMatchObject([{ why: 'session', read: { job: { name: 'Second' } } }])
+    await later(page, 10)
+    await save(page, job('a', 'Sixth'))
+    await save(page, job('a', 'Seventh'))
+    await page.evaluate(() => window.shelf.keepVersion('a', 'restore'))
+    await page.evaluate(() => window.shelf.keepVersion('a', 'restore'))
+    expect(await versions(page)).toMatchObject([
+      { why: 'restore', read: { job: { name: 'Seventh' } } },
+      { why: 'interval', read: { job: { name: 'Fifth' } } },
+      { why: 'session', read: { job: { name: 'Second' } } },
+    ])
+    await page.evaluate(() => window.shelf.remove('a'))
+    expect(await versions(page)).toEqual([])
+  })
+
+  test('stays when a tab saves that has lost the job to another: its state is set aside, once it differs', async ({
+    page,
+    context,
+  }) => {
+    await openShelf(page)
+    await save(page, job('a', 'Mine'))
+    const other = await context.newPage()
+    await openShelf(other, 100)
+    await read(other, 'a')
+    expect(await saveWith(page, job('a', 'Mine'), { withoutPen: true })).toBe('saved')
+    expect(await setAside(page)).toEqual([])
+    await save(other, job('a', 'Theirs'))
+    expect(await saveWith(page, job('a', 'Mine, later'), { withoutPen: true })).toBe('overtaken')
+    expect(await read(page, 'a')).toMatchObject({ ok: true, job: { name: 'Theirs' } })
+    expect(await setAside(page)).toMatchObject([{ reason: 'overtaken', name: 'Mine, later' }])
+  })
+
+  test('is missed when it is gone, until it is to be kept again', async ({ page }) => {
+    const standing = () => page.evaluate(() => window.shelf.standing('a'))
+    await openShelf(page)
+    expect(await standing()).toBe('unknown')
+    await save(page, job('a', 'Saw'))
+    expect(await standing()).toBe('same')
+    await plant(page, record('a', 'other'))
+    expect(await standing()).toBe('changed')
+    await page.evaluate(async () => {
+      const done = await new Promise<string>((resolve) => {
+        const deleting = indexedDB.deleteDatabase('borewall')
+        deleting.onsuccess = () => resolve('deleted')
+        deleting.onerror = () => resolve('failed')
+      })
+      if (done !== 'deleted') throw new Error(done)
+    })
+    expect(await standing()).toBe('gone')
+    expect(await savingEnds(page, job('a', 'Saw, later'))).toBe('gone')
+    await page.evaluate(() => window.shelf.keepAgain('a'))
+    expect(await savingEnds(page, job('a', 'Saw, later'))).toBe('saved')
+    expect(await standing()).toBe('same')
+  })
+})
+
 test.describe('a shelf that fails', () => {
   test('says that the disk is full, keeps what was saved before, and can still be read', async ({ page }) => {
     await openShelf(page)

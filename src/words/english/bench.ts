@@ -1,4 +1,4 @@
-/** Bar, bores, saving, undo, files, and the kept jobs. */
+/** Bar, bores, undo, files, and the kept jobs. */
 export const bench = {
   app: {
     name: 'Borewall',
@@ -52,29 +52,6 @@ export const bench = {
     removeBore: (name: string) => `Remove ${name}`,
     removeBoreAsk: (name: string) => `Remove ${name} with all its readings? You can undo this.`,
   },
-  saving: {
-    saved: (time: string) => `Saved ${time}`,
-    saving: 'Saving…',
-    notYet: 'Unchanged',
-    failed: 'Not saved',
-    failedKept: 'Not saved. What you entered is still on this page; save it to a file.',
-    retry: 'Try again',
-    toFile: 'Save to a file',
-    errors: {
-      quota: 'This browser has no room left for Borewall. Save the job to a file, then make room.',
-      blocked:
-        'Another tab holds the kept jobs in an older version. Close the other Borewall tabs, then try again.',
-      unavailable:
-        'This browser keeps nothing here (a private window, or storage switched off). Save the job to a file before you close the page.',
-      mismatch:
-        'What the browser stored is not what was sent. Save the job to a file; do not rely on this browser.',
-      newer:
-        'A newer Borewall keeps a job under the same identity here; it is left as it is. Save this one to a file.',
-    },
-    leaving: 'The last change is not saved yet.',
-    leaveAnyway: 'Leave it unsaved',
-    otherTab: 'This job was changed in another tab. Here you see the state of this tab.',
-  },
   undo: {
     undo: 'Undo',
     redo: 'Redo',
@@ -112,6 +89,7 @@ export const bench = {
     surveyRemoved: 'survey removed',
     boreAdded: 'bore added',
     boreRemoved: 'bore removed',
+    restored: 'earlier version restored',
   },
   file: {
     menu: 'Job',
@@ -155,7 +133,11 @@ export const bench = {
     setAsideTitle: 'Set aside',
     setAsideLead:
       'Records that could not be read, or that a file or another tab took the place of. They are unchanged; save them to look into.',
-    setAsideWhy: { unreadable: 'could not be read', replaced: 'replaced' },
+    setAsideWhy: {
+      unreadable: 'could not be read',
+      replaced: 'replaced',
+      overtaken: 'not saved before another tab took the job over',
+    },
     setAsideSave: 'Save the record',
     asked: 'Borewall keeps jobs in this browser only. A file is the safe copy.',
   },

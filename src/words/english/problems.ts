@@ -143,6 +143,8 @@ export const problems = {
       entry === 'reverse'
         ? 'The reverse method takes a dial gauge with two contacts and a micrometer to measure over them. Choose these, or another way of writing readings down.'
         : 'Only an internal instrument is read directly: telescoping gauge, internal micrometer, three-contact micrometer. Choose one, or another way of writing readings down.',
+    'read-only': () =>
+      'This job is being written in another tab. Take it over at the top of this page, then change it here.',
     'more-problems': ({ count }) =>
       count === 1 ? 'There is one more problem.' : `There are ${count} more problems.`,
   } satisfies { [Code in ProblemCode]: (flaw: FlawOf<Code>) => string },

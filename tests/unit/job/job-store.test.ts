@@ -134,4 +134,19 @@ describe('the store of the job', () => {
     ]
     expect(new Set(ids).size).toBe(6)
   })
+
+  it('changes nothing while it is read only, says why, and goes on afterwards', () => {
+    const { now } = storeOfSample()
+    now().perform('first', named('A'))
+    const { job, revision } = now()
+    now().setReadOnly(true)
+    const done = now().perform('second', named('B'))
+    expect(done).toEqual({ ok: false, problems: [{ code: 'read-only', path: '' }] })
+    now().undo()
+    now().redo()
+    expect(now()).toMatchObject({ job, revision })
+    now().setReadOnly(false)
+    now().undo()
+    expect(now().job).toBe(sampleJob)
+  })
 })

@@ -139,6 +139,10 @@ const samples: Samples = {
     { code: 'entry-does-not-fit', entry: 'reverse' },
     'The reverse method takes a dial gauge with two contacts and a micrometer to measure over them. Choose these, or another way of writing readings down.',
   ],
+  'read-only': [
+    { code: 'read-only' },
+    'This job is being written in another tab. Take it over at the top of this page, then change it here.',
+  ],
   'more-problems': [{ code: 'more-problems', count: 4 }, 'There are 4 more problems.'],
 }
 

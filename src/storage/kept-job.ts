@@ -1,0 +1,87 @@
+import type { ReadResult } from '../job/read-job'
+import { moveAside } from './aside-pile'
+import { jobIn, recordOf } from './job-record'
+import { keepVersion, removeVersions, type VersionReason } from './job-versions'
+import { historyIn } from './kept-history'
+import { lastOpenMark } from './last-open'
+import type { Knowing } from './save-job'
+import { removeEntry } from './shelf-entries'
+import { type Database, unlessFull, write } from './shelf-transaction'
+
+/** A kept job, or why it cannot be read. */
+export type KeptJob = ReadResult & {
+  /** What can be undone and redone of it, as text. */
+  readonly history?: string
+}
+
+/** Reads a job to go on with it: this page may write over what it has read. */
+export async function readKept(
+  database: Database,
+  id: string,
+  { texts, now }: Knowing,
+): Promise<KeptJob | undefined> {
+  const reading = database.transaction(['jobs', 'history'])
+  const stored: unknown = await reading.objectStore('jobs').get(id)
+  const history: unknown = await reading.objectStore('history').get(id)
+  if (stored === undefined) return undefined
+  const { result, text } = jobIn(stored)
+  if (result.ok && text !== undefined) {
+    texts.set(id, text)
+    await unlessFull(markOpen(database, id))
+    const kept = historyIn(history, recordOf(stored)?.changedAt ?? '')
+    return kept === undefined ? result : { ...result, history: kept }
+  }
+  const newer = !result.ok && result.problems.some(({ code }) => code === 'newer-version')
+  if (!newer) await moveAside(database, id, now)
+  return result
+}
+
+async function markOpen(database: Database, id: string): Promise<void> {
+  await write(database, async (writing) => {
+    await writing.objectStore('marks').put(id, lastOpenMark)
+  })
+}
+
+/** Reads a job and leaves the shelf as it is. */
+export async function peekKept(database: Database, id: string): Promise<ReadResult | undefined> {
+  const stored: unknown = await database.get('jobs', id)
+  return stored === undefined ? undefined : jobIn(stored).result
+}
+
+/** Whether what is kept of a job is still what this page read or wrote last. */
+export type Standing = 'unknown' | 'same' | 'changed' | 'gone'
+
+export async function standingOf(database: Database, id: string, { texts }: Knowing): Promise<Standing> {
+  const known = texts.get(id)
+  if (known === undefined) return 'unknown'
+  const stored: unknown = await database.get('jobs', id)
+  if (stored === undefined) return 'gone'
+  return recordOf(stored)?.text === known ? 'same' : 'changed'
+}
+
+/** Keeps the job as it is kept now as an earlier version, before something takes its place. */
+export async function keepVersionOf(
+  database: Database,
+  id: string,
+  why: VersionReason,
+  { now }: Knowing,
+): Promise<void> {
+  await write(database, async (writing) => {
+    const before: unknown = await writing.objectStore('jobs').get(id)
+    await keepVersion(writing, { before, why, now: now() })
+  })
+}
+
+/** Takes a job off the shelf for good, with all that belongs to it. */
+export async function removeKept(database: Database, id: string, { texts, saved }: Knowing): Promise<void> {
+  await write(database, async (writing) => {
+    await writing.objectStore('jobs').delete(id)
+    await writing.objectStore('history').delete(id)
+    await removeVersions(writing, id)
+    await removeEntry(writing, id)
+    const marks = writing.objectStore('marks')
+    if ((await marks.get(lastOpenMark)) === id) await marks.delete(lastOpenMark)
+  })
+  texts.delete(id)
+  saved.delete(id)
+}

@@ -481,7 +481,12 @@ export type Blunder =
   | { readonly code: 'drift-with-order'; readonly overSurveyMm: number; readonly expandedMm: number }
 
 /** A slip that these readings could not have shown. */
-export type Unseen = 'setting-and-sign' | 'whole-turn' | 'axes-swapped' | 'drift-with-order'
+export type Unseen =
+  | 'setting-and-sign'
+  | 'whole-turn'
+  | 'levels-upside-down'
+  | 'axes-swapped'
+  | 'drift-with-order'
 
 /** Why a surface finding can end a bore that is in size. */
 export type SurfaceStop =

@@ -1,7 +1,7 @@
 import type { Blunder, Unseen } from '../findings'
 import { axesSwapped, canSeeAxesSwapped } from './axes-swapped'
 import { canSeeDriftWithOrder, driftWithOrder } from './drift-with-order'
-import { levelsUpsideDown } from './levels-upside-down'
+import { canSeeLevelsUpsideDown, levelsUpsideDown } from './levels-upside-down'
 import type { ReadSurvey } from './read-survey'
 import { repeatsSpread } from './repeats-spread'
 import { typingSlips } from './typing-slips'
@@ -29,6 +29,7 @@ export function unseenOf(survey: ReadSurvey): Unseen[] {
   const unseen: Unseen[] = []
   if (!canSeeWholeSurveySlips(survey) && survey.caliperMm === undefined) unseen.push('setting-and-sign')
   if (survey.zeroMm !== undefined && !canSeeWholeTurns(survey)) unseen.push('whole-turn')
+  if (!canSeeLevelsUpsideDown(survey)) unseen.push('levels-upside-down')
   if (!canSeeAxesSwapped(survey)) unseen.push('axes-swapped')
   if (!canSeeDriftWithOrder(survey)) unseen.push('drift-with-order')
   return unseen

@@ -11,11 +11,30 @@ import { type ReadStation, type ReadSurvey, separation } from './read-survey'
  * bottom: it is a question. Own derivation.
  */
 export function levelsUpsideDown(survey: ReadSurvey): Blunder[] {
-  const levels = [...new Set(survey.stations.map((station) => station.depthMm))].sort((a, b) => a - b)
+  const levels = levelsOf(survey)
   if (levels.length < 3 || survey.unworn) return []
   const by = survey.stations.some((station) => station.land) ? 'land' : 'wear'
   const asked = by === 'land' ? landAtTheOtherEnd(survey, levels) : largerBelow(survey, levels)
   return asked ? [{ code: 'levels-upside-down', by, mend: { kind: 'turn-levels-over' } }] : []
+}
+
+/**
+ * Whether levels written from the wrong end would stand out: the same readings the other way up are asked about.
+ * One level, or a bore that never ran, has no wrong end worth a question. Own derivation.
+ */
+export function canSeeLevelsUpsideDown(survey: ReadSurvey): boolean {
+  const levels = levelsOf(survey)
+  if (levels.length < 2 || survey.unworn) return true
+  const landLevels = new Set(survey.stations.filter(({ land }) => land).map(({ depthMm }) => depthMm))
+  const stations = survey.stations.map((station) => {
+    const depthMm = levels[levels.length - 1 - levels.indexOf(station.depthMm)] ?? station.depthMm
+    return { ...station, depthMm, land: landLevels.has(depthMm) }
+  })
+  return [survey, { ...survey, stations }].some((either) => levelsUpsideDown(either).length > 0)
+}
+
+function levelsOf({ stations }: ReadSurvey): number[] {
+  return [...new Set(stations.map((station) => station.depthMm))].sort((a, b) => a - b)
 }
 
 function landAtTheOtherEnd(survey: ReadSurvey, levels: readonly number[]): boolean {

@@ -32,6 +32,7 @@ export const blunders = {
       'setting-and-sign':
         'a setting wrong by half a millimetre or a sign turned over (a level on wall that the rings never touch, or a caliper, would show it)',
       'whole-turn': 'a whole turn of the needle at every station',
+      'levels-upside-down': 'levels written down from the wrong end',
       'axes-swapped': 'two axes written in each other’s place',
       'drift-with-order':
         'a slow drift while measuring, for the stations were read row by row (read the first one again at the end)',

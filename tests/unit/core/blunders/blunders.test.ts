@@ -197,6 +197,7 @@ describe('levels', () => {
       7001,
     )
     expect(found).toBeGreaterThanOrEqual(0.99)
+    expect(unseenOf(readSurvey(worn, 7001))).not.toContain('levels-upside-down')
   })
 
   it('written from the wrong end pass where the other end is as good as new, seeds from 7001', () => {
@@ -204,6 +205,7 @@ describe('levels', () => {
     const found = shareOf(ironBore, 7001, turned(ironBore), isUpsideDown)
     report('Blunders, levels from the wrong end', { surveys, found: `${(100 * found).toFixed(1)} %` }, 7001)
     expect(found).toBeLessThan(0.2)
+    expect(unseenOf(readSurvey(ironBore, 7001))).toContain('levels-upside-down')
   })
 
   it('written from the wrong end in a worn bore without a land are found, seeds from 7001', () => {

@@ -445,6 +445,7 @@ export type Mend =
   | { readonly kind: 'turn-levels-over' }
   | { readonly kind: 'turn-sign-over' }
   | { readonly kind: 'shift-setting'; readonly byMm: number }
+  | { readonly kind: 'say-oversize'; readonly oversizeMm: number }
 
 /** A question about the readings: each may be a blunder, none is changed without the user. */
 export type Blunder =
@@ -471,6 +472,7 @@ export type Blunder =
       readonly byMm: number
       readonly mend: Mend
     }
+  | { readonly code: 'oversize-open'; readonly nearestMm: number; readonly mend: Mend }
   | { readonly code: 'caliper-disagrees'; readonly caliperMm: number; readonly readMm: number }
   | {
       readonly code: 'repeats-spread'

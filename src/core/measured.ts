@@ -24,6 +24,8 @@ export interface Spec {
   readonly grades?: readonly Grade[]
   /** Largest size allowed in service. Where given, it alone is judged. */
   readonly wearLimitMm?: number
+  /** Oversizes that the manual allows the bore to be finished to, mm on the diameter over the sizes above. */
+  readonly oversizesMm?: readonly number[]
   readonly ovalityLimitMm?: number
   /** As a share of the bore's diameter; of several limits given the smallest is judged. */
   readonly ovalityLimitPerMm?: number
@@ -225,6 +227,8 @@ export interface Bore {
   readonly role: Role
   /** Name of the grade stamped on it, if known. */
   readonly grade?: string
+  /** The oversize that it was finished to, mm; 0 for the standard size, which is taken where it is absent. */
+  readonly oversizeMm?: number
   readonly lengthMm?: number
   /** Where the rings run. Levels outside are land. */
   readonly ringTravelMm?: { readonly from: number; readonly to: number }

@@ -30,6 +30,8 @@ export const fieldRanges = {
   overContactsMm: boreSize,
   caliperMm: boreSize,
   sizesMm: boreSize,
+  oversizesMm: { least: 0.001, most: 20, unit: 'mm' },
+  oversizeMm: { least: 0, most: 20, unit: 'mm' },
   ovalityLimitMm: formLimit,
   ovalityLimitPerMm: share,
   taperLimitMm: formLimit,

@@ -81,7 +81,7 @@ function withoutError({ errorUm: _, ...standard }: Standard): Standard {
   return standard
 }
 
-function unmeasured({ grade: _, surveys, ...bore }: Bore, setUpId: string): Bore {
+function unmeasured({ grade: _, oversizeMm: __, surveys, ...bore }: Bore, setUpId: string): Bore {
   const latest = surveys.at(-1)
   if (!latest) throw new Error(`Bore "${bore.id}" has no survey`)
   const { id, levelsMm, axesDegrees } = latest

@@ -1,5 +1,6 @@
 import type { Mend, Place } from '../core/findings'
 import type { Reading, SetUp, Survey } from '../core/measured'
+import { setBore } from './commands'
 import type { Job } from './schema'
 
 /** Readings are kept to a millionth of a millimetre: what a sum of decimals leaves beyond is no reading. */
@@ -24,6 +25,8 @@ export function mendBlunder(job: Job, boreId: string, surveyId: string, mend: Me
       return turnSignOver(job, setUp)
     case 'shift-setting':
       return shiftSetting(job, setUp, mend.byMm)
+    case 'say-oversize':
+      return setBore(job, boreId, { oversizeMm: mend.oversizeMm })
   }
 }
 

@@ -58,6 +58,7 @@ export const mostOf = {
   axes: 180,
   readings: 20000,
   repeats: 50,
+  oversizes: 20,
   checks: 50,
   checkReadings: 200,
   surfaceFindings: 200,
@@ -116,6 +117,10 @@ const specSchema = z
     wearLimitMm: optional(
       num('wearLimitMm'),
       'Largest diameter allowed in service, mm; where given, it alone is judged',
+    ),
+    oversizesMm: optional(
+      z.array(num('oversizesMm')).check(z.minLength(1), z.maxLength(mostOf.oversizes)),
+      'Oversizes that the manual allows, mm on the diameter over these sizes',
     ),
     ovalityLimitMm: optional(num('ovalityLimitMm'), 'Largest allowed difference of diameters at a level, mm'),
     ovalityLimitPerMm: optional(
@@ -380,6 +385,7 @@ const boreSchema = z.strictObject({
   name,
   role: z.enum(roles),
   grade: optional(name, 'Name of the size grade stamped on it'),
+  oversizeMm: optional(num('oversizeMm'), 'Oversize that it was finished to, mm; 0 for the standard size'),
   lengthMm: optional(num('lengthMm')),
   ringTravelMm: optional(
     z.strictObject({ from: num('from'), to: num('to') }).check(inOrder('from', 'to')),

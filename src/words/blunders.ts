@@ -1,5 +1,6 @@
 import type { Blunder, Mend, Unseen } from '../core/findings'
 import { degrees, depth, inMicrons, placeText, plain, plusMinusMicrons, size } from './numbers'
+import { oversizeText } from './oversize'
 import { words } from './words'
 
 /** A question about readings, in a sentence or two. */
@@ -22,6 +23,8 @@ export function blunderText(blunder: Blunder): string {
       return said.sign(size(blunder.readMm), size(blunder.knownMm))
     case 'setting':
       return settingText(blunder)
+    case 'oversize-open':
+      return said.oversize(oversizeText(blunder.nearestMm))
     case 'caliper-disagrees':
       return said.caliper(`${plain(blunder.caliperMm, 2)} mm`, `${plain(blunder.readMm, 2)} mm`)
     case 'repeats-spread':

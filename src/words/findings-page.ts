@@ -8,6 +8,7 @@ import { dayText } from './day-text'
 import { cautions, findingRows, markText, noteTexts, type Row, temperatureSentence } from './findings'
 import { checkHeading, checkSentences } from './gauge-check'
 import { degrees, depth, placeText, plain, plusMinusMicrons, sizeWithDoubt } from './numbers'
+import { oversizeSentence } from './oversize'
 import { surfaceLines, surfaceSentence } from './surface'
 import { effectSentences } from './temperature'
 import {
@@ -98,6 +99,7 @@ function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): 
   return [
     { kind: 'heading', text: boreHeading(boreOf(job, finding), finding) },
     paragraph(surveySentence(surveyOf(job, finding))),
+    ...paragraphs(oversizeSentence(boreOf(job, finding))),
     ...(finding.temperature ? [paragraph(effectSentences(finding.temperature))] : []),
     ...(finding.blunders.length > 0
       ? ([

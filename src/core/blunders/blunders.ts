@@ -2,6 +2,7 @@ import type { Blunder, Unseen } from '../findings'
 import { axesSwapped, canSeeAxesSwapped } from './axes-swapped'
 import { canSeeDriftWithOrder, driftWithOrder } from './drift-with-order'
 import { canSeeLevelsUpsideDown, levelsUpsideDown } from './levels-upside-down'
+import { oversizeOpen } from './oversize-open'
 import type { ReadSurvey } from './read-survey'
 import { repeatsSpread } from './repeats-spread'
 import { typingSlips } from './typing-slips'
@@ -19,8 +20,17 @@ export function blundersOf(survey: ReadSurvey, stepMm: number): Blunder[] {
   const typed = typingSlips(survey)
   if (typed.length > 0) return typed
   const levels = levelsUpsideDown(survey)
-  const whole = levels.length > 0 ? levels : wholeSurveySlip(survey)
-  return [...whole, ...axesSwapped(survey), ...repeatsSpread(survey, stepMm), ...driftWithOrder(survey)]
+  const oversize = oversizeOpen(survey)
+  // Until the oversize is known, the setting cannot be told from it.
+  const isOversize = oversize.some((one) => one.code === 'oversize-open' && one.nearestMm > 0)
+  const whole = levels.length > 0 ? levels : isOversize ? [] : wholeSurveySlip(survey)
+  return [
+    ...oversize,
+    ...whole,
+    ...axesSwapped(survey),
+    ...repeatsSpread(survey, stepMm),
+    ...driftWithOrder(survey),
+  ]
 }
 
 /** Slips that these readings could not have shown. */

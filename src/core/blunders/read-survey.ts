@@ -29,6 +29,8 @@ export interface ReadSurvey {
   /** Sizes the bore had when new, mm. */
   readonly newMinMm?: number
   readonly newMaxMm?: number
+  /** Oversizes that the bore may have been finished to, mm, while nobody said to which; absent otherwise. */
+  readonly oversizesMm?: readonly number[]
   /** The whole bore is unworn: it has not run. */
   readonly unworn: boolean
   /** The bore by caliper, mm. */

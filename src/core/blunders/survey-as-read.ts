@@ -1,4 +1,5 @@
 import { newBand } from '../conformity/limit-pair'
+import { specOfBore } from '../conformity/spec-of-bore'
 import { entryOf } from '../diameter/entry'
 import { readingReference } from '../diameter/reading-reference'
 import type { StationFinding } from '../findings'
@@ -27,8 +28,9 @@ export function surveyAsRead(
   const reference = readingReference(setUp, conditions.standardExpansion.perK)
   const [first] = counted
   const turnUm = gauge.turnValueUm ?? typicalTurnUm(gauge)
-  const grade = spec.grades?.find(({ name }) => name === bore.grade)
-  const band = newBand(spec)
+  const ofBore = specOfBore(spec, bore)
+  const grade = ofBore.grades?.find(({ name }) => name === bore.grade)
+  const band = newBand(ofBore)
   const newMinMm = grade?.minMm ?? band.minMm
   const newMaxMm = grade?.maxMm ?? band.maxMm
   return {
@@ -44,6 +46,9 @@ export function surveyAsRead(
       : { sleeveStepMm: sleeveStepMm[standard.markedIn ?? 'mm'] }),
     ...(newMinMm === undefined ? {} : { newMinMm }),
     ...(newMaxMm === undefined ? {} : { newMaxMm }),
+    ...(spec.oversizesMm === undefined || bore.oversizeMm !== undefined
+      ? {}
+      : { oversizesMm: spec.oversizesMm }),
     ...(survey.caliperMm === undefined ? {} : { caliperMm: survey.caliperMm }),
   }
 }

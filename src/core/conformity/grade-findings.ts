@@ -1,6 +1,7 @@
 import type { BoreVerdict, GradeFinding, Place, StationFinding } from '../findings'
 import type { Bore, Grade, Spec } from '../measured'
 import { canProveInside, probabilities, proof } from './conformity'
+import { specOfBore } from './spec-of-bore'
 
 /** A station with its probabilities about one grade, and how far out of it it is in u. */
 interface Judged {
@@ -19,10 +20,10 @@ interface Judged {
 export function gradeFindings(
   stations: readonly StationFinding[],
   spec: Spec,
-  bore: Pick<Bore, 'role'>,
+  bore: Pick<Bore, 'role' | 'oversizeMm'>,
   verdict: BoreVerdict,
 ): GradeFinding[] {
-  const grades = spec.grades ?? []
+  const grades = specOfBore(spec, bore).grades ?? []
   const onlyOneJudged = grades.length === 1 && spec.wearLimitMm === undefined
   if (!verdict.known || bore.role !== 'of-this-engine' || onlyOneJudged) return []
   const counted = stations.filter((s) => s.counted)

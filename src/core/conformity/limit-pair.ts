@@ -1,12 +1,14 @@
 import type { LimitPair } from '../findings'
 import type { Bore, Spec } from '../measured'
+import { specOfBore } from './spec-of-bore'
 
 /**
  * The pair of limits a bore is judged by and drawn between: the smallest new size and the wear limit
  * where there is a wear limit, else its grade, else the new band (the union of the grades where the
- * manual gives only those). Undefined where the manual gives none.
+ * manual gives only those), all as the bore's oversize moves them. Undefined where the manual gives none.
  */
-export function limitPair(spec: Spec, bore: Bore): LimitPair | undefined {
+export function limitPair(ofStandardSize: Spec, bore: Bore): LimitPair | undefined {
+  const spec = specOfBore(ofStandardSize, bore)
   const band = newBand(spec)
   const grade = spec.grades?.find((g) => g.name === bore.grade)
   if (spec.wearLimitMm !== undefined) {

@@ -8,6 +8,7 @@ import { ChoiceField } from './ChoiceField'
 import { GradesEditor } from './GradesEditor'
 import { sizeMarks } from './marks'
 import { NumberField } from './NumberField'
+import { Oversizes } from './Oversizes'
 import { hasProportions, ProportionalLimits } from './ProportionalLimits'
 import { attempt, perform } from './perform'
 import { Sentence } from './Sentence'
@@ -29,6 +30,8 @@ export function LimitsSentence({ job, bore }: OnBench) {
     written: sizeMarks().written,
   })
   const [isOpened, setOpened] = useState(false)
+  const [isOversizesOpened, setOversizesOpened] = useState(false)
+  const hasOversizes = isOversizesOpened || spec.oversizesMm !== undefined || bore.oversizeMm !== undefined
   const isProportional = isOpened || hasProportions(spec)
   const rule = spec.ovalityRule ?? ovalityRules[0]
   return (
@@ -58,15 +61,28 @@ export function LimitsSentence({ job, bore }: OnBench) {
           }}
         />{' '}
         {isProportional ? <ProportionalLimits spec={spec} /> : null}
+        {hasOversizes ? <Oversizes spec={spec} bore={bore} /> : null}
       </p>
       <GradesEditor
         spec={spec}
         more={
-          isProportional ? null : (
-            <button type="button" className="quiet" aria-expanded={false} onClick={() => setOpened(true)}>
-              {said.addProportions}
-            </button>
-          )
+          <>
+            {isProportional ? null : (
+              <button type="button" className="quiet" aria-expanded={false} onClick={() => setOpened(true)}>
+                {said.addProportions}
+              </button>
+            )}
+            {hasOversizes ? null : (
+              <button
+                type="button"
+                className="quiet"
+                aria-expanded={false}
+                onClick={() => setOversizesOpened(true)}
+              >
+                {said.addOversizes}
+              </button>
+            )}
+          </>
         }
       >
         <BoreGrade grades={spec.grades ?? []} boreId={bore.id} grade={bore.grade} />

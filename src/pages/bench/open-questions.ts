@@ -4,6 +4,7 @@ import { confirmReading, setRepeats } from '../../job/commands'
 import { answerBlunder, mendBlunder } from '../../job/mend'
 import { blunderText, mendName } from '../../words/blunders'
 import { placeText } from '../../words/numbers'
+import { oversizeText } from '../../words/oversize'
 import { words } from '../../words/words'
 import { perform } from './perform'
 import type { Answer, Question } from './question'
@@ -23,6 +24,7 @@ export function openQuestions(bench: OnBench): readonly Question[] {
 
 function blunderQuestion({ bore, survey }: OnBench, blunder: Blunder): Question {
   const mend = 'mend' in blunder ? blunder.mend : undefined
+  const isOversize = blunder.code === 'oversize-open'
   const place = placeOf(blunder)
   const key = blunderKey(blunder)
   return {
@@ -33,19 +35,25 @@ function blunderQuestion({ bore, survey }: OnBench, blunder: Blunder): Question 
       ...(mend
         ? [
             {
-              label: words.questions.mend,
+              label: isOversize
+                ? words.questions.itIs(oversizeText(blunder.nearestMm))
+                : words.questions.mend,
               give: () => {
                 perform(mendName(mend), (job) => mendBlunder(job, bore.id, survey.id, mend))
               },
             },
           ]
         : []),
-      {
-        label: words.questions.itIsRight,
-        give: () => {
-          perform(words.blunders.answered, (job) => answerBlunder(job, bore.id, survey.id, key))
-        },
-      },
+      ...(isOversize
+        ? []
+        : [
+            {
+              label: words.questions.itIsRight,
+              give: () => {
+                perform(words.blunders.answered, (job) => answerBlunder(job, bore.id, survey.id, key))
+              },
+            },
+          ]),
     ],
   }
 }

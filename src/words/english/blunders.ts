@@ -22,6 +22,8 @@ export const blunders = {
       `The readings would agree with the caliper if the setting were ${by} off. Was the sleeve of the micrometer misread?`,
     turnByCaliper: (by: string) =>
       `The readings would agree with the caliper if the setting were ${by} off, one turn of the needle. Was the zero taken a turn out?`,
+    oversize: (nearest: string) =>
+      `The manual allows oversizes, and which this bore was finished to is not recorded. By its readings it is nearest to ${nearest}; a micrometer read half a millimetre off would look the same.`,
     caliper: (caliper: string, read: string) =>
       `The caliper says ${caliper}, the readings ${read} in the mean. Measure with the caliper again, and look at the setting.`,
     spread: (place: string, spread: string, usual: string) =>
@@ -45,6 +47,7 @@ export const blunders = {
       'turn-levels-over': 'levels turned over',
       'turn-sign-over': 'sign turned over',
       'shift-setting': 'setting put right',
+      'say-oversize': 'oversize of the bore',
     },
   },
 } as const

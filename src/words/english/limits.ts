@@ -13,6 +13,12 @@ export const limits = {
     proportions:
       'In proportion: out-of-round up to {ovalityPerMm} and taper up to {taperPerMmOfBore} mm per mm of bore; taper up to {taperPerMmOfTravel} mm per mm of travel, which is {travel} mm. Of several limits the smallest is judged.',
     addProportions: 'Limits in proportion',
+    oversizes: 'Oversizes in the manual: {oversizes} mm. This bore was finished to {oversize}.',
+    addOversizes: 'Oversizes',
+    standardSize: 'the standard size',
+    oversizeOf: (mm: string) => `+${mm} mm`,
+    oversizeMoves: (oversize: string) =>
+      `Finished to an oversize of ${oversize}: every size of the limits is larger by as much.`,
     grade: 'Grade {gradeName}: {gradeMin} to {gradeMax}',
     boreGrade: 'This bore is stamped {grade}.',
     labels: {
@@ -33,6 +39,8 @@ export const limits = {
       gradeMin: 'Smallest size of the grade, mm',
       gradeMax: 'Largest size of the grade, mm',
       grade: 'Grade stamped on this bore',
+      oversizes: 'Oversizes in the manual, mm, with spaces between',
+      oversize: 'Oversize of this bore',
     },
     none: 'none given',
     noGrade: 'no grade',

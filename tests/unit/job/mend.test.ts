@@ -132,3 +132,13 @@ it('a turn missed on a dial that goes the other way is taken out the other way',
   const after = mendBlunder(clean, 'bore', 'bore-survey', mend).bores[0]?.surveys[0]?.readings[0]
   expect(after?.dialUm?.[0]).toBe((first?.dialUm?.[0] ?? 0) + 1000)
 })
+
+it('says the oversize that a bore was proposed to have, which ends the question', () => {
+  const clean = jobOf('size')
+  const asked = { ...clean, spec: { ...clean.spec, oversizesMm: [0.5] } }
+  const codes = (job: Job) => inspect(job).bores.flatMap(({ blunders }) => blunders.map(({ code }) => code))
+  expect(codes(asked)).toEqual(['oversize-open'])
+  const said = mendBlunder(asked, 'bore', 'bore-survey', { kind: 'say-oversize', oversizeMm: 0 })
+  expect(said.bores[0]?.oversizeMm).toBe(0)
+  expect(codes(said)).toEqual([])
+})

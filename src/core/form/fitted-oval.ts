@@ -75,25 +75,47 @@ function boundInU(found: number, among: number): number {
   return Math.sqrt(risingRoot(missed, 1 - 0.05 / among, 0, (Math.sqrt(square) + furthestOff) ** 2, 1e-5))
 }
 
+/** What a station's diameter adds to a and to b of its level's fit, per mm. */
+export interface OvalCoefficients {
+  readonly a: number
+  readonly b: number
+}
+
+/**
+ * The fit of `fittedOval` as a linear function: a = Σ a_k·D_k and b = Σ b_k·D_k over the stations of a level, in
+ * their order; the diameters may be counted from any one size. Stations on three axes or more, each with a part of
+ * its own. Source: as for `fittedOval`.
+ */
+export function ovalCoefficients(stations: readonly StationFinding[]): OvalCoefficients[] {
+  return fitOf(stations).coefficients
+}
+
 function fit(stations: readonly StationFinding[]) {
+  const { coefficients, covariance } = fitOf(stations)
+  // Diameters from their own mean: 54 mm squared would cost six of sixteen digits.
+  const about = stations.reduce((sum, s) => sum + s.diameterMm, 0) / stations.length
+  let a = 0
+  let b = 0
+  for (const [k, { diameterMm }] of stations.entries()) {
+    a += (coefficients[k]?.a ?? 0) * (diameterMm - about)
+    b += (coefficients[k]?.b ?? 0) * (diameterMm - about)
+  }
+  return { a, b, covariance }
+}
+
+function fitOf(stations: readonly StationFinding[]) {
   const rows = stations.map((station) => {
     const twice = (2 * station.axisDegrees * Math.PI) / 180
     const weight = 1 / station.individualMm
-    return {
-      station,
-      design: [weight, weight * Math.cos(twice), weight * Math.sin(twice)] as Vector,
-      weight,
-    }
+    const design: Vector = [weight, weight * Math.cos(twice), weight * Math.sin(twice)]
+    return { design, weight }
   })
   const inverse: Matrix = inverseOf(normalMatrix(rows.map((row) => row.design)))
-  // Diameters from their own mean: 54 mm squared would cost six of sixteen digits.
-  const about = stations.reduce((sum, s) => sum + s.diameterMm, 0) / stations.length
-  const total = (i: 0 | 1 | 2) =>
-    rows.reduce((sum, row) => sum + row.design[i] * row.weight * (row.station.diameterMm - about), 0)
-  const right: Vector = [total(0), total(1), total(2)]
   return {
-    a: dot(inverse[1], right),
-    b: dot(inverse[2], right),
+    coefficients: rows.map(({ design, weight }) => ({
+      a: weight * dot(inverse[1], design),
+      b: weight * dot(inverse[2], design),
+    })),
     covariance: { aa: inverse[1][1], ab: inverse[1][2], bb: inverse[2][2] },
   }
 }

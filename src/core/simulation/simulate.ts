@@ -4,12 +4,13 @@ import { limitPair } from '../conformity/limit-pair'
 import { diameterAt20 } from '../diameter/diameter-at-20'
 import { entryOf } from '../diameter/entry'
 import { readingReference } from '../diameter/reading-reference'
-import type { Contribution, Place, StationFinding } from '../findings'
+import type { BoreFinding, Contribution, Place, StationFinding } from '../findings'
 import { inspect } from '../inspect'
 import type { Measured } from '../measured'
 import { type SeededDraws, seededDraws } from '../statistics/seeded-draws'
 import { distributionOf } from '../uncertainty/distribution-of'
 import type { SetUpConditions } from '../uncertainty/set-up-contributions'
+import { type FigureName, type FigureOfStations, figuresOfStations, type Interval } from './simulated-figures'
 
 /** A station's interval by simulation beside the linear one, mm. */
 export interface SimulatedStation extends Place {
@@ -23,9 +24,22 @@ export interface SimulatedStation extends Place {
   readonly inside?: { readonly linear: number; readonly simulated: number }
 }
 
+/** A figure made of several stations, with its interval as stated and as simulated, mm. */
+export interface SimulatedFigure {
+  readonly boreId: string
+  readonly boreName: string
+  readonly name: FigureName
+  readonly stated: Interval
+  readonly simulated: Interval
+  /** How far the simulated interval is from what it should be: see `holds` of the figure. */
+  readonly apartMm: number
+  readonly toleranceMm: number
+}
+
 export interface Simulation {
   readonly trials: number
   readonly stations: readonly SimulatedStation[]
+  readonly figures: readonly SimulatedFigure[]
 }
 
 /** Trials between two reports of how far it is. */
@@ -43,23 +57,31 @@ interface Simulated {
  * Propagates the distributions of all inputs through the model of the diameter at 20 °C, by Monte Carlo: for
  * every counted station of the latest surveys the 95 % interval (probabilistically symmetric) and the chance
  * of lying inside the limits, beside what `inspect` says by linear propagation. Yields how many trials are
- * done; the return value is the result. The same seed gives the same result. Errors that stations share are
+ * done; the return value is the result. The figures made of several stations (level means, ovality, taper, fitted ovals,
+ * differences) are taken from the same draws. The same seed gives the same result. Errors that stations share are
  * drawn once for all of them; sources that rest on one estimate share the draw of its deviation.
  * Source: JCGM 101:2008, 5.9 and 7; the comparison as in 8.1, its tolerance our own. The ends are good to about 1 % of U at 20,000 trials.
  */
 export function* simulate(measured: Measured, trials: number, seed: number): Generator<number, Simulation> {
   if (!(Number.isInteger(trials) && trials >= 100)) throw new RangeError(`simulate: ${trials} trials`)
-  const simulated = stationsOf(measured, trials)
+  const { bores } = inspect(measured)
+  const simulated = stationsOf(measured, bores, trials)
+  const stations = simulated.map(({ station }) => station)
+  const figures = bores
+    .flatMap((finding) => figuresOfStations(finding, stations))
+    .map((figure) => ({ figure, drawn: new Float64Array(trials) }))
   const draws = seededDraws(seed)
   for (let trial = 0; trial < trials; trial++) {
     drawTrial(simulated, draws, trial)
+    const diameter = (index: number) => simulated[index]?.drawn[trial] ?? Number.NaN
+    for (const { figure, drawn } of figures) drawn[trial] = figure.figureMm(diameter)
     if ((trial + 1) % stride === 0) yield trial + 1
   }
-  return { trials, stations: simulated.map(resultOf) }
+  return { trials, stations: simulated.map(resultOf), figures: figures.map(figureResultOf) }
 }
 
-function stationsOf(measured: Measured, trials: number): Simulated[] {
-  return inspect(measured).bores.flatMap((finding) => {
+function stationsOf(measured: Measured, bores: readonly BoreFinding[], trials: number): Simulated[] {
+  return bores.flatMap((finding) => {
     const bore = measured.bores.find(({ id }) => id === finding.boreId)
     const survey = bore?.surveys.find(({ id }) => id === finding.surveyId)
     if (!bore || !survey) throw new Error(`simulate: no survey ${finding.surveyId}`)
@@ -163,6 +185,22 @@ function resultOf({ station, boreName, limits, drawn }: Simulated): SimulatedSta
     toleranceMm: expandedMm / 20,
     ...(conformity && limits ? { inside: { linear: conformity.probabilityInside, simulated: inside } } : {}),
   }
+}
+
+function figureResultOf({
+  figure,
+  drawn,
+}: {
+  figure: FigureOfStations
+  drawn: Float64Array
+}): SimulatedFigure {
+  const { figureMm: _, holds, ...of } = figure
+  const sorted = drawn.sort()
+  const simulated = { lowMm: quantileOf(sorted, 0.025), highMm: quantileOf(sorted, 0.975) }
+  const below = of.stated.lowMm - simulated.lowMm
+  const above = simulated.highMm - of.stated.highMm
+  const apartMm = holds === 'alike' ? Math.max(Math.abs(below), Math.abs(above)) : Math.max(0, below, above)
+  return { ...of, simulated, apartMm }
 }
 
 /** JCGM 101:2008, 7.7.1: the value whose rank is the share of all, between two values by their distance. */

@@ -68,6 +68,49 @@ describe('simulated surveys, seed 5', () => {
     expect(simulationTexts(result)[0]).toMatch(/do not agree/)
   })
 
+  it('bear out the figures made of several stations, those of a clear oval among them', () => {
+    const oval = (depth: number) =>
+      [0, 45, 90, 135].map((axis) => 80.03 - depth / 5000 + 0.01 * Math.cos((axis * Math.PI) / 90))
+    const levelsMm = [10, 30, 50]
+    const measured = measuredBore(
+      { levelsMm, axesDegrees: [0, 45, 90, 135], rows: levelsMm.map(oval) },
+      { spec: { newMinMm: 80, newMaxMm: 80.02, wearLimitMm: 80.1 } },
+    )
+    const [bore] = measured.bores
+    if (!bore) throw new Error('no bore')
+    const other = { ...bore, id: 'other', name: 'New', role: 'for-comparison' as const }
+    const others = other.surveys.map((survey) => ({ ...survey, id: 'other-survey' }))
+    const { result } = run({ ...measured, bores: [bore, { ...other, surveys: others }] })
+    const kinds = new Map(result.figures.map((figure) => [figure.name.kind, figure]))
+    expect([...kinds.keys()].sort()).toEqual([
+      'fitted-oval',
+      'largest-difference',
+      'level-mean',
+      'mean-difference',
+      'ovality',
+      'taper',
+    ])
+    for (const { apartMm, toleranceMm, name } of result.figures) {
+      expect(apartMm, JSON.stringify(name)).toBeLessThanOrEqual(toleranceMm)
+    }
+    // The pair that was chosen is drawn alone: its own interval is narrower than the one that allows for the choice.
+    const range = kinds.get('ovality')
+    expect((range?.simulated.highMm ?? 0) - (range?.simulated.lowMm ?? 0)).toBeLessThan(
+      (range?.stated.highMm ?? 0) - (range?.stated.lowMm ?? 0),
+    )
+    expect(simulationTexts(result)[1]).toMatch(
+      /^So do the ± .* level means, fitted ovals, out-of-round, taper/,
+    )
+  })
+
+  it('name a figure that they do not bear out', () => {
+    const { result } = run(measuredBore(table), 1000)
+    const spoilt = result.figures.map((figure) => ({ ...figure, apartMm: 1 }))
+    expect(simulationTexts({ ...result, figures: spoilt })[1]).toMatch(
+      /^Mean at 10 mm \(bore bore\): stated 80/,
+    )
+  })
+
   it('are the same for the same seed, others for another, and tell how far they are', () => {
     const measured = measuredBore(table)
     const one = run(measured, 1000, 7)

@@ -116,11 +116,26 @@ export interface Gauge {
   readonly rockingUm?: number
   /** Times when one place was read again and again to see how the gauge repeats. */
   readonly checks?: readonly GaugeCheck[]
+  /** Times when several people read several parts, each as often, to see what gauge and people bring. */
+  readonly crossedStudies?: readonly CrossedStudy[]
 }
 
 /** Readings of one place in the order in which they were taken: sizes, or what the dial showed. */
 export interface GaugeCheck {
   readonly date?: string
+  readonly sizesMm?: readonly number[]
+  readonly dialUm?: readonly number[]
+}
+
+export interface CrossedStudy {
+  readonly date?: string
+  readonly readings: readonly CrossedReading[]
+}
+
+/** Repeats of one part by one person: sizes, or what the dial showed; the same throughout a study. */
+export interface CrossedReading {
+  readonly person: string
+  readonly part: string
   readonly sizesMm?: readonly number[]
   readonly dialUm?: readonly number[]
 }

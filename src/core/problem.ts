@@ -111,6 +111,8 @@ export type Flaw =
     }
   /** A check of a gauge has sizes or dial readings, one of both. */
   | { readonly code: 'check-values'; readonly found: 'none' | 'both' }
+  /** Every reading of a crossed study has sizes, or every one dial readings. */
+  | { readonly code: 'study-values'; readonly found: 'none' | 'both' }
   /** Readings cannot come about this way with this gauge or standard. */
   | { readonly code: 'entry-does-not-fit'; readonly entry: 'reverse' | 'direct' }
   /** The job is being written in another tab, or an earlier state of it is only looked at. */
@@ -161,6 +163,7 @@ export const problemCodes = [
   'unreachable-station',
   'reading-values',
   'check-values',
+  'study-values',
   'entry-does-not-fit',
   'read-only',
   'more-problems',

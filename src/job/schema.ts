@@ -61,6 +61,7 @@ export const mostOf = {
   oversizes: 20,
   checks: 50,
   checkReadings: 200,
+  studyReadings: 1000,
   surfaceFindings: 200,
   photos: 20,
   photographs: 400,
@@ -158,6 +159,26 @@ const checkSchema = z
     if (!sizesMm && !dialUm) refuse(checked, [], { code: 'check-values', found: 'none' })
   }, z.describe('One place read again and again, in order: sizesMm or dialUm'))
 
+const crossedReadingSchema = z.strictObject({
+  person: name,
+  part: name,
+  sizesMm: optional(z.array(num('sizesMm')).check(z.minLength(1), z.maxLength(mostOf.repeats))),
+  dialUm: optional(z.array(num('dialUm')).check(z.minLength(1), z.maxLength(mostOf.repeats))),
+})
+
+const crossedStudySchema = z
+  .strictObject({
+    date: optional(day),
+    readings: z.array(crossedReadingSchema).check(z.minLength(1), z.maxLength(mostOf.studyReadings)),
+  })
+  .check((checked) => {
+    const { readings } = checked.value
+    const isNone = readings.some(({ sizesMm, dialUm }) => !sizesMm && !dialUm)
+    const isBoth = readings.some(({ sizesMm }) => sizesMm) && readings.some(({ dialUm }) => dialUm)
+    if (isNone) refuse(checked, [], { code: 'study-values', found: 'none' })
+    if (isBoth) refuse(checked, [], { code: 'study-values', found: 'both' })
+  }, z.describe('Several people read several parts, each as often: sizesMm throughout, or dialUm'))
+
 const gaugeSchema = z
   .strictObject({
     id,
@@ -191,6 +212,10 @@ const gaugeSchema = z
     checks: optional(
       z.array(checkSchema).check(z.maxLength(mostOf.checks)),
       'Times when one place was read again and again to see how the gauge repeats',
+    ),
+    crossedStudies: optional(
+      z.array(crossedStudySchema).check(z.maxLength(mostOf.checks)),
+      'Times when several people read several parts to see what gauge and people bring',
     ),
   })
   .check(z.describe('A gauge; what is left out is taken from the typical figures of its kind'))

@@ -43,6 +43,7 @@ const betweenFields: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   'off-axis',
   'reading-values',
   'check-values',
+  'study-values',
   'entry-does-not-fit',
 ])
 

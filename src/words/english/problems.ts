@@ -139,6 +139,10 @@ export const problems = {
       found === 'none'
         ? 'This check of a gauge has no readings; it should have sizesMm or dialUm.'
         : 'This check of a gauge has both sizesMm and dialUm; it should have one of them.',
+    'study-values': ({ found }) =>
+      found === 'none'
+        ? 'A reading of this crossed study has no values; it should have sizesMm or dialUm.'
+        : 'This crossed study has both sizesMm and dialUm; it should have one of them throughout.',
     'entry-does-not-fit': ({ entry }) =>
       entry === 'reverse'
         ? 'The reverse method takes a dial gauge with two contacts and a micrometer to measure over them. Choose these, or another way of writing readings down.'

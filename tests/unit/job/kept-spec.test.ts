@@ -43,6 +43,7 @@ describe('a kept spec', () => {
       'zeroOpenUm',
       'largerIs',
       'checks',
+      'crossedStudies',
       'errorUm',
       'note',
     ]) {

@@ -44,6 +44,16 @@ export const sampleJob: Job = {
       depthDoubtMm: 0.5,
       rockingUm: 1,
       checks: [{ date: '2024-05-30', sizesMm: [54.01, 54.011, 54.01] }, { dialUm: [2, 1, 2.5] }],
+      crossedStudies: [
+        {
+          date: '2024-05-30',
+          readings: [
+            { person: 'One', part: '1', sizesMm: [54.01, 54.011] },
+            { person: 'One', part: '2', sizesMm: [54.02, 54.02] },
+          ],
+        },
+        { readings: [{ person: 'One', part: '1', dialUm: [2, 1.5] }] },
+      ],
     },
   ],
   standards: [

@@ -419,6 +419,20 @@ describe('the schema of a job', () => {
       { code: 'check-values', found: 'none' },
     ],
     [
+      'a crossed study with both kinds of values',
+      ['gauges', 0, 'crossedStudies', 0, 'readings', 1],
+      { person: 'One', part: '2', dialUm: [3] },
+      'gauges[0].crossedStudies[0]',
+      { code: 'study-values', found: 'both' },
+    ],
+    [
+      'a reading of a crossed study without values',
+      ['gauges', 0, 'crossedStudies', 1, 'readings', 0, 'dialUm'],
+      undefined,
+      'gauges[0].crossedStudies[1]',
+      { code: 'study-values', found: 'none' },
+    ],
+    [
       'a share that is none',
       ['spec', 'taperLimitPerMmOfTravel'],
       0.5,

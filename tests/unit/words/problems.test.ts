@@ -131,6 +131,10 @@ const samples: Samples = {
     { code: 'unreachable-station', found: 'read', depthMm: 8, axisDegrees: 90 },
     '8 mm, 90° is named as out of reach, but there is a reading. Take one of them out.',
   ],
+  'study-values': [
+    { code: 'study-values', found: 'none' },
+    'A reading of this crossed study has no values; it should have sizesMm or dialUm.',
+  ],
   'reading-values': [
     { code: 'reading-values', found: 'dialUm', expected: 'sizesMm' },
     'This reading has dialUm; its set-up writes sizes down, so it should have sizesMm.',

@@ -73,7 +73,8 @@ function shownBy(measured: Measured, gauge: Gauge, table: CrossedTable): Crossed
       const square = sum.reduce((total, { of, factor }) => total + factor * of.meanSquare, 0)
       return { um: Math.sqrt(Math.max(0, square)), degreesOfFreedom: freedomOfSum(sum) }
     },
-    estimate: 'crossed-study',
+    // What one person's repeats show is what the zero was read with.
+    estimate: people.length > 1 ? 'crossed-study' : 'repeatability',
   })
   return {
     known: true,

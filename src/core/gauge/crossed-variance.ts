@@ -66,7 +66,8 @@ export const pooledFrom = 0.25
  * Analysis of variance of a crossed study, all effects random, and its components of variance. The interaction is
  * pooled with the repeats when its F would come by accident in a quarter of cases or more (`pooledFrom`), the
  * preliminary test of Bancroft, Biometrics 20 (1964), 427, from memory; `pooling` decides otherwise. A negative
- * component counts as 0. The intervals are those of `mean-squares.ts`; each holds 95 % by itself.
+ * component counts as 0. The intervals are those of `mean-squares.ts`; each by itself holds
+ * the truth in 95 % of studies, the gauge's own in fewer where an interaction that is there was pooled.
  * Source: Measurement Systems Analysis, 4th ed. 2010, chapter III, analysis of variance; Montgomery, Design and
  * Analysis of Experiments, two-factor random model, from memory.
  */

@@ -15,6 +15,7 @@ import { FirstPage } from './FirstPage'
 import { markFirstNumbers } from './first-marks'
 import { InFront } from './InFront'
 import { NotKept } from './NotKept'
+import { PenLine } from './PenLine'
 import { PictureSlot } from './PictureSlot'
 import { SendButton } from './SendButton'
 import { SimulationCheck } from './SimulationCheck'
@@ -37,6 +38,7 @@ export function App() {
           <>
             <Bar />
             <NotKept />
+            <PenLine />
             <BenchPage />
           </>
         )}

@@ -6,19 +6,20 @@ import { words } from '../words/words'
 export function UndoButtons() {
   const last = useStore(jobStore, ({ past }) => past.at(-1)?.label)
   const next = useStore(jobStore, ({ future }) => future[0]?.label)
+  const readOnly = useStore(jobStore, (state) => state.readOnly)
   const { undo } = words
   return (
     <>
       <StepButton
         text={undo.undo}
         said={last === undefined ? undo.nothing : undo.undoOf(last)}
-        possible={last !== undefined}
+        possible={last !== undefined && !readOnly}
         onPress={() => jobStore.getState().undo()}
       />
       <StepButton
         text={undo.redo}
         said={next === undefined ? undo.nothingToRedo : undo.redoOf(next)}
-        possible={next !== undefined}
+        possible={next !== undefined && !readOnly}
         onPress={() => jobStore.getState().redo()}
       />
     </>

@@ -11,7 +11,7 @@ import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { askedIn, type ExampleName, exampleAddress, loadExample } from './examples'
 import { downloadText, saveToFile } from './job-file'
-import { keepJob, saveLoop, takeKept } from './keeping'
+import { jobPen, keepJob, readWithPen, saveLoop, takeKept } from './keeping'
 import { ask, showProblems, tell } from './questions'
 import { shelf, unlessShelfFails } from './shelf-here'
 
@@ -47,6 +47,7 @@ function untouchedExample(): ExampleName | undefined {
 export function layOut(job: Job, history?: History) {
   desk.setState({ shows: 'bench' }, true)
   startSession()
+  jobPen.release(job.id)
   jobStore.getState().openJob(job, history)
   showAddress()
 }
@@ -69,9 +70,12 @@ function showAddress() {
 export async function startDesk(): Promise<void> {
   jobStore.subscribe(({ revision }, before) => {
     if (revision === before.revision) return
-    if (isUntouched()) return saveLoop.rest()
+    if (isUntouched()) {
+      jobPen.release()
+      return saveLoop.rest()
+    }
     untouched = undefined
-    keepJob()
+    if (!jobStore.getState().readOnly) keepJob()
     showAddress()
   })
   window.addEventListener('hashchange', () => void followAddress())
@@ -105,7 +109,7 @@ async function lastJob(): Promise<{
     const open = await shelf()
     const kept = await open.list()
     const last = (await open.lastOpen()) ?? kept[0]?.id
-    const result = last === undefined ? undefined : await open.read(last)
+    const result = last === undefined ? undefined : await readWithPen(last)
     if (result?.ok) return { kept: result }
     if (result) showProblems(nameOr(kept.find(({ id }) => id === last)?.name), result.problems)
     const hasKept = kept.length > 0 || (await open.setAside()).length > 0
@@ -174,7 +178,7 @@ export async function copyAsNewJob(): Promise<void> {
 export async function openKept(id: string, name: string): Promise<boolean> {
   let done = false
   await changeOver(async () => {
-    const read = await unlessShelfFails(async (open) => open.read(id))
+    const read = await unlessShelfFails(() => readWithPen(id))
     if (read?.ok) {
       takeKept(read, layOut)
       done = true

@@ -6,6 +6,7 @@ import { writeJob } from '../job/write-job'
 import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { changeOver, layOut, say } from './desk'
+import { jobPen } from './keeping'
 import { ask, showProblems, tell } from './questions'
 import { shelf } from './shelf-here'
 
@@ -41,7 +42,23 @@ async function withIdentity(job: Job): Promise<Job | undefined> {
     { answer: 'replace', label: words.file.replace },
   ])
   if (answer === 'copy') return { ...job, id: newId() }
-  return answer === 'replace' ? job : undefined
+  if (answer !== 'replace') return undefined
+  if (await jobPen.isElsewhere(job.id)) {
+    await tell(words.pen.notReplaced)
+    return undefined
+  }
+  await keepBefore(job.id)
+  return job
+}
+
+/** The job that the file takes the place of stays among its earlier versions. */
+async function keepBefore(id: string): Promise<void> {
+  try {
+    await (await shelf()).keepVersion(id, 'replace')
+  } catch (error) {
+    // The save that follows meets the same trouble and says so on the page.
+    if (!(error instanceof ShelfError)) throw error
+  }
 }
 
 /** What is kept under an id, on the bench or on the shelf, as text. */

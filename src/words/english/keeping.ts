@@ -26,4 +26,25 @@ export const keeping = {
     leaving: 'The last change is not saved yet.',
     leaveAnyway: 'Leave it unsaved',
   },
+  /** Which tab writes the job. */
+  pen: {
+    label: 'Which tab writes',
+    following: 'Another tab writes this job. Here you see each change once it is saved.',
+    handingOver: 'Another tab is taking this job over…',
+    lost: {
+      saved: 'Another tab has taken this job over. What you entered here is saved.',
+      'set-aside':
+        'Another tab has taken this job over. Your last change came too late to be saved; it was set aside among the kept jobs.',
+      unsaved:
+        'Another tab has taken this job over. Your last change could not be saved; it is still on this page.',
+    },
+    takeOver: 'Write here instead',
+    unsavedAsk:
+      'The other tab has a change that it could not save. Look there first; or take the job over as it was saved last.',
+    takeOverAnyway: 'Take it over all the same',
+    unguarded:
+      'This browser cannot tell whether another tab writes the same job. Keep it open in one tab only.',
+    notReplaced:
+      'Another tab writes this job, so it was not replaced. Take it over first, or open the file as a copy.',
+  },
 }

@@ -4,7 +4,9 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { inspectCommand } from '../../../src/cli/inspect-command'
 import { jsonText } from '../../../src/cli/inspect-json'
+import { inspect } from '../../../src/core/inspect'
 import type { Job } from '../../../src/job/schema'
+import { scenario } from '../scenarios/scenario'
 import { inventedJob } from './invented-job'
 
 let folder = ''
@@ -126,6 +128,24 @@ describe('the findings of a job as JSON', () => {
     })
     expect(bores[0].taper[0]).toMatchObject({ rule: 'between-levels-of-an-axis' })
     expect(bores[1]).toMatchObject({ verdict: null, whyNoVerdict: 'for-comparison' })
+  })
+
+  it('carry everything that was found of a bore', () => {
+    const job = scenario('A-two-stroke-single.json')
+    const names: { readonly [field: string]: string } = {
+      boreId: 'bore',
+      boreName: 'name',
+      surveyId: 'survey',
+      pair: 'limits',
+      depthForm: 'formAlongDepth',
+      blunders: 'questions',
+    }
+    for (const [index, finding] of inspect(job).bores.entries()) {
+      const entry = json(job).bores[index]
+      // The stations of all bores stand in a list of their own.
+      const fields = Object.keys(finding).filter((field) => field !== 'stations')
+      for (const field of fields) expect(Object.keys(entry)).toContain(names[field] ?? field)
+    }
   })
 
   it('write null for infinite degrees of freedom and for a verdict without limits', () => {

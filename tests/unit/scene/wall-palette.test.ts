@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { rampSpan } from '../../../src/core/surface/ramp-span'
 import { type Theme, wallPaint, wallPalette } from '../../../src/scene/wall-palette'
+import { report } from '../../proof/record'
 
 type Rgb = readonly [number, number, number]
 const themes: readonly Theme[] = ['light', 'dark']
@@ -92,6 +93,27 @@ describe('the colours of the wall', () => {
         expect(distanceFor(rows, high, loose)).toBeGreaterThan(25)
       })
     }
+
+    it(`keep each step of the ramp from the next, on either side of the middle, for every eye (${theme})`, () => {
+      const eyes: Readonly<Record<string, readonly Rgb[]>> = {
+        'all cones': [
+          [1, 0, 0],
+          [0, 1, 0],
+          [0, 0, 1],
+        ],
+        ...visions,
+      }
+      for (const [name, rows] of Object.entries(eyes)) {
+        const steps = ramp.slice(1).map((step, i) => distanceFor(rows, ramp[i] ?? '', step))
+        report(`Colours of the wall, ${theme}: neighbouring steps, ${name}`, {
+          'steps of the ramp': ramp.length,
+          'least ΔE*ab': Math.min(...steps).toFixed(1),
+          'most ΔE*ab': Math.max(...steps).toFixed(1),
+        })
+        // 2.3 is a just noticeable difference (Mahy, Van Eycken, Oosterlinck 1994, from memory).
+        expect(Math.min(...steps)).toBeGreaterThan(2.3)
+      }
+    })
 
     it(`show proof in grey: the strong colours stand off from every colour inside (${theme})`, () => {
       for (const inside of ramp) {

@@ -22,7 +22,7 @@ const exaggeration = 200
 const size = { width: 592, height: 492 }
 
 /** Ten eyes: round the bore, from above and from below its mouth, near and far; azimuth and polar in degrees. */
-const eyes = [
+const eyes: readonly (readonly [azimuth: number, polar: number, distance: number])[] = [
   [180, 67, 260],
   [90, 67, 260],
   [0, 67, 260],
@@ -33,9 +33,9 @@ const eyes = [
   [-45, 110, 300],
   [200, 50, 600],
   [10, 75, 180],
-] as const
+]
 
-function seenFrom([azimuth, polar, distance]: (typeof eyes)[number]) {
+function seenFrom(azimuth: number, polar: number, distance: number) {
   const camera = new PerspectiveCamera(28, size.width / size.height, 1, 2000)
   const { toEye } = cameraAxes({ azimuth: (azimuth * Math.PI) / 180, polar: (polar * Math.PI) / 180 })
   camera.position.set(toEye.x, toEye.y, toEye.z).multiplyScalar(distance)
@@ -44,8 +44,8 @@ function seenFrom([azimuth, polar, distance]: (typeof eyes)[number]) {
   return { camera, view: pictureView(camera, { ...size, distance, exaggeration, offset: 0 }) }
 }
 
-describe.each(eyes)('seen from azimuth %s°, polar %s°, %s mm away', (...eye) => {
-  const { camera, view } = seenFrom(eye)
+describe.each(eyes)('seen from azimuth %s°, polar %s°, %s mm away', (azimuth, polar, distance) => {
+  const { camera, view } = seenFrom(azimuth, polar, distance)
   const far = stations.flatMap((station) =>
     contactsOf(station).flatMap((contact, index) => {
       const radius = drawnRadius(grid.middleMm, exaggeration, (station.diameterMm - grid.middleMm) * 1000)

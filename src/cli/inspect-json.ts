@@ -1,8 +1,10 @@
 import type { BoreFinding, Contribution, Findings, StationFinding } from '../core/findings'
+import { crossedStudies } from '../core/gauge/crossed-study'
 import { budgetAtLargest } from '../core/uncertainty/budget'
 import { distributionOf } from '../core/uncertainty/distribution-of'
 import type { Job } from '../job/schema'
 import { blunderText } from '../words/blunders'
+import { studyText } from '../words/crossed-study'
 import { cautions, noteText, temperatureSentence } from '../words/findings'
 import { checkSentences } from '../words/gauge-check'
 import {
@@ -34,6 +36,7 @@ export function inspectJson(job: Job, findings: Findings): Record<string, unknow
       ...findings.earlier.map((finding) => boreEntry(job, finding, false)),
     ],
     gaugeChecks: findings.gaugeChecks.map((check) => ({ ...check, text: checkSentences(check).join(' ') })),
+    crossedStudies: crossedStudies(job).map((study) => ({ ...study, text: studyText(study) })),
     stations: [...findings.bores, ...findings.earlier].flatMap((finding) =>
       finding.stations.map((station) => stationEntry(finding, station)),
     ),

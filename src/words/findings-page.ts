@@ -1,14 +1,17 @@
 import type { BoreFinding, Findings, StationFinding } from '../core/findings'
+import { type CrossedStudyFinding, crossedStudies } from '../core/gauge/crossed-study'
 import type { Bore, Measured, Survey } from '../core/measured'
 import { budgetAtLargest } from '../core/uncertainty/budget'
 import { type BlockFigure, blockRows, blockSentence } from './block'
 import { blunderText } from './blunders'
 import { budgetRows, improvementTexts } from './budget'
+import { studyHeading, studyReadText, studyRows, studySentences } from './crossed-study'
 import { dayText } from './day-text'
 import { cautions, findingRows, markText, noteTexts, type Row, temperatureSentence } from './findings'
 import { checkHeading, checkSentences } from './gauge-check'
 import { degrees, depth, placeText, plain, plusMinusMicrons, sizeWithDoubt } from './numbers'
 import { oversizeSentence } from './oversize'
+import { studyWords } from './study-words'
 import { surfaceLines, surfaceSentence } from './surface'
 import { effectSentences } from './temperature'
 import {
@@ -62,6 +65,7 @@ export function findingsPage(job: NamedJob, findings: Findings): Passage[] {
     ...findings.bores.flatMap((finding) => borePassages(job, findings, finding)),
     ...findings.earlier.flatMap((finding) => borePassages(job, findings, finding)),
     ...checkPassages(job, findings),
+    ...studyPassages(job),
     ...cautionPassages(job, findings),
   ]
 }
@@ -221,6 +225,32 @@ function checkPassages(job: NamedJob, { gaugeChecks }: Findings): Passage[] {
       paragraph(checkSentences(check).join(' ')),
     ]),
   ]
+}
+
+/** What the crossed studies of the gauges showed, where there were any. */
+function studyPassages(job: NamedJob): Passage[] {
+  const studies = crossedStudies(job)
+  if (studies.length === 0) return []
+  return [
+    { kind: 'heading', text: studyWords.heading },
+    ...studies.flatMap((study): Passage[] => [
+      { kind: 'subheading', text: studyHeading(study, job) },
+      paragraph(studyReadText(study)),
+      ...studyEntries(study),
+      ...studySentences(study).map(paragraph),
+    ]),
+  ]
+}
+
+function studyEntries(study: CrossedStudyFinding): Passage[] {
+  const rows = studyRows(study)
+  if (rows.length === 0) return []
+  const entries = rows.map(({ name, amount, interval, share }) => ({
+    left: name,
+    right: `${amount}   ${share}`,
+    under: [interval],
+  }))
+  return [{ kind: 'entries', entries }]
 }
 
 /** Cautions hold for the whole job; what only one kind of wall needs is said once. */

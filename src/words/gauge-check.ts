@@ -65,7 +65,8 @@ function answerSentences(answer: GaugeAnswer): string[] {
   ]
 }
 
-function answerText({ about, marginMm, bandMm = 0 }: GaugeAnswer): string {
+/** Whether such a gauge answers what the limits ask. */
+export function answerText({ about, marginMm, bandMm = 0 }: GaugeAnswer): string {
   const { answer } = words.gaugeCheck
   if (about === 'nothing') return answer.nothing
   if (about === 'band') {

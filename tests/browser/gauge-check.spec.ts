@@ -1,3 +1,4 @@
+import { crossedStudy } from '../../src/words/english/crossed-study'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
 
@@ -39,5 +40,46 @@ test('a gauge is checked by a list of readings, tells what it can answer, and ta
   await page.getByRole('button', { name: instruments.title }).click()
   await page.getByText(gaugeCheck.title).first().click()
   await page.getByRole('button', { name: gaugeCheck.remove(gauge, 1) }).click()
+  await expect(kept).toHaveCount(0)
+})
+
+test('a study of several people and parts is pasted, says what is missing and where, and what the gauge tells apart in these hands', async ({
+  page,
+}) => {
+  await withoutPicture(page)
+  await openApp(page)
+  const gauge = 'Dial bore gauge, 0.001 mm'
+  await page.getByRole('button', { name: instruments.title }).click()
+  await page.getByText(gaugeCheck.studies).first().click()
+  const field = page.getByRole('textbox', { name: crossedStudy.field(gauge) })
+
+  // Invented: Ben reads 3 µm more than Ada.
+  const lines = [1, 2, 3, 4, 5].flatMap((part) =>
+    ['Ada', 'Ben'].map((person, i) => {
+      const from = 54 + (6 * part + 3 * i) / 1000
+      return [person, `${part}`, from.toFixed(3), (from + 0.001).toFixed(3)].join('\t')
+    }),
+  )
+  await field.fill(lines.join('\n').replace('54.009', '54.o09'))
+  await page.getByRole('button', { name: crossedStudy.add }).click()
+  await expect(page.getByRole('alert')).toContainText('Line 2: “54.o09”')
+  await expect(field).toHaveValue(/54\.o09/)
+
+  // A line left out is kept as it is, and asked for.
+  await field.fill(['Person\tPart\tFirst\tSecond', ...lines.slice(0, -1)].join('\n'))
+  await page.getByRole('button', { name: crossedStudy.add }).click()
+  await expect(field).toHaveValue('')
+  await expect(page.getByText(/^Ben, part 5: no reading, where most have 2\./)).toBeVisible()
+  const kept = page.getByRole('textbox', { name: crossedStudy.again(gauge, 1) })
+  await kept.fill(`${await kept.inputValue()}\nBen; 5; 54,033; 54,034`)
+  await kept.blur()
+  await expect(page.getByText(crossedStudy.read(2, 5, 2))).toBeVisible()
+  const table = page.locator('.study-table')
+  await expect(table.getByRole('row')).toHaveCount(6)
+  await expect(table.getByRole('row', { name: crossedStudy.rows.parts })).toContainText(/9\.\d+ µm/)
+  await expect(page.getByText(/^In these hands the gauge tells \d+ sizes of such parts apart/)).toBeVisible()
+  await expectAccessible(page, '.sheet')
+
+  await page.getByRole('button', { name: crossedStudy.remove(gauge, 1) }).click()
   await expect(kept).toHaveCount(0)
 })

@@ -3,6 +3,7 @@ import { crossedStudies } from '../../src/core/gauge/crossed-study'
 import { crossedTable } from '../../src/core/gauge/crossed-table'
 import { crossedVariance } from '../../src/core/gauge/crossed-variance'
 import type { CrossedStudy } from '../../src/core/measured'
+import { studySentences } from '../../src/words/crossed-study'
 import { first, measuredBore } from '../unit/core/measured-bore'
 import published from './data/crossed-studies.json' with { type: 'json' }
 
@@ -88,6 +89,16 @@ describe('the published gauge study of three people, ten parts and three trials'
     const shares = [gauge, people, gaugeAndPeople, parts].map((each) => 100 * (each?.share ?? 0))
     expect(shares).toEqual([18.422, 20.901, 27.861, 96.041].map((value) => expect.closeTo(value, 2)))
     expect(variance.categories).toBe(4)
+  })
+
+  it('is told on the page with both counts, 4 and 5, and that the two ways need not agree', () => {
+    const table = { levelsMm: [10], axesDegrees: [0], rows: [[80]] }
+    const measured = measuredBore(table, { gauge: { crossedStudies: [study] } })
+    const text = studySentences(first(crossedStudies(measured))).join(' ')
+    expect(text).toMatch(/the gauge tells 4 sizes of such parts apart/)
+    expect(text).toMatch(
+      /By that way it tells 5 sizes apart\. The two ways weigh the same readings differently/,
+    )
   })
 
   it('has with the interaction kept apart EV 0.214435, AV 0.228304, GRR 0.313217, PV 1.043395: 28.752 %', () => {

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import { isOfSizes } from '../../core/diameter/entry'
 import type { GaugeCheckFinding } from '../../core/findings'
 import { figuresOfCheck } from '../../core/gauge/gauge-check'
@@ -11,13 +11,18 @@ import { readNumbers } from '../../words/read-number'
 import { words } from '../../words/words'
 import { CheckReadings } from './CheckReadings'
 import { ChoiceField } from './ChoiceField'
-import { dialMarks, type Marks, sizeMarks } from './marks'
+import { marksOf, type WrittenAs } from './check-marks'
+import type { Marks } from './marks'
 import { perform } from './perform'
 import { Sentence } from './Sentence'
 import { type Refusal, TypedField } from './TypedField'
 import type { OnBench } from './use-job'
 
-type WrittenAs = 'sizesMm' | 'dialUm'
+/** Seldom wanted: fetched when somebody opens it. */
+const CrossedStudies = lazy(async () => {
+  const { CrossedStudies } = await import('./CrossedStudies')
+  return { default: CrossedStudies }
+})
 
 /** The checks of a gauge: one place read again and again, what that shows, and a place for another. */
 export function GaugeChecks({ job, findings, gauge }: OnBench & { readonly gauge: Gauge }) {
@@ -56,14 +61,37 @@ export function GaugeChecks({ job, findings, gauge }: OnBench & { readonly gauge
   )
 }
 
+/** Several people and several parts, in a place of their own that opens. */
+export function GaugeStudies({ job, gauge }: { readonly job: OnBench['job']; readonly gauge: Gauge }) {
+  // Once opened it stays, so that closing it loses nothing that was typed.
+  const [wasOpened, setWasOpened] = useState(false)
+  const said = words.gaugeCheck
+  return (
+    <details
+      className="gauge-checks"
+      onToggle={(event) => {
+        if (event.currentTarget.open) setWasOpened(true)
+      }}
+    >
+      <summary>{said.studies}</summary>
+      {wasOpened ? (
+        <Suspense fallback={<p className="aside">{said.studiesLoading}</p>}>
+          <CrossedStudies
+            job={job}
+            gauge={gauge}
+            called={gaugeName(gauge, job)}
+            usual={usualOf(job, gauge)}
+          />
+        </Suspense>
+      ) : null}
+    </details>
+  )
+}
+
 /** How readings with this gauge are written down elsewhere in the job. */
 function usualOf(job: OnBench['job'], gauge: Gauge): WrittenAs {
   const [setUp] = setUpsUsing(job, 'gauges', gauge.id)
   return setUp === undefined || isOfSizes(setUp.entry) ? 'sizesMm' : 'dialUm'
-}
-
-function marksOf(writtenAs: WrittenAs, gauge: Gauge): Marks {
-  return writtenAs === 'sizesMm' ? sizeMarks(gauge.markedIn) : dialMarks(gauge.markedIn)
 }
 
 function commitReadings(typed: string, marks: Marks, keep: (values: readonly number[]) => Refusal): Refusal {

@@ -13,7 +13,7 @@ import type { Job } from '../../job/schema'
 import { setGauge, setStandard, setThermometer } from '../../job/set-up-commands'
 import { gaugeName, setUpName, standardName, thermometerName } from '../../words/instrument-names'
 import { words } from '../../words/words'
-import { GaugeChecks } from './GaugeChecks'
+import { GaugeChecks, GaugeStudies } from './GaugeChecks'
 import { ListedRow } from './ListedRow'
 import { perform } from './perform'
 import { RemoveListed } from './RemoveListed'
@@ -49,6 +49,7 @@ export function InstrumentsPanel(bench: OnBench) {
             rename={(name) => change((next) => setGauge(next, gauge.id, { name }))}
           >
             <GaugeChecks {...bench} gauge={gauge} />
+            <GaugeStudies job={job} gauge={gauge} />
           </InstrumentRow>
         ))}
       </ul>

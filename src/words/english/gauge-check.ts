@@ -12,6 +12,8 @@ export const gaugeCheck = {
       sizesMm: (unit: string) => `sizes in ${unit}`,
       dialUm: (unit: string) => `dial readings in ${unit}`,
     },
+    studies: 'Several people, several parts',
+    studiesLoading: 'One moment …',
     another: 'Another check, {writtenAs}:',
     refused: (piece: string, why: string) => `“${piece}”: ${why}`,
     add: 'Keep this check',

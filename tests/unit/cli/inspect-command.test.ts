@@ -197,6 +197,27 @@ describe('a file that cannot be read', () => {
   })
 })
 
+describe('a crossed study', () => {
+  const readings = ['Ada', 'Ben'].flatMap((person, i) =>
+    ['1', '2', '3'].map((part, j) => ({ person, part, dialUm: [10 * j + 3 * i, 10 * j + 3 * i + 1] })),
+  )
+  const job = inventedJob({
+    gauges: [{ id: 'g', kind: 'dial-0.001-micrometer', crossedStudies: [{ readings }] }],
+  })
+
+  it('stands in the text and in the JSON, with its figures and its words', () => {
+    const { output } = text(job)
+    expect(output).toMatch(/\nCrossed studies of gauges\n-+\n/)
+    expect(output).toMatch(/\n2 people read 3 parts twice each\.\n/)
+    for (const line of output.split('\n')) expect([...line].length).toBeLessThanOrEqual(78)
+    const { crossedStudies } = json(job)
+    expect(crossedStudies).toHaveLength(1)
+    expect(crossedStudies[0]).toMatchObject({ gaugeId: 'g', shown: { known: true, trials: 2 } })
+    expect(crossedStudies[0].shown.variance.parts.deviationUm).toBeGreaterThan(5)
+    expect(crossedStudies[0].text).toMatch(/^2 people read 3 parts twice each\. the gauge/)
+  })
+})
+
 describe('wrong usage', () => {
   it.each([
     [[], /^Name one job file\./],

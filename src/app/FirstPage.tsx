@@ -1,6 +1,7 @@
 import './first-page.css'
 import type { ReactNode } from 'react'
 import { useStore } from 'zustand'
+import type { ShelfErrorCode } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { desk, startNewJob } from './desk'
 import { ExampleList } from './ExampleList'
@@ -10,6 +11,7 @@ import { useFileChooser } from './use-file-chooser'
 /** What a browser shows that has no job to go on with: three ways to begin. */
 export function FirstPage() {
   const hasKept = useStore(desk, (state) => state.hasKept === true)
+  const trouble = useStore(desk, (state) => state.trouble)
   const file = useFileChooser()
   const { firstPage, examples, app } = words
   return (
@@ -18,6 +20,7 @@ export function FirstPage() {
         <p className="wordmark">{app.name}</p>
         <h1>{firstPage.heading}</h1>
         <p className="lead">{firstPage.lead}</p>
+        {trouble === undefined ? null : <Unreachable why={trouble} />}
       </header>
       <section aria-label={firstPage.start} className="ways">
         <Way text={firstPage.measure} hint={firstPage.measureHint} onPick={() => void startNewJob()} main />
@@ -36,6 +39,21 @@ export function FirstPage() {
         <p>{firstPage.manual}</p>
       </footer>
     </main>
+  )
+}
+
+/** Nobody is to take jobs that cannot be reached for lost. */
+function Unreachable({ why }: { readonly why: ShelfErrorCode }) {
+  const { saving } = words
+  return (
+    <div className="unreachable" role="alert">
+      <p>
+        {saving.unreachable} {saving.unreachableWhy[why]}
+      </p>
+      <button type="button" className="button" onClick={() => location.reload()}>
+        {saving.retry}
+      </button>
+    </div>
   )
 }
 

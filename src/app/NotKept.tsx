@@ -1,7 +1,7 @@
 import { useStore } from 'zustand'
 import { words } from '../words/words'
 import { saveJobToFile } from './desk'
-import { saveLoop } from './keeping'
+import { keepAgain, saveLoop } from './keeping'
 
 /** What is to be done while the browser does not keep the job. Nothing while it does. */
 export function NotKept() {
@@ -12,9 +12,15 @@ export function NotKept() {
       <p>
         {words.saving.failedKept} {words.saving.errors[state.code]}
       </p>
-      <button type="button" className="button" onClick={() => saveLoop.retry()}>
-        {words.saving.retry}
-      </button>
+      {state.code === 'gone' ? (
+        <button type="button" className="button" onClick={() => void keepAgain()}>
+          {words.saving.keepAgain}
+        </button>
+      ) : (
+        <button type="button" className="button" onClick={() => saveLoop.retry()}>
+          {words.saving.retry}
+        </button>
+      )}
       <button type="button" className="button" onClick={() => void saveJobToFile(false)}>
         {words.saving.toFile}
       </button>

@@ -7,11 +7,11 @@ import { newJob } from '../job/new-job'
 import type { Job } from '../job/schema'
 import { startSession } from '../session/session'
 import type { KeptJob } from '../storage/kept-job'
-import { ShelfError } from '../storage/shelf-error'
+import { ShelfError, type ShelfErrorCode } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { askedIn, type ExampleName, exampleAddress, loadExample } from './examples'
 import { downloadText, saveToFile } from './job-file'
-import { jobPen, keepJob, readWithPen, saveLoop, takeKept } from './keeping'
+import { jobPen, keepJob, onReplaced, readWithPen, saveLoop, takeKept } from './keeping'
 import { ask, showProblems, tell } from './questions'
 import { shelf, unlessShelfFails } from './shelf-here'
 
@@ -24,6 +24,8 @@ export interface Desk {
   readonly said?: string
   /** On the first page: something lies on the shelf all the same, as where the last job could not be read. */
   readonly hasKept?: true
+  /** On the first page: why the shelf could not be reached. */
+  readonly trouble?: ShelfErrorCode
 }
 
 export const desk = createStore<Desk>(() => ({ shows: 'nothing' }))
@@ -78,6 +80,7 @@ export async function startDesk(): Promise<void> {
     if (!jobStore.getState().readOnly) keepJob()
     showAddress()
   })
+  onReplaced(() => say(words.pen.replaced))
   window.addEventListener('hashchange', () => void followAddress())
   await followAddress()
 }
@@ -95,16 +98,15 @@ async function followAddress(): Promise<void> {
 
 /** Opens what was open last, or the first page. */
 async function openLast(): Promise<void> {
-  const { kept, hasKept } = await lastJob()
+  const { kept, ...found } = await lastJob()
   untouched = undefined
   if (kept) takeKept(kept, layOut)
-  else desk.setState({ shows: 'first-page', ...(hasKept ? { hasKept } : {}) }, true)
+  else desk.setState({ shows: 'first-page', ...found }, true)
 }
 
-async function lastJob(): Promise<{
-  readonly kept?: KeptJob & { readonly ok: true }
-  readonly hasKept?: true
-}> {
+type Last = Pick<Desk, 'hasKept' | 'trouble'> & { readonly kept?: KeptJob & { readonly ok: true } }
+
+async function lastJob(): Promise<Last> {
   try {
     const open = await shelf()
     const kept = await open.list()
@@ -115,9 +117,8 @@ async function lastJob(): Promise<{
     const hasKept = kept.length > 0 || (await open.setAside()).length > 0
     return hasKept ? { hasKept } : {}
   } catch (error) {
-    // The first save meets the same trouble and says so on the page.
     if (!(error instanceof ShelfError)) throw error
-    return {}
+    return { trouble: error.code }
   }
 }
 

@@ -28,14 +28,43 @@ jobPen.state.subscribe(({ kind }) => {
   jobStore.getState().setReadOnly(kind === 'following' || kind === 'handing-over')
 })
 
+/** To be told when what another tab or a file had put in the place of a job was set aside. */
+const replacedListeners: (() => void)[] = []
+
+export function onReplaced(listener: () => void): void {
+  replacedListeners.push(listener)
+}
+
 async function save(job: Job): Promise<void> {
   const history = histories.get(job)
   const withoutPen = jobPen.state.getState().kind === 'following'
-  await (await shelf()).save(job, {
+  const saved = await (await shelf()).save(job, {
     ...(history ? { history: writeHistory(job, history) } : {}),
     ...(withoutPen ? { withoutPen } : {}),
   })
   jobPen.tellSaved(job.id)
+  if (saved === 'replaced') for (const listener of replacedListeners) listener()
+}
+
+/** Looks, when somebody comes back to this tab, whether the job is still kept. */
+export function watchOverJob(): void {
+  const look = () => void missJob()
+  window.addEventListener('focus', look)
+  document.addEventListener('visibilitychange', look)
+}
+
+async function missJob(): Promise<void> {
+  const { kind } = saveLoop.state.getState()
+  if (document.hidden || kind !== 'saved' || jobPen.state.getState().kind === 'following') return
+  const { id } = jobStore.getState().job
+  const standing = await unlessFailed(async () => (await shelf()).standing(id))
+  if (standing === 'gone' && jobStore.getState().job.id === id) saveLoop.fail('gone')
+}
+
+/** Keeps the job again where it was found gone. */
+export async function keepAgain(): Promise<void> {
+  await unlessFailed(async () => (await shelf()).keepAgain(jobStore.getState().job.id))
+  saveLoop.retry()
 }
 
 /** Hands over the job on the bench, to be saved. */

@@ -3,7 +3,7 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App'
 import { startDesk } from './desk'
-import { saveLoop } from './keeping'
+import { saveLoop, watchOverJob } from './keeping'
 import { keepHand } from './kept-hand'
 import { listenForUndo } from './page-keys'
 import { applyTheme } from './theme'
@@ -14,6 +14,7 @@ if (!root) throw new Error('The page has no place for the app')
 applyTheme()
 keepHand()
 listenForUndo()
+watchOverJob()
 window.addEventListener('beforeunload', (event) => {
   const { kind } = saveLoop.state.getState()
   if (kind === 'saving' || kind === 'failed') event.preventDefault()

@@ -54,7 +54,8 @@ async function withIdentity(job: Job): Promise<Job | undefined> {
 /** The job that the file takes the place of stays among its earlier versions. */
 async function keepBefore(id: string): Promise<void> {
   try {
-    await (await shelf()).keepVersion(id, 'replace')
+    const open = await shelf()
+    if ((await open.read(id))?.ok) await open.keepVersion(id, 'replace')
   } catch (error) {
     // The save that follows meets the same trouble and says so on the page.
     if (!(error instanceof ShelfError)) throw error

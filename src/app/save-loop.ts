@@ -19,6 +19,8 @@ export interface SaveLoop {
   rest(): void
   /** Tries again what failed. */
   retry(): void
+  /** What was saved is not there any more. */
+  fail(code: ShelfErrorCode): void
   /** Takes a job as saved already: it was just read from where it would be saved to. */
   take(job: Job, at: Date): void
   /** Resolves when nothing is being saved any more, with how it went. */
@@ -78,6 +80,11 @@ export function createSaveLoop({ save, now }: SaveLoopOptions): SaveLoop {
       if (running === undefined) state.setState({ kind: 'nothing' }, true)
     },
     retry: start,
+    fail(code) {
+      if (state.getState().kind !== 'saved') return
+      saved = undefined
+      state.setState({ kind: 'failed', code }, true)
+    },
     take(job, at) {
       latest = job
       saved = job

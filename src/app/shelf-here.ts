@@ -1,13 +1,15 @@
 import { openShelf, type Shelf } from '../storage/job-shelf'
+import { connectionTo } from '../storage/shelf-database'
 import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { tell } from './questions'
 
+const connection = connectionTo()
 let opened: Promise<Shelf> | undefined
 
 /** The shelf of this browser; a shelf that could not be opened is tried again at each call. */
 export function shelf(): Promise<Shelf> {
-  opened ??= openShelf({ now: () => new Date() }).catch((error: unknown) => {
+  opened ??= openShelf({ now: () => new Date(), connection }).catch((error: unknown) => {
     opened = undefined
     throw error
   })

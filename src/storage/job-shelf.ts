@@ -15,8 +15,8 @@ import {
 } from './kept-job'
 import { type KeptSpecs, keptSpecsOn } from './kept-specs'
 import { lastOpen } from './last-open'
-import { type Knowing, type SaveOptions, saveJob } from './save-job'
-import { connectionTo } from './shelf-database'
+import { type Knowing, type Saved, type SaveOptions, saveJob } from './save-job'
+import { type Connection, connectionTo } from './shelf-database'
 import { attempted, type Database, unlessFull, write } from './shelf-transaction'
 
 export interface ShelfEntry {
@@ -28,7 +28,7 @@ export interface ShelfEntry {
 /** The jobs kept in this browser. Every failure is a `ShelfError` with a code. */
 export interface Shelf {
   /** Resolves once the job is on the disk and what was read back equals what was written. */
-  save(job: Job, options?: SaveOptions): Promise<void>
+  save(job: Job, options?: SaveOptions): Promise<Saved>
   /** All jobs, the last changed first. */
   list(): Promise<readonly ShelfEntry[]>
   /** The job; its problems where it cannot be read (it is then set aside, unless it is of a newer version). */
@@ -61,12 +61,12 @@ export interface Shelf {
 export interface ShelfOptions {
   /** The clock. */
   readonly now: () => Date
-  readonly databaseName?: string
+  /** The browser's database; opened anew where it is not given. */
+  readonly connection?: Connection
 }
 
 /** Opens the shelf. Rejects with a `ShelfError` where this browser keeps nothing. */
-export async function openShelf({ now, databaseName = 'borewall' }: ShelfOptions): Promise<Shelf> {
-  const connection = connectionTo(databaseName)
+export async function openShelf({ now, connection = connectionTo() }: ShelfOptions): Promise<Shelf> {
   await connection.open()
   const knowing: Knowing = { texts: new Map(), saved: new Map(), now }
   const attempt = <Result>(step: (database: Database) => Promise<Result>) => attempted(connection, step)

@@ -27,13 +27,16 @@ export interface SaveOptions {
   readonly withoutPen?: boolean
 }
 
+/** `replaced`: what this page did not know stood there, and was set aside. */
+export type Saved = 'saved' | 'replaced'
+
 /** Writes a job with all that belongs to it in one transaction, then reads it back. */
 export async function saveJob(
   database: Database,
   job: Job,
   options: SaveOptions,
   knowing: Knowing,
-): Promise<void> {
+): Promise<Saved> {
   const { texts, saved, now } = knowing
   const { id, name, formatVersion } = job
   const at = now()
@@ -61,12 +64,13 @@ export async function saveJob(
     await putHistory(writing, id, record.changedAt, options.history)
     await putEntry(writing, job, record.changedAt)
     await writing.objectStore('marks').put(id, lastOpenMark)
-    return 'saved'
+    return found === 'strange' ? 'replaced' : 'saved'
   })
   if (done === 'overtaken') throw new ShelfError('overtaken')
   texts.set(id, record.text)
   if (!saved.has(id)) saved.set(id, at.getTime())
   if (recordOf(await database.get('jobs', id))?.text !== record.text) throw new ShelfError('mismatch')
+  return done
 }
 
 /** Throws where the job may not be written at all. */

@@ -8,14 +8,30 @@ export interface Connection {
   close(): Promise<void>
 }
 
-export function connectionTo(databaseName: string): Connection {
+export function connectionTo(databaseName = 'borewall'): Connection {
   let opened: Promise<IDBPDatabase<ShelfDatabase>> | undefined
+  /** An older tab stands in the way of a request that has not been answered yet. */
+  let isBlocked = false
   const forget = () => {
     opened = undefined
   }
+  const start = () =>
+    openShelfDatabase(databaseName, {
+      onClosed: forget,
+      onBlocked() {
+        isBlocked = true
+      },
+      onAnswered(database) {
+        isBlocked = false
+        // It came after all: what asks from now on gets it.
+        if (database) opened ??= Promise.resolve(database)
+      },
+    })
   return {
     open() {
-      opened ??= openShelfDatabase(databaseName, forget).catch((error: unknown) => {
+      // A further request would wait behind the one that is blocked, and say nothing.
+      if (isBlocked) return Promise.reject(new ShelfError('blocked'))
+      opened ??= start().catch((error: unknown) => {
         forget()
         throw shelfErrorOf(error)
       })
@@ -29,7 +45,17 @@ export function connectionTo(databaseName: string): Connection {
   }
 }
 
-async function openShelfDatabase(name: string, onClosed: () => void): Promise<IDBPDatabase<ShelfDatabase>> {
+interface Listeners {
+  readonly onClosed: () => void
+  readonly onBlocked: () => void
+  /** A request that was blocked came through with a database, or failed. */
+  readonly onAnswered: (database: IDBPDatabase<ShelfDatabase> | undefined) => void
+}
+
+async function openShelfDatabase(
+  name: string,
+  { onClosed, onBlocked, onAnswered }: Listeners,
+): Promise<IDBPDatabase<ShelfDatabase>> {
   // Touching it throws in some browsers that keep nothing, and it is absent in others.
   if (typeof indexedDB === 'undefined' || indexedDB === null) throw new ShelfError('unavailable')
   return new Promise((resolve, reject) => {
@@ -38,6 +64,7 @@ async function openShelfDatabase(name: string, onClosed: () => void): Promise<ID
       upgrade: arrangeStores,
       blocked() {
         refused = true
+        onBlocked()
         reject(new ShelfError('blocked'))
       },
       blocking(_current, _wanted, event) {
@@ -48,10 +75,15 @@ async function openShelfDatabase(name: string, onClosed: () => void): Promise<ID
       },
       terminated: onClosed,
     })
-    opening.then((database) => {
-      // It came after all, when nobody waits for it: left open it would block the next tab.
-      if (refused) database.close()
-      else resolve(database)
-    }, reject)
+    opening.then(
+      (database) => {
+        if (refused) onAnswered(database)
+        else resolve(database)
+      },
+      (error: unknown) => {
+        if (refused) onAnswered(undefined)
+        else reject(error)
+      },
+    )
   })
 }

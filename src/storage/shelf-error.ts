@@ -9,6 +9,8 @@ export const shelfErrorCodes = [
   'mismatch',
   /** A newer Borewall wrote what is stored; it is left as it is. */
   'newer',
+  /** A newer Borewall has arranged the stores anew; this page cannot open them. */
+  'newer-shelf',
   /** The job this page had kept is no longer there: the browser's data was cleared, or it was deleted elsewhere. */
   'gone',
   /** Another tab wrote the job meanwhile. Its state stays, and what was to be saved was set aside. */
@@ -32,6 +34,6 @@ export function shelfErrorOf(error: unknown): ShelfError {
   if (error instanceof ShelfError) return error
   const name = error instanceof Error || error instanceof DOMException ? error.name : ''
   if (name === 'QuotaExceededError') return new ShelfError('quota', { cause: error })
-  if (name === 'VersionError') return new ShelfError('newer', { cause: error })
+  if (name === 'VersionError') return new ShelfError('newer-shelf', { cause: error })
   return new ShelfError('unavailable', { cause: error })
 }

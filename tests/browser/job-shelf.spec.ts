@@ -555,7 +555,7 @@ test.describe('a shelf that fails', () => {
         }),
     )
     expect(upgraded).toBe('open')
-    expect(await savingEnds(page, job('a', 'Saw again'))).toBe('newer')
+    expect(await savingEnds(page, job('a', 'Saw again'))).toBe('newer-shelf')
   })
 
   test('works on after its database was closed', async ({ page }) => {

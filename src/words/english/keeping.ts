@@ -19,9 +19,23 @@ export const keeping = {
         'What the browser stored is not what was sent. Save the job to a file; do not rely on this browser.',
       newer:
         'A newer Borewall keeps a job under the same identity here; it is left as it is. Save this one to a file.',
+      'newer-shelf':
+        'A newer Borewall has arranged the kept jobs anew, and this older page cannot reach them. Save this job to a file, then reload the page.',
       gone: 'The job is no longer among those kept in this browser: its data was cleared, or the job was deleted in another tab. Other jobs may be gone too.',
       overtaken:
         'Another tab took this job over before the last change was saved. The change was set aside among the kept jobs.',
+    },
+    unreachable: 'The jobs kept in this browser cannot be reached now.',
+    unreachableWhy: {
+      quota: 'This browser has no room left for Borewall. Make room, then try again.',
+      blocked: 'Another tab holds them in an older version. Close the other Borewall tabs, then try again.',
+      unavailable:
+        'This browser keeps nothing here (a private window, or storage switched off). What you type lasts only as long as this page: save it to a file before you close it.',
+      mismatch: 'What the browser stored is not what was sent.',
+      newer: 'A newer Borewall keeps them. Reload the page to get it.',
+      'newer-shelf': 'A newer Borewall has arranged them anew. Reload the page to get it.',
+      gone: 'They were deleted.',
+      overtaken: 'Another tab has taken them over.',
     },
     leaving: 'The last change is not saved yet.',
     leaveAnyway: 'Leave it unsaved',
@@ -44,6 +58,8 @@ export const keeping = {
     takeOverAnyway: 'Take it over all the same',
     unguarded:
       'This browser cannot tell whether another tab writes the same job. Keep it open in one tab only.',
+    replaced:
+      'What another tab or a file had put in the place of this job was set aside among the kept jobs.',
     notReplaced:
       'Another tab writes this job, so it was not replaced. Take it over first, or open the file as a copy.',
   },

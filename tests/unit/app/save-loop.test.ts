@@ -138,3 +138,16 @@ test('a save that ends, well or badly, after there was nothing more to save leav
     expect(loop.state.getState()).toEqual({ kind: 'nothing' })
   }
 })
+
+test('a job that is found gone is not saved any more, and another try saves it again', async () => {
+  const { loop, named, end } = slowShelf()
+  loop.fail('gone')
+  expect(loop.state.getState()).toEqual({ kind: 'nothing' })
+  loop.put(named('one'))
+  await end()
+  loop.fail('gone')
+  expect(loop.state.getState()).toEqual({ kind: 'failed', code: 'gone' })
+  loop.retry()
+  expect(await end()).toBe('one')
+  expect(loop.state.getState()).toEqual({ kind: 'saved', at: noon })
+})

@@ -4,7 +4,7 @@ import { ShelfError, shelfErrorOf } from '../../../src/storage/shelf-error'
 it('gives each failure of the browser a code, and keeps its cause', () => {
   for (const [name, code] of [
     ['QuotaExceededError', 'quota'],
-    ['VersionError', 'newer'],
+    ['VersionError', 'newer-shelf'],
     ['SecurityError', 'unavailable'],
     ['InvalidStateError', 'unavailable'],
   ] as const) {

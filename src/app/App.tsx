@@ -1,4 +1,4 @@
-import { type ReactNode, useCallback, useEffect, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useCallback, useEffect, useState } from 'react'
 import { useStore } from 'zustand'
 import type { MapPaint } from '../charts/MapWall'
 import type { LimitPair } from '../core/findings'
@@ -10,7 +10,7 @@ import { words } from '../words/words'
 import { Bar } from './Bar'
 import { CrashGuard } from './CrashGuard'
 import { DropTarget } from './DropTarget'
-import { desk, nameOr } from './desk'
+import { type Desk, desk, nameOr } from './desk'
 import { FirstPage } from './FirstPage'
 import { markFirstNumbers } from './first-marks'
 import { InFront } from './InFront'
@@ -21,18 +21,28 @@ import { SendButton } from './SendButton'
 import { SimulationCheck } from './SimulationCheck'
 import { themeStore } from './theme'
 
+/** Nobody waits for it before the first number. */
+const ShelfPage = lazy(async () => {
+  const { ShelfPage } = await import('./ShelfPage')
+  return { default: ShelfPage }
+})
+
 /** The whole page. */
 export function App() {
   const shows = useStore(desk, (state) => state.shows)
   const name = useStore(jobStore, ({ job }) => job.name)
   useEffect(() => {
-    document.title = shows === 'bench' ? words.app.title(nameOr(name)) : words.app.name
+    document.title = titleOf(shows, name)
   }, [shows, name])
   if (shows === 'nothing') return <main className="opening">{words.app.loading}</main>
   return (
     <>
-      <CrashGuard>
-        {shows === 'first-page' ? (
+      <CrashGuard key={shows}>
+        {shows === 'shelf' ? (
+          <Suspense fallback={<main className="opening">{words.app.loading}</main>}>
+            <ShelfPage />
+          </Suspense>
+        ) : shows === 'first-page' ? (
           <FirstPage />
         ) : (
           <>
@@ -50,6 +60,11 @@ export function App() {
       <DropTarget />
     </>
   )
+}
+
+function titleOf(shows: Desk['shows'], name: string): string {
+  if (shows === 'bench') return words.app.title(nameOr(name))
+  return shows === 'shelf' ? words.app.title(words.shelf.title) : words.app.name
 }
 
 function BenchPage() {

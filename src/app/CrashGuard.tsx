@@ -2,10 +2,9 @@ import { Component, type ReactNode, useEffect, useRef } from 'react'
 import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
 import { words } from '../words/words'
-import { saveJobToFile, startNewJob } from './desk'
+import { saveJobToFile, showShelf, startNewJob } from './desk'
 import { saveLoop } from './keeping'
 import { NotKept } from './NotKept'
-import { showKeptJobs } from './questions'
 
 /** Stands in for a page that failed to draw; the job is still there, to be saved, stepped back or left. */
 export class CrashGuard extends Component<{ readonly children: ReactNode }, { readonly crashed: boolean }> {
@@ -42,7 +41,7 @@ function Crashed({ onMended }: { readonly onMended: () => void }) {
         {isKept ? <Choice text={saving.toFile} onPick={() => void saveJobToFile(false)} /> : null}
         {last ? <Choice text={undo.undoOf(last.label)} onPick={() => jobStore.getState().undo()} /> : null}
         <Choice text={file.new} onPick={() => void startNewJob()} />
-        <Choice text={file.kept} onPick={showKeptJobs} />
+        <Choice text={file.kept} onPick={showShelf} />
       </div>
     </main>
   )

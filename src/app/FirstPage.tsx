@@ -3,9 +3,8 @@ import type { ReactNode } from 'react'
 import { useStore } from 'zustand'
 import type { ShelfErrorCode } from '../storage/shelf-error'
 import { words } from '../words/words'
-import { desk, startNewJob } from './desk'
+import { desk, showShelf, startNewJob } from './desk'
 import { ExampleList } from './ExampleList'
-import { showKeptJobs } from './questions'
 import { useFileChooser } from './use-file-chooser'
 
 /** What a browser shows that has no job to go on with: three ways to begin. */
@@ -27,7 +26,7 @@ export function FirstPage() {
         <Way text={firstPage.open} hint={firstPage.openHint} onPick={file.choose}>
           <span className="drop-hint"> {firstPage.dropHint}</span>
         </Way>
-        {hasKept ? <Way text={firstPage.kept} hint={firstPage.keptHint} onPick={showKeptJobs} /> : null}
+        {hasKept ? <Way text={firstPage.kept} hint={firstPage.keptHint} onPick={showShelf} /> : null}
         {file.field}
       </section>
       <section aria-labelledby="examples" className="examples">

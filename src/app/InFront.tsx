@@ -7,19 +7,13 @@ import { Dialog, useShown } from './Dialog'
 import { desk } from './desk'
 import { ExampleList } from './ExampleList'
 import { JobNote } from './JobNote'
-import { KeptJobs } from './KeptJobs'
-import { closeExamples, closeKeptJobs, closeNote, closeProblems, inFront, type Question } from './questions'
+import { closeExamples, closeNote, closeProblems, inFront, type Question } from './questions'
 
 /** What stands in front of the page: lists of jobs, the note, what is wrong in a file, a question. */
 export function InFront() {
-  const { question, problems, keptJobs, examples, note } = useStore(inFront)
+  const { question, problems, examples, note } = useStore(inFront)
   return (
     <>
-      {keptJobs ? (
-        <Dialog title={words.kept.title} onClose={closeKeptJobs}>
-          <KeptJobs />
-        </Dialog>
-      ) : null}
       {examples ? (
         <Dialog title={words.examples.title} onClose={closeExamples}>
           <ExampleList onChosen={closeExamples} />
@@ -41,7 +35,7 @@ export function InFront() {
 }
 
 function ProblemList({ list }: { readonly list: readonly Problem[] }) {
-  const hasJob = useStore(desk, ({ shows }) => shows === 'bench')
+  const hasJob = useStore(desk, ({ shows, behindShelf }) => shows === 'bench' || behindShelf === 'bench')
   return (
     <>
       <p>{hasJob ? words.file.problemsLead : words.file.problemsLeadNoJob}</p>

@@ -7,9 +7,9 @@ import { surveyOf } from '../job/selectors'
 import { chooseSurvey, session } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
-import { copyAsNewJob, saveJobToFile, startNewJob } from './desk'
+import { copyAsNewJob, saveJobToFile, showShelf, startNewJob } from './desk'
 import { Menu, type MenuItem } from './Menu'
-import { ask, showExamples, showKeptJobs, showNote } from './questions'
+import { ask, showExamples, showNote } from './questions'
 import { useFileChooser } from './use-file-chooser'
 
 /** Everything that is done with a job as a whole, between what else its place has room for. */
@@ -36,7 +36,7 @@ function useItems(chooseFile: () => void): MenuItem[] {
   return [
     { label: file.new, pick: () => void startNewJob() },
     { label: file.open, pick: chooseFile },
-    { label: file.kept, pick: showKeptJobs },
+    { label: file.kept, pick: showShelf },
     { label: file.save, pick: () => void saveJobToFile(false), apart: true },
     { label: file.saveAs, pick: () => void saveJobToFile(true) },
     { label: file.duplicate, pick: () => void copyAsNewJob() },

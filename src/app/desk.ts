@@ -9,7 +9,7 @@ import { startSession } from '../session/session'
 import type { KeptJob } from '../storage/kept-job'
 import { ShelfError, type ShelfErrorCode } from '../storage/shelf-error'
 import { words } from '../words/words'
-import { askedIn, type ExampleName, exampleAddress, loadExample } from './examples'
+import { askedIn, type ExampleName, exampleAddress, loadExample, shelfAddress } from './examples'
 import { downloadText, saveToFile } from './job-file'
 import { jobPen, keepJob, onReplaced, readWithPen, saveLoop, takeKept } from './keeping'
 import { ask, showProblems, tell } from './questions'
@@ -20,7 +20,9 @@ const now = () => new Date()
 /** What the page shows, and the last thing done with a file, in words. */
 export interface Desk {
   /** The first page stands where this browser has no job to go on with. */
-  readonly shows: 'nothing' | 'first-page' | 'bench'
+  readonly shows: 'nothing' | 'first-page' | 'bench' | 'shelf'
+  /** What the shelf stands in front of. */
+  readonly behindShelf?: 'first-page' | 'bench'
   readonly said?: string
   /** On the first page: something lies on the shelf all the same, as where the last job could not be read. */
   readonly hasKept?: true
@@ -43,7 +45,30 @@ function isUntouched(): boolean {
 
 /** The example on the bench, while it is as it came. */
 function untouchedExample(): ExampleName | undefined {
-  return desk.getState().shows === 'bench' && isUntouched() ? untouched?.example : undefined
+  return isBenchLaid() && isUntouched() ? untouched?.example : undefined
+}
+
+/** A job lies on the bench, be it behind the shelf. */
+function isBenchLaid(): boolean {
+  const { shows, behindShelf } = desk.getState()
+  return shows === 'bench' || (shows === 'shelf' && behindShelf === 'bench')
+}
+
+/** Shows all kept jobs, and what is there now when they are left again. */
+export function showShelf(): void {
+  const { shows } = desk.getState()
+  if (shows !== 'bench' && shows !== 'first-page') return
+  if (location.hash !== shelfAddress) history.pushState(null, '', shelfAddress)
+  desk.setState({ shows: 'shelf', behindShelf: shows })
+}
+
+/** Goes back to what the shelf stands in front of. */
+export function leaveShelf(): void {
+  const { shows, behindShelf } = desk.getState()
+  if (shows !== 'shelf' || behindShelf === undefined) return
+  const { behindShelf: _, ...rest } = desk.getState()
+  desk.setState({ ...rest, shows: behindShelf }, true)
+  showAddress()
 }
 
 export function layOut(job: Job, history?: History) {
@@ -61,11 +86,14 @@ function layOutFresh(job: Job, example?: ExampleName) {
 
 /** Lets the address name the example on the bench, so that a reload or a link finds it again. */
 function showAddress() {
+  if (desk.getState().shows === 'shelf') return
   const example = untouchedExample()
   const fragment = example === undefined ? '' : exampleAddress(example)
-  if (location.hash !== fragment) {
-    history.replaceState(history.state, '', `${location.pathname}${location.search}${fragment}`)
-  }
+  if (location.hash === fragment) return
+  const address = `${location.pathname}${location.search}${fragment}`
+  // From the bench back leads to the list that the job was chosen from.
+  if (location.hash === shelfAddress) history.pushState(null, '', address)
+  else history.replaceState(history.state, '', address)
 }
 
 /** Opens what the address asks for, else what was open last, and from then on keeps every change. */
@@ -92,6 +120,8 @@ async function followAddress(): Promise<void> {
   const { shows } = desk.getState()
   const leaves = asked.kind === 'nothing' && untouchedExample() !== undefined
   if (shows === 'nothing' || leaves) await openLast()
+  if (asked.kind === 'shelf') return showShelf()
+  leaveShelf()
   showAddress()
   if (asked.kind === 'unknown') await tell(words.examples.unknown(asked.name))
 }
@@ -109,12 +139,12 @@ type Last = Pick<Desk, 'hasKept' | 'trouble'> & { readonly kept?: KeptJob & { re
 async function lastJob(): Promise<Last> {
   try {
     const open = await shelf()
-    const kept = await open.list()
-    const last = (await open.lastOpen()) ?? kept[0]?.id
+    const last = (await open.lastOpen()) ?? (await open.jobs.newest(1))[0]?.id
+    const named = last === undefined ? undefined : await open.jobs.nameOf(last)
     const result = last === undefined ? undefined : await readWithPen(last)
     if (result?.ok) return { kept: result }
-    if (result) showProblems(nameOr(kept.find(({ id }) => id === last)?.name), result.problems)
-    const hasKept = kept.length > 0 || (await open.setAside()).length > 0
+    if (result) showProblems(nameOr(named), result.problems)
+    const hasKept = (await open.jobs.count()) > 0 || (await open.setAside()).length > 0
     return hasKept ? { hasKept } : {}
   } catch (error) {
     if (!(error instanceof ShelfError)) throw error
@@ -149,7 +179,7 @@ export async function changeOver(next: () => void | Promise<void>): Promise<void
 }
 
 export async function startNewJob(): Promise<void> {
-  if (isUntouched() && untouched?.example === undefined) return
+  if (isUntouched() && untouched?.example === undefined) return leaveShelf()
   await changeOver(() => layOutFresh(newJob(newId)))
 }
 
@@ -186,11 +216,6 @@ export async function openKept(id: string, name: string): Promise<boolean> {
     } else if (read) showProblems(nameOr(name), read.problems)
   })
   return done
-}
-
-/** Takes a job off the shelf for good. */
-export async function removeKept(id: string): Promise<void> {
-  await unlessShelfFails((open) => open.remove(id))
 }
 
 /** True once the job is in a file. */

@@ -35,13 +35,18 @@ export function exampleAddress(name: ExampleName): string {
   return `#${field}=${name}`
 }
 
+/** Where the list of all jobs is found. */
+export const shelfAddress = '#shelf'
+
 export type Asked =
   | { readonly kind: 'nothing' }
+  | { readonly kind: 'shelf' }
   | { readonly kind: 'example'; readonly name: ExampleName }
   | { readonly kind: 'unknown'; readonly name: string }
 
 /** What the fragment of an address asks for; capitals or not is all one. */
 export function askedIn(fragment: string): Asked {
+  if (fragment === shelfAddress) return { kind: 'shelf' }
   const asked = new URLSearchParams(fragment.replace(/^#/, '')).get(field)
   if (asked === null) return { kind: 'nothing' }
   const name = exampleNames.find((one) => one.toLowerCase() === asked.trim().toLowerCase())

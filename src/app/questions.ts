@@ -19,7 +19,6 @@ export interface InFront {
   readonly question?: Question
   /** A file or a kept record that could not be opened, with all that is wrong in it. */
   readonly problems?: { readonly name: string; readonly list: readonly Problem[] }
-  readonly keptJobs?: true
   readonly examples?: true
   readonly note?: true
 }
@@ -57,14 +56,6 @@ export function showProblems(name: string, list: readonly Problem[]) {
 
 export function closeProblems() {
   without('problems')
-}
-
-export function showKeptJobs() {
-  inFront.setState({ keptJobs: true })
-}
-
-export function closeKeptJobs() {
-  without('keptJobs')
 }
 
 export function showExamples() {

@@ -1,13 +1,22 @@
 import type { BoreMap } from '../job/job-summary'
 import { type ListedJob, listedJob, storedMaps } from '../job/listed-job'
+import type { Job } from '../job/schema'
+import { writeJob } from '../job/write-job'
+import { recordOf } from './job-record'
 import { lastOpenMark } from './last-open'
-import { afterMaps, mapsKey, markEntry, renewEntry } from './shelf-entries'
+import { afterMaps, mapsKey, markEntry, putEntry, renewEntry } from './shelf-entries'
 import { type Database, type Writing, write } from './shelf-transaction'
 
 /** What a list of all jobs is made from, without reading any job. */
 export interface JobList {
   /** The jobs on the shelf that changed last, the latest first: so many at most, archived and deleted ones left out. */
   newest(most: number): Promise<readonly ListedJob[]>
+  /** How many jobs are kept, archived and deleted ones with them. */
+  count(): Promise<number>
+  /** The name under which a job is kept. */
+  nameOf(id: string): Promise<string | undefined>
+  /** Keeps a job that is not there yet; which was open last stays as it was. */
+  add(job: Job): Promise<ListedJob | undefined>
   /** All of them, in no order; those that have no entry yet are missing. */
   all(): Promise<readonly ListedJob[]>
   /** Ids of kept jobs whose entry is missing, damaged or of another version. */
@@ -28,6 +37,9 @@ export function jobListOn(attempt: Attempt, now: () => Date): JobList {
   const writing = (step: (writing: Writing) => Promise<void>) => attempt((database) => write(database, step))
   return {
     newest: (most) => attempt((database) => newest(database, most)),
+    count: () => attempt((database) => database.count('jobs')),
+    nameOf: (id) => attempt(async (database) => recordOf(await database.get('jobs', id))?.name),
+    add: (job) => attempt((database) => add(database, job, now)),
     all: () => attempt(all),
     unlisted: () => attempt(unlisted),
     maps: (ids) => attempt((database) => mapsOf(database, ids)),
@@ -45,6 +57,16 @@ export function jobListOn(attempt: Attempt, now: () => Date): JobList {
         if (isDeleted && (await marks.get(lastOpenMark)) === id) await marks.delete(lastOpenMark)
       }),
   }
+}
+
+async function add(database: Database, job: Job, now: () => Date): Promise<ListedJob | undefined> {
+  const { id, name, formatVersion } = job
+  const changedAt = now().toISOString()
+  await write(database, async (writing) => {
+    await writing.objectStore('jobs').add({ id, formatVersion, changedAt, name, text: writeJob(job) })
+    await putEntry(writing, job, changedAt)
+  })
+  return listedJob(await database.get('entries', id))
 }
 
 async function newest(database: Database, most: number): Promise<ListedJob[]> {

@@ -18,6 +18,7 @@ import { report } from './english/report'
 import { send } from './english/send'
 import { setUp } from './english/set-up'
 import { sheet } from './english/sheet'
+import { shelf } from './english/shelf'
 import { simulation } from './english/simulation'
 import { surface } from './english/surface'
 import { verdict } from './english/verdict'
@@ -34,6 +35,7 @@ export const en = {
   ...gaugeCheck,
   ...limits,
   ...bore,
+  ...shelf,
   ...sheet,
   ...picture,
   ...phone,

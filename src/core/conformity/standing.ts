@@ -28,6 +28,13 @@ export type Judged = Pick<BoreFinding, 'role' | 'verdict' | 'ovality' | 'taper'>
 export const verdictPlaces = ['above', 'below', 'close-above', 'close-below', 'inside'] as const
 export type VerdictPlace = (typeof verdictPlaces)[number]
 
+/** How a bore stands that lies at a place; undefined is not judged. */
+export function standingAt(place: VerdictPlace | undefined): Standing {
+  if (place === undefined) return 'none'
+  if (place === 'inside') return 'inside'
+  return place === 'above' || place === 'below' ? 'out' : 'too-close'
+}
+
 /** Where a verdict on size lies; one too close to call lies across the limit that it leans to. */
 export function verdictPlace(verdict: Extract<BoreVerdict, { known: true }>): VerdictPlace {
   if (verdict.verdict !== 'too-close') return verdict.verdict

@@ -95,7 +95,7 @@ export const bench = {
     menu: 'Job',
     new: 'New',
     open: 'Open…',
-    kept: 'Kept jobs…',
+    kept: 'Kept jobs',
     examples: 'Examples…',
     save: 'Save to file',
     saveAs: 'Save to file as…',
@@ -120,16 +120,7 @@ export const bench = {
     replace: 'Replace',
   },
   kept: {
-    title: 'Kept in this browser',
-    none: 'No job is kept in this browser yet.',
     open: (name: string) => `Open ${name}`,
-    changed: (when: string) => `changed ${when}`,
-    current: 'on the bench now',
-    remove: (name: string) => `Delete ${name}`,
-    removeAsk: (name: string) =>
-      `Delete ${name} from this browser? Save it to a file first if you may need it.`,
-    delete: 'Delete',
-    removed: (name: string) => `${name} deleted`,
     setAsideTitle: 'Set aside',
     setAsideLead:
       'Records that could not be read, or that a file or another tab took the place of. They are unchanged; save them to look into.',
@@ -139,7 +130,6 @@ export const bench = {
       overtaken: 'not saved before another tab took the job over',
     },
     setAsideSave: 'Save the record',
-    asked: 'Borewall keeps jobs in this browser only. A file is the safe copy.',
   },
   demo: {
     banner: 'An example, all figures invented',

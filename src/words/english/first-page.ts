@@ -9,7 +9,7 @@ export const firstPage = {
     open: 'Open a file…',
     openHint: 'A job that was saved from Borewall.',
     dropHint: 'Or drop it anywhere on this page.',
-    kept: 'Kept jobs…',
+    kept: 'Kept jobs',
     keptHint: 'Something is kept in this browser, though not the job that was open last.',
     manual:
       'The service manual for the engine on the bench has the last word, and a qualified machinist should see whatever decides it.',

@@ -1,0 +1,91 @@
+/** The list of all jobs, and the limits kept for use in other jobs. */
+export const shelf = {
+  shelf: {
+    title: 'Kept jobs',
+    lead: 'Borewall keeps jobs in this browser only. A file is the safe copy.',
+    back: 'Back to the bench',
+    toFirstPage: 'Back',
+    newJob: 'New job',
+    open: 'Open a file…',
+    search: 'Search',
+    searchHint: 'Name, machine, note or person',
+    filters: 'Filters',
+    filtersSet: (count: number) => (count === 1 ? 'Filters: 1 set' : `Filters: ${count} set`),
+    clear: 'Clear the filters',
+    labels: {
+      machine: 'Machine',
+      from: 'Surveyed from',
+      to: 'Surveyed to',
+      standing: 'Verdict',
+      where: 'Shown',
+      order: 'Sorted by',
+    },
+    anyMachine: 'any machine',
+    noMachine: 'no machine entered',
+    anyStanding: 'any verdict',
+    where: { shelf: 'the list', archived: 'archived', deleted: 'deleted' },
+    orders: {
+      changed: 'last changed',
+      surveyed: 'last surveyed',
+      name: 'name',
+      verdict: 'verdict, worst first',
+    },
+    heads: {
+      name: 'Job and machine',
+      maps: 'Bores',
+      verdict: 'Worst',
+      surveyed: 'Surveyed',
+      changed: 'Changed',
+      readings: 'Readings',
+      more: 'More',
+    },
+    count: (all: number) => (all === 1 ? '1 job' : `${grouped(all)} jobs`),
+    found: (found: number, all: number) =>
+      `${grouped(found)} of ${all === 1 ? '1 job' : `${grouped(all)} jobs`}`,
+    looking: 'Reading the list…',
+    summing: (done: number, of: number) => `Summing up jobs kept before: ${grouped(done)} of ${grouped(of)}`,
+    none: {
+      shelf: 'No job is kept in this browser yet.',
+      archived: 'Nothing is archived.',
+      deleted: 'Nothing was deleted.',
+      found: 'No job is like that.',
+    },
+    bore: (name: string) => `Bore ${name}`,
+    judgedOf: (judged: number, bores: number) => `${judged} of ${bores} judged`,
+    surfaceMayEnd: 'surface may end it',
+    surveyed: (day: string) => `surveyed ${day}`,
+    changed: (when: string) => `changed ${when}`,
+    readings: (count: number) => (count === 1 ? '1 reading' : `${grouped(count)} readings`),
+    notSurveyed: 'no date',
+    onBench: 'on the bench',
+    goneOn: (day: string) => `deleted ${day}`,
+    unread: {
+      newer: 'Written by a newer Borewall. It is left as it is.',
+      unreadable: 'Cannot be read. Open it to see what is wrong.',
+      'not-summed-up': 'Could not be summed up. It can be opened.',
+    },
+    more: (name: string) => `More for ${name}`,
+    acts: {
+      open: 'Open',
+      duplicate: 'Duplicate',
+      archive: 'Archive',
+      unarchive: 'Take out of the archive',
+      delete: 'Delete',
+      restore: 'Put back in the list',
+    },
+    did: {
+      duplicated: (name: string) => `Copied as ${name}.`,
+      archived: (name: string) => `${name} archived.`,
+      unarchived: (name: string) => `${name} is in the list again.`,
+      deleted: (name: string) => `${name} deleted. It stays among the deleted jobs for 30 days.`,
+      restored: (name: string) => `${name} is in the list again.`,
+    },
+    undo: 'Undo',
+    gone: 'This job is no longer kept in this browser.',
+  },
+}
+
+/** 10 000, with a narrow space that does not break. */
+function grouped(count: number): string {
+  return `${count}`.replace(/\B(?=(\d{3})+$)/g, '\u202f')
+}

@@ -12,6 +12,7 @@ import { words } from '../words/words'
 import { askedIn, type ExampleName, exampleAddress, loadExample, shelfAddress } from './examples'
 import { downloadText, saveToFile } from './job-file'
 import { jobPen, keepJob, onReplaced, readWithPen, saveLoop, takeKept } from './keeping'
+import { jobForFile, leftBehind } from './photographs-in-files'
 import { ask, showProblems, tell } from './questions'
 import { shelf, unlessShelfFails } from './shelf-here'
 
@@ -220,8 +221,11 @@ export async function openKept(id: string, name: string): Promise<boolean> {
 
 /** True once the job is in a file. */
 export async function saveJobToFile(askWhere: boolean): Promise<boolean> {
-  const written = await saveToFile(jobStore.getState().job, now(), askWhere)
+  const forFile = await jobForFile(jobStore.getState().job)
+  const written = await saveToFile(forFile.job, now(), askWhere)
+  const behind = leftBehind(forFile)
   if (written.kind === 'written') say(words.file.savedFile(written.name))
+  if (written.kind === 'written' && behind !== undefined) await tell(behind)
   if (written.kind === 'failed') await tell(words.file.notWritten(written.name))
   return written.kind === 'written'
 }

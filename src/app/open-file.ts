@@ -1,3 +1,4 @@
+import { withoutPhotographs } from '../job/embedded-photographs'
 import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
 import { type ReadResult, readJob } from '../job/read-job'
@@ -8,15 +9,19 @@ import { words } from '../words/words'
 import { changeOver, layOut, say } from './desk'
 import { jobPen } from './keeping'
 import { ask, showProblems, tell } from './questions'
-import { shelf } from './shelf-here'
+import { shelf, unlessShelfFails } from './shelf-here'
 
 /** Reads a file and lays its job on the bench; whatever is wrong is said and the job there stays. */
 export async function openFile(file: File): Promise<void> {
   const read = await readFile(file)
   if (read === undefined) return tell(words.file.notRead(file.name))
   if (!read.ok) return showProblems(file.name, read.problems)
-  const job = await withIdentity(read.job)
+  const { job: bare, photographs } = withoutPhotographs(read.job)
+  const job = await withIdentity(bare)
   if (job === undefined) return
+  const damaged =
+    photographs.length > 0 ? await unlessShelfFails((open) => open.photos.takeIn(photographs)) : []
+  if (damaged && damaged.length > 0) await tell(words.photographs.damaged(damaged.length))
   await changeOver(() => {
     layOut(job)
     say(words.file.opened(file.name))

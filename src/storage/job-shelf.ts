@@ -15,6 +15,7 @@ import {
 } from './kept-job'
 import { type KeptSpecs, keptSpecsOn } from './kept-specs'
 import { lastOpen } from './last-open'
+import { type PhotoStore, photoStoreOn } from './photo-store'
 import { type Knowing, type Saved, type SaveOptions, saveJob } from './save-job'
 import { type Connection, connectionTo } from './shelf-database'
 import { attempted, type Database, unlessFull, write } from './shelf-transaction'
@@ -54,6 +55,8 @@ export interface Shelf {
   readonly jobs: JobList
   /** Limits kept for use in other jobs. */
   readonly specs: KeptSpecs
+  /** Photographs under their content. */
+  readonly photos: PhotoStore
   /** Closes the database; it is opened again when it is needed. */
   close(): Promise<void>
 }
@@ -92,6 +95,7 @@ export async function openShelf({ now, connection = connectionTo() }: ShelfOptio
       attempt((database) => write(database, (writing) => writing.objectStore('aside').delete(key))),
     jobs: jobListOn(attempt, now),
     specs: keptSpecsOn(attempt),
+    photos: photoStoreOn(attempt),
     close: () => connection.close(),
   }
 }

@@ -11,6 +11,7 @@ import { keeping } from './english/keeping'
 import { limits } from './english/limits'
 import { number } from './english/number'
 import { phone } from './english/phone'
+import { photographs } from './english/photographs'
 import { picture } from './english/picture'
 import { plan } from './english/plan'
 import { problems } from './english/problems'
@@ -39,6 +40,7 @@ export const en = {
   ...sheet,
   ...picture,
   ...phone,
+  ...photographs,
   ...number,
   ...verdict,
   ...findings,

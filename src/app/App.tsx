@@ -5,6 +5,7 @@ import type { LimitPair } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { jobStore } from '../job/job-store'
 import { Bench } from '../pages/bench/Bench'
+import { PhotographsSlot } from '../pages/bench/photographs-slot'
 import { wallPaint } from '../scene/wall-palette'
 import { words } from '../words/words'
 import { Bar } from './Bar'
@@ -16,6 +17,7 @@ import { markFirstNumbers } from './first-marks'
 import { InFront } from './InFront'
 import { NotKept } from './NotKept'
 import { PenLine } from './PenLine'
+import { PhotographsLater } from './PhotographsLater'
 import { PictureSlot } from './PictureSlot'
 import { SendButton } from './SendButton'
 import { SimulationCheck } from './SimulationCheck'
@@ -82,11 +84,13 @@ function BenchPage() {
     [theme],
   )
   return (
-    <Bench
-      picture={impossible ? undefined : picture}
-      paintOf={paintOf}
-      simulation={<SimulationCheck />}
-      findingsActions={<SendButton className="button" />}
-    />
+    <PhotographsSlot.Provider value={PhotographsLater}>
+      <Bench
+        picture={impossible ? undefined : picture}
+        paintOf={paintOf}
+        simulation={<SimulationCheck />}
+        findingsActions={<SendButton className="button" />}
+      />
+    </PhotographsSlot.Provider>
   )
 }

@@ -10,13 +10,15 @@ export function DropTarget() {
     const drag = (event: DragEvent) => {
       if (!event.dataTransfer?.types.includes('Files')) return
       event.preventDefault()
-      setOver(true)
+      // A picture is dropped on what it shows, not on the page.
+      setOver(![...event.dataTransfer.items].every(({ type }) => type.startsWith('image/')))
     }
     const leave = (event: DragEvent) => {
       if (event.relatedTarget === null) setOver(false)
     }
     const drop = (event: DragEvent) => {
       setOver(false)
+      if (event.defaultPrevented) return
       const files = event.dataTransfer?.files
       const file = files?.[0]
       if (!files || !file) return

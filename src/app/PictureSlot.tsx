@@ -82,6 +82,7 @@ function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trou
       ports={bore.ports}
       belts={bore.belts}
       stations={finding.stations}
+      surface={finding.surface}
       {...(pair ? { pair } : {})}
       exaggeration={exaggeration}
       {...(row ? { row } : {})}

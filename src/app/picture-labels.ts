@@ -1,6 +1,7 @@
 import type { LimitPair } from '../core/findings'
 import type { PictureLabels } from '../scene/picture-labels'
 import { depth, inMicrons, microns, plain, size } from '../words/numbers'
+import { surfaceTitle } from '../words/surface'
 import { words } from '../words/words'
 
 /** The texts on the picture, from the words in use. */
@@ -16,6 +17,8 @@ export const pictureLabels: PictureLabels = {
   deviation: (micrometres) => microns(micrometres / 1000, { sign: true }),
   notMeasured: words.legend.hatch,
   tooClose: words.legend.stipple,
+  surfaceFinding: words.legend.surface,
+  surface: surfaceTitle,
 }
 
 function limitText(which: 'min' | 'max' | 'new-max', sizeMm: number, pair: LimitPair): string {

@@ -19,10 +19,12 @@ export function rowOf(job: Job, boreId: string, surveyId: string | undefined): B
     const grid = gridOfBore(job, bore.id, survey)
     const finding = findingOf(job, bore.id, survey)
     if (!grid || !finding) return []
-    const { pair, stations } = finding
+    const { pair, stations, surface } = finding
     const figure = largestOf(finding)
     const title = bore.role === 'for-comparison' ? bore.name : words.picture.inRow(bore.name)
-    return [{ id: bore.id, title, figure, grid, ports: bore.ports, stations, ...(pair ? { pair } : {}) }]
+    return [
+      { id: bore.id, title, figure, grid, ports: bore.ports, stations, surface, ...(pair ? { pair } : {}) },
+    ]
   })
   const chosen = bores.findIndex(({ id }) => id === boreId)
   return chosen < 0 || bores.length < 2 ? undefined : { bores, chosen }

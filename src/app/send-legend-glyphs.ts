@@ -43,6 +43,16 @@ const glyphs: Readonly<Record<LegendMark, (pen: Pen, box: Box, flat: boolean) =>
     pen.lineWidth = 1.8
     pen.strokeRect(x + 1, y + 1, width - 2, height - 2)
   },
+  surface(pen, { x, y, width, height }) {
+    for (const [colour, lineWidth] of [
+      [paperHand.ink, 4.6],
+      [paperPalette.wallPaper, 2],
+    ] as const) {
+      pen.strokeStyle = colour
+      pen.lineWidth = lineWidth
+      pen.strokeRect(x + 4, y + 3.5, width - 8, height - 7)
+    }
+  },
 }
 
 function disc(pen: Pen, { x, y, width, height }: Box, counted: boolean): void {

@@ -125,6 +125,7 @@ export function markText(mark: LegendMark, isoStepUm: number): string {
     'firm-below': legend.firmBelow,
     'iso-lines': legend.isoLines(`${plain(isoStepUm, 2)} µm`),
     hole: legend.hole,
+    surface: legend.surface,
   }
   return texts[mark]
 }

@@ -56,6 +56,7 @@ async function paperWithBore(
     grid,
     ports: bore.ports,
     stations: finding.stations,
+    surface: finding.surface,
     pair: finding.pair,
     exaggeration,
     aim: shownPicture.current?.aim() ?? (name === 'free' ? 'front' : name),
@@ -68,7 +69,7 @@ async function paperWithBore(
 }
 
 function paperWithMap(job: Job, bore: Bore, finding: BoreFinding, grid: WallGrid): Made | undefined {
-  const { pair, stations } = finding
+  const { pair, stations, surface } = finding
   const legend = legendOf(bore, finding, grid, undefined)
   const paper = layOutPaper(captionOf(job, bore, finding), legend)
   if (!paper) return undefined
@@ -79,6 +80,7 @@ function paperWithMap(job: Job, bore: Bore, finding: BoreFinding, grid: WallGrid
     levelsMm: surveyOf(bore, finding.surveyId)?.levelsMm ?? [],
     ports: bore.ports,
     stations,
+    surface,
     pair,
   }
   drawMap(paper.pen, paper.picture, map, paperHand)
@@ -88,7 +90,7 @@ function paperWithMap(job: Job, bore: Bore, finding: BoreFinding, grid: WallGrid
 
 function legendOf(
   { ports }: Bore,
-  { pair, stations }: BoreFinding,
+  { pair, stations, surface }: BoreFinding,
   grid: WallGrid,
   exaggeration: number | undefined,
 ): Legend {
@@ -97,7 +99,7 @@ function legendOf(
     middleMm: grid.middleMm,
     pair,
     span: rampSpan(grid.middleMm, pair, grid.deviationsUm),
-    marks: legendMarks({ grid, pair, stations, ports, isoStepUm, exaggeration }),
+    marks: legendMarks({ grid, pair, stations, ports, surface, isoStepUm, exaggeration }),
     isoStepUm,
     exaggeration,
   }

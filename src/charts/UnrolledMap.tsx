@@ -1,13 +1,16 @@
-import { type KeyboardEvent, type PointerEvent, useId, useMemo } from 'react'
+import { type KeyboardEvent, type PointerEvent, useEffect, useId, useMemo, useRef } from 'react'
 import type { LimitPair, StationFinding } from '../core/findings'
-import type { Port } from '../core/measured'
+import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
+import { surfaceNear } from '../core/surface-findings/surface-place'
 import { words } from '../words/words'
 import { MapAxes } from './MapAxes'
 import { MapMarks } from './MapMarks'
+import { DrawnPlace, MapSurface } from './MapSurface'
 import { type MapPaint, MapWall } from './MapWall'
 import { contactId, contactsOf, nearContact, nextContact, samePlace } from './map-contacts'
 import { type MapPlace, type MapScale, placeUnder } from './map-scale'
+import { type MapMarking, pixelUnder, useMapDrag } from './use-map-drag'
 import './unrolled-map.css'
 
 export interface UnrolledMapProps {
@@ -17,6 +20,9 @@ export interface UnrolledMapProps {
   readonly levelsMm: readonly number[]
   readonly ports: readonly Port[]
   readonly stations: readonly StationFinding[]
+  readonly surface: readonly SurfaceFinding[]
+  /** Absent: nothing is marked on this map. */
+  readonly marking?: MapMarking
   readonly pair: LimitPair | undefined
   readonly pointed: MapPlace | undefined
   readonly onPoint: (place: MapPlace | undefined) => void
@@ -28,7 +34,7 @@ const margin = { left: 44, right: 10, top: 34, bottom: 6 }
 
 /** The wall unrolled flat, seen from inside: angle across with the front in the middle, depth down. */
 export function UnrolledMap(props: UnrolledMapProps) {
-  const { width, height, lengthMm, onPoint, stations, pointed } = props
+  const { width, height, lengthMm, onPoint, stations, surface, pointed } = props
   const scale = useMemo<MapScale>(
     () => ({
       left: margin.left,
@@ -42,10 +48,15 @@ export function UnrolledMap(props: UnrolledMapProps) {
   const id = useId()
   const contacts = useMemo(() => contactsOf(stations), [stations])
   const chosen = contacts.find((c) => pointed !== undefined && samePlace(c, pointed))
+  const element = useRef<HTMLDivElement>(null)
+  const byTouch = props.marking?.byTouch ?? false
+  useEffect(() => {
+    if (byTouch) element.current?.scrollIntoView({ block: 'nearest' })
+  }, [byTouch])
+  const drag = useMapDrag(scale, props.marking)
+  const pixelOf = (event: PointerEvent<SVGSVGElement>) => pixelUnder(event, width, height)
   const point = (event: PointerEvent<SVGSVGElement>) => {
-    const box = event.currentTarget.getBoundingClientRect()
-    const x = ((event.clientX - box.left) / box.width) * width
-    const y = ((event.clientY - box.top) / box.height) * height
+    const { x, y } = pixelOf(event)
     onPoint(nearContact(contacts, scale, x, y) ?? placeUnder(scale, x, y))
   }
   const step = (event: KeyboardEvent) => {
@@ -56,7 +67,8 @@ export function UnrolledMap(props: UnrolledMapProps) {
   }
   return (
     <div
-      className="unrolled-map"
+      ref={element}
+      className={byTouch ? 'unrolled-map is-marking' : 'unrolled-map'}
       {...(contacts.length > 0
         ? {
             role: 'listbox',
@@ -71,14 +83,28 @@ export function UnrolledMap(props: UnrolledMapProps) {
         viewBox={`0 0 ${width} ${height}`}
         width={width}
         height={height}
-        onPointerMove={(event) => (isTouch(event) ? undefined : point(event))}
-        onPointerDown={(event) => (isTouch(event) ? undefined : point(event))}
+        onPointerMove={(event) => {
+          if (!drag.move(event, pixelOf(event)) && !isTouch(event)) point(event)
+        }}
+        onPointerDown={(event) => {
+          drag.start(event, pixelOf(event))
+          if (!isTouch(event)) point(event)
+        }}
         onPointerLeave={(event) => (isTouch(event) ? undefined : onPoint(undefined))}
-        onPointerUp={point}
+        onPointerUp={(event) => {
+          if (!drag.end(event)) point(event)
+        }}
+        onPointerCancel={drag.cancel}
         role="presentation"
       >
         <MapWall {...props} scale={scale} isoLines />
+        <MapSurface
+          scale={scale}
+          surface={surface}
+          lit={pointed ? surfaceNear(surface, pointed, lengthMm).map((found) => found.id) : []}
+        />
         <MapMarks id={id} contacts={contacts} scale={scale} pointed={pointed} />
+        {drag.place ? <DrawnPlace scale={scale} place={drag.place} /> : null}
         <MapAxes scale={scale} levelsMm={props.levelsMm} />
       </svg>
     </div>

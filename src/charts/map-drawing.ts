@@ -1,5 +1,5 @@
 import type { LimitPair, StationFinding } from '../core/findings'
-import type { Port } from '../core/measured'
+import type { Port, SurfaceFinding } from '../core/measured'
 import { isoStep } from '../core/surface/exaggeration'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { plain } from '../words/numbers'
@@ -10,6 +10,7 @@ import type { MapPaint } from './MapWall'
 import { contactsOf } from './map-contacts'
 import { type MapContours, mapContours } from './map-contours'
 import { acrossOf, downOf, type MapScale, stretchesOf } from './map-scale'
+import { drawSurface } from './surface-drawing'
 
 export interface DrawnMap {
   readonly grid: WallGrid
@@ -17,6 +18,7 @@ export interface DrawnMap {
   readonly levelsMm: readonly number[]
   readonly ports: readonly Port[]
   readonly stations: readonly StationFinding[]
+  readonly surface: readonly SurfaceFinding[]
   readonly pair: LimitPair | undefined
 }
 
@@ -63,6 +65,7 @@ export function drawMap(pen: CanvasRenderingContext2D, box: Box, map: DrawnMap, 
   drawWall(pen, scale, map, hand)
   drawUnmeasured(pen, scale, map.grid, hand)
   drawPorts(pen, scale, map.ports, hand)
+  drawSurface(pen, scale, map.surface, hand)
   pen.restore()
   pen.save()
   pen.strokeStyle = hand.softInk

@@ -1,7 +1,7 @@
 import './bore-picture.css'
 import { type KeyboardEvent, type Ref, useId, useImperativeHandle, useMemo, useRef } from 'react'
 import type { LimitPair, StationFinding } from '../core/findings'
-import type { Belt, Port } from '../core/measured'
+import type { Belt, Port, SurfaceFinding } from '../core/measured'
 import { rampSpan } from '../core/surface/ramp-span'
 import type { WallGrid } from '../core/surface/wall-grid'
 import type { ViewName } from './bore-camera'
@@ -35,6 +35,7 @@ export interface BorePictureProps {
   readonly ports: readonly Port[]
   readonly belts: readonly Belt[]
   readonly stations: readonly StationFinding[]
+  readonly surface: readonly SurfaceFinding[]
   readonly pair?: LimitPair
   readonly exaggeration: number
   /** The bores to draw side by side, this one among them; undefined for this one alone. */
@@ -59,12 +60,12 @@ export interface BorePictureProps {
 
 /** A bore, or a row of them, as a 3D picture: you look into it, its far wall carries the colour. Nothing without WebGL 2. */
 export function BorePicture(props: BorePictureProps) {
-  const { grid, pair, exaggeration, theme, labels } = props
+  const { grid, pair, surface, exaggeration, theme, labels } = props
   const frame = useRef<HTMLElement>(null)
   const parts = useRef<PictureParts>({})
   const keysId = useId()
   const span = useMemo(() => rampSpan(grid.middleMm, pair, grid.deviationsUm), [grid, pair])
-  const present = useMemo(() => marksPresent(grid, pair), [grid, pair])
+  const present = useMemo(() => marksPresent(grid, pair, surface), [grid, pair, surface])
   const overlay = usePictureOverlay(props, frame)
   const scene = usePictureScene(props, { frame, parts, overlay: overlay.current })
   const pointer = usePicturePointer(props, parts)

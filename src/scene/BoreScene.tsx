@@ -2,7 +2,7 @@ import { extend } from '@react-three/fiber'
 import { useRef } from 'react'
 import { Group, Mesh, Points } from 'three'
 import type { StationFinding } from '../core/findings'
-import type { Port } from '../core/measured'
+import type { Port, SurfaceFinding } from '../core/measured'
 import { plainFrom } from './bore-row'
 import type { Point } from './bore-space'
 import { DrawnBore } from './DrawnBore'
@@ -16,13 +16,14 @@ extend({ Group, Mesh, Points })
 export interface BoreSceneProps extends BoreCameraProps {
   readonly ports: readonly Port[]
   readonly stations: readonly StationFinding[]
+  readonly surface: readonly SurfaceFinding[]
   readonly theme: Theme
   readonly pointed: PointedPlace | undefined
 }
 
 /** The bore in hand, and those beside it, always in a row across the picture however it is turned. */
 export function BoreScene(props: BoreSceneProps) {
-  const { grid, ports, stations, pair, exaggeration, theme, pointed, row, offsets } = props
+  const { grid, ports, stations, surface, pair, exaggeration, theme, pointed, row, offsets } = props
   const groups = useRef(new Map<number, Group>())
   useBoreCamera(props, (right) => {
     for (const [index, group] of groups.current) stand(group, right, offsets[index] ?? 0)
@@ -39,6 +40,7 @@ export function BoreScene(props: BoreSceneProps) {
           grid={grid}
           ports={ports}
           stations={stations}
+          surface={surface}
           pair={pair}
           exaggeration={exaggeration}
           isoStepUm={isoStepOf(grid)}
@@ -56,6 +58,7 @@ export function BoreScene(props: BoreSceneProps) {
               grid={bore.grid}
               ports={bore.ports}
               stations={bore.stations}
+              surface={bore.surface}
               pair={bore.pair}
               exaggeration={exaggeration}
               isoStepUm={isPlain ? undefined : isoStepOf(bore.grid)}

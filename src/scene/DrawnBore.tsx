@@ -1,7 +1,9 @@
 import { useEffect, useMemo } from 'react'
 import type { BufferGeometry } from 'three'
 import type { LimitPair, StationFinding } from '../core/findings'
+import type { SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
+import { surfaceNear } from '../core/surface-findings/surface-place'
 import { limitStrokes, pointerStrokes } from './bore-strokes'
 import { type BandLimit, doubtBandGeometry } from './doubt-band-geometry'
 import { deviationAt } from './grid-reading'
@@ -10,11 +12,13 @@ import { contactsOf } from './proven-marks'
 import { shellGeometry } from './shell-geometry'
 import { type Disc, stationGeometry } from './station-geometry'
 import { type BorePlace, strokeGeometry } from './stroke-geometry'
+import { surfaceStrokes } from './surface-strokes'
 import { type PaintedBore, useBorePaint, useFreedWhenLost } from './use-bore-paint'
 import { glassGeometry, provenGeometry, wallGeometry } from './wall-geometry'
 
 export interface DrawnBoreProps extends PaintedBore {
   readonly stations: readonly StationFinding[]
+  readonly surface: readonly SurfaceFinding[]
   /** The cylinder of the outer limit. */
   readonly shell: boolean
   /** Rings of the limits at every level, beside those at the mouths. */
@@ -26,7 +30,7 @@ const radians = Math.PI / 180
 
 /** Everything drawn of one bore, in its own space. */
 export function DrawnBore(props: DrawnBoreProps) {
-  const { grid, stations, pair, pointed, shell: hasShell, levelRings, discs: hasDiscs } = props
+  const { grid, stations, surface, pair, pointed, shell: hasShell, levelRings, discs: hasDiscs } = props
   const paint = useBorePaint(props)
   const columns = grid.angles.length
   const rows = grid.depthsMm.length
@@ -40,6 +44,7 @@ export function DrawnBore(props: DrawnBoreProps) {
     useMemo(() => ringsOf(grid, pair, levelRings ? stations : []), [grid, pair, stations, levelRings]),
   )
   const discs = useFreed(useMemo(() => stationGeometry(discsOf(grid, stations)), [grid, stations]))
+  const scars = useFreed(useMemo(() => scarsOf(grid, surface, pointed), [grid, surface, pointed]))
   const line = useFreed(useMemo(() => strokeGeometry(pointerStrokes(contacts)), [contacts]))
   const marks = useFreed(useMemo(() => stationGeometry(ringsRound(contacts)), [contacts]))
   const mesh = { frustumCulled: false, dispose: null }
@@ -56,6 +61,13 @@ export function DrawnBore(props: DrawnBoreProps) {
       <mesh {...mesh} geometry={bands} material={paint.doubtBand.material} renderOrder={2} />
       <mesh {...mesh} geometry={glass} material={paint.wall.near} renderOrder={3} />
       <mesh {...mesh} geometry={proven} material={paint.wall.patches} renderOrder={4} />
+      <mesh
+        {...mesh}
+        geometry={scars}
+        material={paint.surface.material}
+        renderOrder={4.5}
+        visible={surface.length > 0}
+      />
       <mesh {...mesh} geometry={rings} material={paint.stroke.material} renderOrder={5} />
       <points
         {...mesh}
@@ -86,6 +98,12 @@ function judgedLimits(pair: LimitPair | undefined): readonly BandLimit[] {
 function ringsOf(grid: WallGrid, pair: LimitPair | undefined, stations: readonly StationFinding[]) {
   const levelsMm = [...new Set(stations.map((station) => station.depthMm))]
   return strokeGeometry(limitStrokes({ middleMm: grid.middleMm, lengthMm: grid.lengthMm, pair, levelsMm }))
+}
+
+/** Surface findings as lines, those pointed at stronger. */
+function scarsOf(grid: WallGrid, surface: readonly SurfaceFinding[], pointed: PointedPlace | undefined) {
+  const lit = pointed ? surfaceNear(surface, pointed, grid.lengthMm) : []
+  return strokeGeometry(surfaceStrokes(grid, surface, lit))
 }
 
 function ringsRound(contacts: readonly BorePlace[]): readonly Disc[] {

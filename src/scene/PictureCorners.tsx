@@ -83,7 +83,7 @@ interface MarkLegendProps {
   readonly labels: PictureLabels
 }
 
-/** Bottom right: what the hatch and the dots mean, where there are any. */
+/** Bottom right: what hatch, dots and double outlines mean, where there are any. */
 export function MarkLegend({ present, labels }: MarkLegendProps) {
   return (
     <div className="picture-corner picture-legend">
@@ -104,6 +104,15 @@ export function MarkLegend({ present, labels }: MarkLegendProps) {
             ])}
           </svg>
           {labels.tooClose}
+        </p>
+      )}
+      {present.outlined && (
+        <p>
+          <svg viewBox="0 0 22 12" aria-hidden="true" className="picture-legend-outline">
+            <rect x="1" y="1" width="20" height="10" rx="2.5" />
+            <rect x="4" y="4" width="14" height="4" rx="1" />
+          </svg>
+          {labels.surfaceFinding}
         </p>
       )}
     </div>

@@ -1,5 +1,7 @@
 import type { LimitPair, StationFinding } from '../core/findings'
+import type { SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
+import { middleOfSurface, surfaceWidthDegrees } from '../core/surface-findings/surface-place'
 import { outerRadius } from './bore-extent'
 import { drawnRadius, onCircle } from './bore-space'
 import { deviationAt } from './grid-reading'
@@ -13,6 +15,7 @@ export interface LabelledBore {
   readonly grid: WallGrid
   readonly pair: LimitPair | undefined
   readonly stations: readonly StationFinding[]
+  readonly surface: readonly SurfaceFinding[]
   readonly isoStepUm: number
   readonly labels: PictureLabels
 }
@@ -33,6 +36,7 @@ const narrowPx = 480
 const squareEnough = -0.4
 /** A sign stands by its patch as long as that can be seen at all: cosine. */
 const anyFarWall = -0.05
+const radians = Math.PI / 180
 /** Signs on lines keep this far from discs, CSS pixels. */
 const clearOfDiscsPx = 18
 
@@ -40,6 +44,7 @@ const clearOfDiscsPx = 18
 export function boreLabels(bore: LabelledBore): readonly Label[] {
   return [
     ...signLabels(bore),
+    ...surfaceLabels(bore),
     ...depthLabels(bore).slice(0, 2),
     ...sideLabels(bore),
     ...depthLabels(bore).slice(2),
@@ -144,6 +149,40 @@ function signLabels(bore: LabelledBore): readonly Label[] {
         return seen ? [{ x: seen.x, y: seen.y, alignX: 0.5, alignY: 0.5 }] : []
       }),
   }))
+}
+
+/** Beside each surface finding on the far wall: to its sides, above or below. */
+function surfaceLabels(bore: LabelledBore): readonly Label[] {
+  return bore.surface.map((finding, index) => ({
+    text: bore.labels.surface(index + 1, finding),
+    kind: 'surface',
+    offers: (view) => besideFinding(bore, finding, view),
+  }))
+}
+
+const besidePx = 7
+
+function besideFinding(
+  bore: LabelledBore,
+  finding: SurfaceFinding,
+  view: PictureView,
+): readonly LabelOffer[] {
+  const { depthMm, angleDegrees } = middleOfSurface(finding)
+  const half = Math.min(surfaceWidthDegrees(finding), 359) / 2
+  const at = (turnDegrees: number, depth: number) =>
+    onFarWall(bore, { depthMm: depth, angle: (angleDegrees + turnDegrees) * radians }, view, anyFarWall)
+  const beside = [at(-half, depthMm), at(half, depthMm)].flatMap((seen) => seen ?? [])
+  const [left, right] = [...beside].sort((one, other) => one.x - other.x)
+  const above = at(0, finding.fromDepthMm)
+  const below = at(0, finding.toDepthMm)
+  const middle = at(0, depthMm)
+  return [
+    ...(right && beside.length > 1 ? [{ x: right.x + besidePx, y: right.y, alignX: 0, alignY: 0.5 }] : []),
+    ...(left && beside.length > 1 ? [{ x: left.x - besidePx, y: left.y, alignX: 1, alignY: 0.5 }] : []),
+    ...(above ? [{ x: above.x, y: above.y - besidePx, alignX: 0.5, alignY: 1 }] : []),
+    ...(below ? [{ x: below.x, y: below.y + besidePx, alignX: 0.5, alignY: 0 }] : []),
+    ...(middle ? [{ x: middle.x, y: middle.y, alignX: 0.5, alignY: 0.5 }] : []),
+  ]
 }
 
 function newMaxLabel(bore: LabelledBore): readonly Label[] {

@@ -13,7 +13,8 @@ export class BorePaint {
   readonly wall = new WallMaterials(this.shared)
   readonly shell = new ShellMaterial(this.shared)
   readonly doubtBand = new DoubtBandMaterial(this.shared)
-  readonly stroke = new StrokeMaterial(this.shared)
+  readonly stroke = new StrokeMaterial(this.shared, 'in-space')
+  readonly surface = new StrokeMaterial(this.shared, 'on-wall')
   readonly stations = new StationMaterial(this.shared, 0.2)
   readonly pointer = new StationMaterial(this.shared, 0.8)
 
@@ -24,6 +25,7 @@ export class BorePaint {
     }
     this.doubtBand.setPalette(look.palette)
     this.stroke.setPalette(look.palette)
+    this.surface.setPalette(look.palette)
     this.stations.setPalette(look.palette)
     this.pointer.setPalette(look.palette)
   }
@@ -31,6 +33,7 @@ export class BorePaint {
   dispose(): void {
     this.textures.dispose()
     this.wall.dispose()
-    for (const part of [this.shell, this.doubtBand, this.stroke, this.stations, this.pointer]) part.dispose()
+    for (const part of [this.shell, this.doubtBand, this.stroke, this.surface, this.stations, this.pointer])
+      part.dispose()
   }
 }

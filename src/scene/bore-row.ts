@@ -1,5 +1,5 @@
 import type { LimitPair, StationFinding } from '../core/findings'
-import type { Port } from '../core/measured'
+import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { outerRadius } from './bore-extent'
 import { onCircle, type Point } from './bore-space'
@@ -15,6 +15,7 @@ export interface RowBore {
   readonly grid: WallGrid
   readonly ports: readonly Port[]
   readonly stations: readonly StationFinding[]
+  readonly surface: readonly SurfaceFinding[]
   readonly pair?: LimitPair
 }
 

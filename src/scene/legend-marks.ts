@@ -1,5 +1,5 @@
 import type { LimitPair, StationFinding } from '../core/findings'
-import type { Port } from '../core/measured'
+import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { isoMarks } from './iso-marks'
 import { marksPresent } from './marks-present'
@@ -15,6 +15,7 @@ export const legendMarkKinds = [
   'firm-below',
   'iso-lines',
   'hole',
+  'surface',
 ] as const
 export type LegendMark = (typeof legendMarkKinds)[number]
 
@@ -23,6 +24,7 @@ export interface MarkedWall {
   readonly pair: LimitPair | undefined
   readonly stations: readonly StationFinding[]
   readonly ports: readonly Port[]
+  readonly surface: readonly SurfaceFinding[]
   readonly isoStepUm: number
   /** Of the 3D picture, which draws each judged limit as a ring with its doubt; the flat map has none. */
   readonly exaggeration: number | undefined
@@ -33,8 +35,8 @@ const seenShare = 0.005
 
 /** The marks that a wall does carry, so that only those are explained. */
 export function legendMarks(wall: MarkedWall): readonly LegendMark[] {
-  const { grid, pair, stations, ports, isoStepUm, exaggeration } = wall
-  const { hatched, doubtful } = marksPresent(grid, pair)
+  const { grid, pair, stations, ports, surface, isoStepUm, exaggeration } = wall
+  const { hatched, doubtful } = marksPresent(grid, pair, surface)
   const present: Record<LegendMark, boolean> = {
     disc: stations.some((station) => station.counted),
     'disc-open': stations.some((station) => !station.counted),
@@ -45,6 +47,7 @@ export function legendMarks(wall: MarkedWall): readonly LegendMark[] {
     'firm-below': grid.proven.includes(2),
     'iso-lines': isoMarks(grid, isoStepUm).length > 0,
     hole: ports.length > 0,
+    surface: surface.length > 0,
   }
   return legendMarkKinds.filter((kind) => present[kind])
 }

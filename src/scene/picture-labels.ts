@@ -1,4 +1,5 @@
 import type { LimitPair } from '../core/findings'
+import type { SurfaceFinding } from '../core/measured'
 
 /** Every text on the picture. Sizes in mm, deviations in µm on the diameter. */
 export interface PictureLabels {
@@ -26,4 +27,8 @@ export interface PictureLabels {
   /** What the hatch and the dots mean. */
   readonly notMeasured: string
   readonly tooClose: string
+  /** What a double outline means. */
+  readonly surfaceFinding: string
+  /** Beside a surface finding, numbered from 1: "1 scratch". */
+  surface(number: number, finding: SurfaceFinding): string
 }

@@ -11,7 +11,16 @@ export interface LabelOffer {
   readonly leader?: number
 }
 
-export type LabelKind = 'bore' | 'figure' | 'depth' | 'pointed' | 'side' | 'sign' | 'limit' | 'iso'
+export type LabelKind =
+  | 'bore'
+  | 'figure'
+  | 'depth'
+  | 'pointed'
+  | 'side'
+  | 'sign'
+  | 'limit'
+  | 'iso'
+  | 'surface'
 
 /** A text tied to the bore. Its offers are asked for at every frame, best first. */
 export interface Label {

@@ -2,7 +2,7 @@ import { createRoot, type RootState } from '@react-three/fiber'
 import { createElement } from 'react'
 import { WebGLRenderer } from 'three'
 import type { LimitPair, StationFinding } from '../core/findings'
-import type { Port } from '../core/measured'
+import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import type { BoreCamera } from './bore-camera'
 import { boreLabels } from './bore-labels'
@@ -20,6 +20,7 @@ export interface StillBore {
   readonly grid: WallGrid
   readonly ports: readonly Port[]
   readonly stations: readonly StationFinding[]
+  readonly surface: readonly SurfaceFinding[]
   readonly pair: LimitPair | undefined
   readonly exaggeration: number
   /** Where the eye is; the whole bore is shown from there. */
@@ -81,6 +82,7 @@ function shotOf(element: HTMLElement, bore: StillBore, onDrawn: (view: PictureVi
     grid: bore.grid,
     ports: bore.ports,
     stations: bore.stations,
+    surface: bore.surface,
     pair: bore.pair,
     exaggeration: bore.exaggeration,
     row: undefined,

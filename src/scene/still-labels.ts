@@ -20,6 +20,7 @@ const plainStyle: LabelStyle = { px: 14, weight: 400, padding: 3 }
 const styles: Partial<Record<LabelKind, LabelStyle>> = {
   sign: { px: 17, weight: 700, padding: 4 },
   iso: { px: 12, weight: 400, padding: 1 },
+  surface: { px: 13, weight: 600, padding: 2 },
 }
 /** Of a line, as a share of the size of its type. */
 const lineShare = 1.15
@@ -52,14 +53,15 @@ function drawLabel(
 ): void {
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
   pen.font = fontOf(label.kind, hand)
-  pen.fillStyle = label.kind === 'iso' ? hand.ink : hand.softInk
+  const isOnWall = label.kind === 'iso' || label.kind === 'surface'
+  pen.fillStyle = isOnWall ? hand.ink : hand.softInk
   if (label.kind === 'sign') {
     pen.fillStyle = hand.ink
     pen.fillRect(box.x, box.y, box.width, box.height)
     pen.fillStyle = hand.paper
   }
-  if (label.kind === 'iso') {
-    pen.strokeStyle = 'rgb(240 236 225 / 60%)'
+  if (isOnWall) {
+    pen.strokeStyle = `rgb(240 236 225 / ${label.kind === 'iso' ? 60 : 90}%)`
     pen.lineWidth = 3
     pen.strokeText(label.text, x, y)
   }

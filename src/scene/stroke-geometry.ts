@@ -8,7 +8,15 @@ export interface BorePlace {
 }
 
 /** What a line stands for; the material has a colour for each. */
-export const strokeRoles = ['min', 'max', 'new-max', 'pointer', 'pointer-edge'] as const
+export const strokeRoles = [
+  'min',
+  'max',
+  'new-max',
+  'pointer',
+  'pointer-edge',
+  'surface',
+  'surface-middle',
+] as const
 export type StrokeRole = (typeof strokeRoles)[number]
 
 /** A line through places, of a constant width on the screen. */

@@ -6,16 +6,19 @@ import type { SharedUniforms } from './shared-uniforms'
 import { strokeRoles } from './stroke-geometry'
 import type { WallPalette } from './wall-palette'
 
-/** Lines of constant width: limit rings, and the line between the contacts pointed at. */
+/**
+ * Lines of constant width: limit rings, the line between the contacts pointed at, and surface findings. Those lie on
+ * the wall itself, which would cut their width in two: they are drawn over it.
+ */
 export class StrokeMaterial {
   readonly material: RawShaderMaterial
   readonly #strokeColours = { value: strokeRoles.map(() => new Vector4()) }
 
-  constructor(shared: SharedUniforms) {
+  constructor(shared: SharedUniforms, lies: 'in-space' | 'on-wall') {
     this.material = rawMaterial(
       strokeSource,
       { ...shared, strokeColours: this.#strokeColours },
-      { side: DoubleSide },
+      { side: DoubleSide, depthTest: lies === 'in-space' },
     )
   }
 
@@ -26,6 +29,8 @@ export class StrokeMaterial {
       'new-max': palette.newMaxRing,
       pointer: palette.wallInk,
       'pointer-edge': palette.wallPaper,
+      surface: palette.wallInk,
+      'surface-middle': palette.wallPaper,
     }
     strokeRoles.forEach((role, index) => {
       const colour = this.#strokeColours.value[index]

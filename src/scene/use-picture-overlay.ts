@@ -1,5 +1,6 @@
 import { type RefObject, useEffect, useMemo, useRef } from 'react'
 import type { LimitPair, StationFinding } from '../core/findings'
+import type { SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { boreLabels, pointedLabel } from './bore-labels'
 import { type BoreRow, plainFrom, rowLabels, rowOffsets } from './bore-row'
@@ -13,6 +14,7 @@ interface OverlayProps {
   readonly grid: WallGrid
   readonly pair?: LimitPair
   readonly stations: readonly StationFinding[]
+  readonly surface: readonly SurfaceFinding[]
   readonly pointed?: PointedPlace
   readonly exaggeration: number
   readonly row?: BoreRow
@@ -20,18 +22,18 @@ interface OverlayProps {
 }
 
 /** Labels that stand on the wall itself: where many bores are drawn there is no room beside them. */
-const onWall: ReadonlySet<LabelKind> = new Set(['sign', 'iso'])
+const onWall: ReadonlySet<LabelKind> = new Set(['sign', 'iso', 'surface'])
 
 /** The HTML over the canvas, its labels kept up with the props. */
 export function usePictureOverlay(props: OverlayProps, frame: RefObject<HTMLElement | null>) {
-  const { grid, pair, stations, pointed, exaggeration, row, labels } = props
+  const { grid, pair, stations, surface, pointed, exaggeration, row, labels } = props
   const labelHost = useRef<HTMLDivElement>(null)
   const bar = useRef<HTMLDivElement>(null)
   const barText = useRef<HTMLParagraphElement>(null)
   const current = useRef<PictureOverlay>(undefined)
   const bore = useMemo(
-    () => ({ grid, pair, stations, isoStepUm: isoStepOf(grid), labels }),
-    [grid, pair, stations, labels],
+    () => ({ grid, pair, stations, surface, isoStepUm: isoStepOf(grid), labels }),
+    [grid, pair, stations, surface, labels],
   )
   const still = useMemo(() => {
     const own = boreLabels(bore)

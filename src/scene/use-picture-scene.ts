@@ -1,7 +1,7 @@
 import type { RootStore } from '@react-three/fiber'
 import { createElement, type RefObject, useEffect, useMemo, useRef, useState } from 'react'
 import type { LimitPair, StationFinding } from '../core/findings'
-import type { Port } from '../core/measured'
+import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BoreScene } from './BoreScene'
 import type { BoreCamera } from './bore-camera'
@@ -27,6 +27,7 @@ interface SceneProps {
   readonly grid: WallGrid
   readonly ports: readonly Port[]
   readonly stations: readonly StationFinding[]
+  readonly surface: readonly SurfaceFinding[]
   readonly pair?: LimitPair
   readonly exaggeration: number
   readonly row?: BoreRow
@@ -75,6 +76,7 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         grid: props.grid,
         ports: props.ports,
         stations: props.stations,
+        surface: props.surface,
         pair: props.pair,
         exaggeration: props.exaggeration,
         row: props.row,

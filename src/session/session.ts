@@ -70,6 +70,10 @@ export interface Session {
   readonly parts: PartsShown
   /** One finger turns the picture and does not scroll the page. */
   readonly fingerTurns: boolean
+  /** A finger on the map marks a surface finding and does not scroll the page. */
+  readonly marking: boolean
+  /** The surface finding that is being told more of. */
+  readonly surfaceOpen?: string
   /** The keys for the right hand lie at the left. */
   readonly leftHanded: boolean
 }
@@ -84,6 +88,7 @@ const start: Session = {
   allBores: false,
   parts: { latest: 'enter', left: 'enter', right: 'wall' },
   fingerTurns: false,
+  marking: false,
   leftHanded: false,
 }
 
@@ -93,7 +98,7 @@ function set(change: (state: Session) => Session) {
   session.setState(change, true)
 }
 
-type OptionalPart = 'boreId' | 'surveyId' | 'pointed' | 'inHand' | 'exaggeration'
+type OptionalPart = 'boreId' | 'surveyId' | 'pointed' | 'inHand' | 'exaggeration' | 'surfaceOpen'
 
 /** The state with one optional part replaced, or taken out where the value is undefined. */
 function withPart<Key extends OptionalPart>(
@@ -206,6 +211,15 @@ export function showPart(name: PartName) {
 
 export function letFingerTurn(fingerTurns: boolean) {
   set((state) => ({ ...state, fingerTurns }))
+}
+
+export function setMarking(marking: boolean) {
+  set((state) => ({ ...state, marking }))
+}
+
+/** Opens a surface finding, or closes that which is open. */
+export function openSurface(id: string | undefined) {
+  set((state) => withPart(state, 'surfaceOpen', id))
 }
 
 export function setLeftHanded(leftHanded: boolean) {

@@ -1,6 +1,6 @@
 import type { BoreFinding, SurfaceFound, SurfaceLength } from '../core/findings'
 import type { SurfaceFinding, SurfacePlace } from '../core/measured'
-import { isWithinSurface, surfaceWidthDegrees } from '../core/surface-findings/surface-place'
+import { surfaceNear, surfaceWidthDegrees } from '../core/surface-findings/surface-place'
 import { degrees, depth, plain } from './numbers'
 import { words } from './words'
 
@@ -82,12 +82,11 @@ export function surfaceLead({ surface, role }: BoreFinding): string | undefined 
 
 /** The titles of the surface findings at a place of the wall; undefined where there are none. */
 export function surfaceHere(
-  surface: readonly SurfaceFound[],
-  { depthMm, angleDegrees }: { readonly depthMm: number; readonly angleDegrees: number },
+  { surface, drawnLengthMm }: Pick<BoreFinding, 'surface' | 'drawnLengthMm'>,
+  place: { readonly depthMm: number; readonly angleDegrees: number },
 ): string | undefined {
-  const titles = surface.flatMap((found, index) =>
-    isWithinSurface(found, depthMm, angleDegrees) ? [surfaceTitle(index + 1, found)] : [],
-  )
+  const here = surfaceNear(surface, place, drawnLengthMm)
+  const titles = here.map((found) => surfaceTitle(surface.indexOf(found) + 1, found))
   return titles.length === 0 ? undefined : words.surface.hereToo(words.app.and(titles))
 }
 

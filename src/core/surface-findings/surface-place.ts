@@ -27,6 +27,21 @@ export function isWithinSurface(
   return reach >= 360 || fromEdge <= reach + forgiven || fromEdge >= 360 - forgiven
 }
 
+/** A narrow mark is pointed at from so far, as a share of the length drawn and in degrees. */
+const nearShare = 0.015
+const nearDegrees = 2.5
+
+/** Those of a bore's surface findings that a place of the wall lies in or next to; length drawn in mm. */
+export function surfaceNear<Finding extends SurfacePlace>(
+  findings: readonly Finding[],
+  { depthMm, angleDegrees }: { readonly depthMm: number; readonly angleDegrees: number },
+  lengthMm: number,
+): readonly Finding[] {
+  return findings.filter((finding) =>
+    isWithinSurface(finding, depthMm, angleDegrees, nearShare * lengthMm, nearDegrees),
+  )
+}
+
 /** The middle of a place: depth in mm, angle in degrees in [0, 360); all round, the angle it is written from. */
 export function middleOfSurface(place: SurfacePlace): {
   readonly depthMm: number

@@ -1,5 +1,6 @@
-import { Fragment } from 'react'
+import { Fragment, useState } from 'react'
 import { words } from '../../words/words'
+import { AddSurface } from './AddSurface'
 import { AddToPlan } from './AddToPlan'
 import { BoreSentence } from './BoreSentence'
 import { LimitsSentence } from './LimitsSentence'
@@ -9,11 +10,13 @@ import { PlanProposal } from './PlanProposal'
 import { planRepeats } from './plan-repeats'
 import { ReadingsGrid } from './ReadingsGrid'
 import { SetUpSentence } from './SetUpSentence'
+import { SurfaceFindings, type SurfaceProps } from './SurfaceFindings'
 import { useEntry } from './use-entry'
 import type { OnBench } from './use-job'
 
 /** Left: set-up and limits as sentences, the grid of readings, and the field for the next one. */
 export function Sheet({ bench }: { readonly bench: OnBench }) {
+  const [isAdding, setIsAdding] = useState(false)
   return (
     <section className="sheet" aria-label={words.parts.sheet}>
       <div className="sheet-scroll">
@@ -21,15 +24,19 @@ export function Sheet({ bench }: { readonly bench: OnBench }) {
           <SetUpSentence {...bench} />
           <LimitsSentence {...bench} />
           <BoreSentence {...bench} />
-          <OpeningsEditor {...bench} />
+          <div className="openings-row">
+            <OpeningsEditor {...bench} />
+            <AddSurface short onAdd={() => setIsAdding(true)} />
+          </div>
         </Fragment>
-        <Entry bench={bench} />
+        <Entry bench={bench} surface={{ isAdding, setIsAdding }} />
       </div>
     </section>
   )
 }
 
-function Entry({ bench }: { readonly bench: OnBench }) {
+function Entry(props: { readonly bench: OnBench; readonly surface: Omit<SurfaceProps, 'bench'> }) {
+  const { bench, surface } = props
   const entry = useEntry(bench)
   return (
     <>
@@ -38,6 +45,7 @@ function Entry({ bench }: { readonly bench: OnBench }) {
         <AddToPlan {...bench} />
         <PlanProposal {...bench} />
       </div>
+      <SurfaceFindings key={`${bench.bore.id} ${bench.survey.id}`} bench={bench} {...surface} />
       <NextField
         entry={entry}
         bench={bench}

@@ -2,13 +2,18 @@ import { type ReactNode, useDeferredValue, useMemo } from 'react'
 import type { MapPaint } from '../../charts/MapWall'
 import { UnrolledMap } from '../../charts/UnrolledMap'
 import type { LimitPair } from '../../core/findings'
+import type { SurfacePlace } from '../../core/measured'
 import type { WallGrid } from '../../core/surface/wall-grid'
 import { exaggerationEndOfJob, exaggerationOfJob, mapGridOfBore, wallOfBore } from '../../job/selectors'
-import { pointAt, showAllBores } from '../../session/session'
+import { pointAt, setMarking, showAllBores, showPart } from '../../session/session'
 import { readOut } from '../../words/read-out'
+import { surfaceHere } from '../../words/surface'
 import { words } from '../../words/words'
 import { BoreStrip, stripFrom } from './BoreStrip'
+import { MarkButton } from './MarkButton'
 import { PictureControls } from './PictureControls'
+import { useLayout } from './phone/use-layout'
+import { recordSurface } from './record-surface'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
 import { useSize } from './use-size'
@@ -55,7 +60,10 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
       ) : (
         <p className="aside">{words.picture.trouble['no-webgl']}</p>
       )}
-      <ReadOut bench={bench} canShowAll={picture !== undefined && job.bores.length > 1} />
+      <div className="wall-said">
+        <ReadOut bench={bench} canShowAll={picture !== undefined && job.bores.length > 1} />
+        <MarkButton />
+      </div>
       {hasStrip ? <BoreStrip bench={later} paintOf={paintOf} width={width} /> : null}
       <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={{ width, height }} pair={finding.pair} />
     </section>
@@ -63,7 +71,7 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
 }
 
 export function ReadOut(props: { readonly bench: OnBench; readonly canShowAll: boolean }) {
-  const { job, bore, survey } = props.bench
+  const { job, bore, survey, finding } = props.bench
   const allBores = useSession((state) => state.allBores)
   const pointed = useSession((state) => state.pointed)
   const wall = wallOfBore(job, bore.id, survey.id)
@@ -71,9 +79,13 @@ export function ReadOut(props: { readonly bench: OnBench; readonly canShowAll: b
     pointed && wall
       ? readOut(wall.state(pointed.depthMm, (pointed.angleDegrees * Math.PI) / 180), pointed)
       : words.readOut.nothing
+  const marking = useSession((state) => state.marking)
+  const here = pointed && surfaceHere(finding, pointed)
   return (
     <div className="read-out">
-      <p aria-live="polite">{said}</p>
+      <p aria-live="polite">
+        {marking ? words.surface.marking : here === undefined ? said : `${said} · ${here}`}
+      </p>
       {props.canShowAll ? (
         <button
           type="button"
@@ -98,6 +110,13 @@ export function BoreMap(props: {
   const { bench, grid, pair, paintOf, box } = props
   const { bore, survey, finding } = bench
   const pointed = useSession((state) => state.pointed)
+  const byTouch = useSession((state) => state.marking)
+  const layout = useLayout()
+  const onMarked = (place: SurfacePlace) => {
+    setMarking(false)
+    recordSurface(bench, place)
+    if (layout !== 'desk') showPart('findings')
+  }
   const paint = useMemo(() => (grid ? paintOf(grid, pair) : undefined), [grid, pair, paintOf])
   return (
     <UnrolledMap
@@ -107,6 +126,8 @@ export function BoreMap(props: {
       levelsMm={survey.levelsMm}
       ports={bore.ports}
       stations={finding.stations}
+      surface={finding.surface}
+      marking={{ byTouch, onMarked }}
       pair={pair}
       pointed={pointed}
       onPoint={(place) => pointAt(place && { ...place, from: 'map' })}

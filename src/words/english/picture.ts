@@ -68,6 +68,7 @@ export const picture = {
     disc: 'a reading',
     discOpen: 'a reading that is in no verdict',
     hole: 'a port',
+    surface: 'seen or felt on the wall',
     tight: 'tighter',
     loose: 'wider',
     belowMin: 'under the smallest',

@@ -36,6 +36,43 @@ export const surface = {
       place: (length: string) => `${length} long by its place`,
     },
     photographs: (count: number) => (count === 1 ? 'one photograph' : `${count} photographs`),
+    add: 'Surface finding',
+    orDrag: 'Type the place of a surface finding; or drag over it on the flat map',
+    mark: 'Mark',
+    markHelp: 'Draw a surface finding on the flat map with a finger',
+    marking: 'Draw with a finger over what you found.',
+    record: 'Record it',
+    remove: (title: string) => `Remove ${title}`,
+    /** Without its photographs. */
+    sentence:
+      'A {kind}, a {shape}, from {fromDepthMm} to {toDepthMm} mm deep and from {fromDegrees} to {toDegrees}°; {nail}. Width {acrossMm} mm, length {alongMm} mm. Note: {note}',
+    draft:
+      'A {kind} from {fromDepthMm} to {toDepthMm} mm deep and from {fromDegrees} to {toDegrees}°, clockwise from above.',
+    angleHelp:
+      'Angles may cross 0°: 350 to 10 is twenty degrees about the front. Twice the same is a line, 0 to 360 all round.',
+    labels: {
+      kind: 'Kind',
+      shape: 'Shape',
+      fromDepthMm: 'From depth, mm',
+      toDepthMm: 'To depth, mm',
+      fromDegrees: 'From angle, degrees',
+      toDegrees: 'To angle, degrees',
+      nail: 'Fingernail',
+      acrossMm: 'Width around the bore, mm',
+      alongMm: 'Length along the bore, mm',
+      note: 'Note',
+    },
+    ends: { fromDepthMm: 'top', toDepthMm: 'bottom', fromDegrees: 'from', toDegrees: 'to' },
+    missing: (labels: readonly string[]) => `Still to be typed: ${labels.join('; ')}.`,
+    byPlace: (length: string) => `${length} by its place`,
+    noNote: 'none',
+    changes: {
+      added: 'surface finding added',
+      changed: 'surface finding',
+      removed: 'surface finding removed',
+      photograph: 'photograph added',
+      photographRemoved: 'photograph removed',
+    },
     lead: 'Surface: figures alone do not decide.',
     stops: {
       'bare-aluminium': (where: string) => `Bare aluminium at ${where} can end a bore that is in size.`,

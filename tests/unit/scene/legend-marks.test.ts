@@ -4,6 +4,7 @@ import { markText } from '../../../src/app/send-legend'
 import { readJob } from '../../../src/job/read-job'
 import type { Job } from '../../../src/job/schema'
 import { findingOf, gridOfBore } from '../../../src/job/selectors'
+import { addSurfaceFinding } from '../../../src/job/surface-commands'
 import { isoStepOf } from '../../../src/scene/iso-step-of'
 import { legendMarkKinds, legendMarks } from '../../../src/scene/legend-marks'
 import { inventedJob } from '../cli/invented-job'
@@ -27,6 +28,7 @@ function marks(job: Job, { exaggeration = 500, ported = true, flat = false } = {
     pair,
     stations,
     ports,
+    surface: finding.surface,
     isoStepUm: isoStepOf(grid),
     exaggeration: flat ? undefined : exaggeration,
   })
@@ -67,6 +69,18 @@ describe('the legend of a wall', () => {
   it('tells a reading that is in no verdict from one that is', () => {
     expect(marks(inventedJob())).toContain('disc-open')
     expect(marks(example())).not.toContain('disc-open')
+  })
+
+  it('explains the double outline where a surface finding is recorded', () => {
+    const job = example()
+    const [bore] = job.bores
+    const [survey] = bore?.surveys ?? []
+    if (!bore || !survey) throw new Error('nothing is measured')
+    const { boreId, surveyId } = { boreId: bore.id, surveyId: bore.surveys.at(-1)?.id ?? survey.id }
+    const rust = { id: 'x', kind: 'rust', shape: 'patch', fromDepthMm: 10, toDepthMm: 20 } as const
+    const found = addSurfaceFinding(job, { boreId, surveyId }, { ...rust, fromDegrees: 0, toDegrees: 9 })
+    expect(marks(found)).toContain('surface')
+    expect(marks(job)).not.toContain('surface')
   })
 
   it('has words for every mark, none said twice', () => {

@@ -55,7 +55,11 @@ describe('signs on proven patches', () => {
 describe('the marks that are explained', () => {
   it('are the hatch and the dots that the wall carries', () => {
     const inside = survey(() => ({}))
-    expect(marksPresent(inside.grid, pair)).toEqual({ hatched: true, doubtful: false })
+    expect(marksPresent(inside.grid, pair)).toEqual({
+      hatched: true,
+      doubtful: false,
+      outlined: false,
+    })
     const doubtful = survey(() => ({ diameterMm: 54.021, verdict: 'too-close' }))
     expect(marksPresent(doubtful.grid, pair).doubtful).toBe(true)
   })

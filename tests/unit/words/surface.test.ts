@@ -57,10 +57,12 @@ describe('a surface finding in words', () => {
   })
 
   it('is named at its place and nowhere else', () => {
-    const all = [scratch, rust]
+    const all = { surface: [scratch, rust], drawnLengthMm: 88 }
     expect(surfaceHere(all, { depthMm: 20, angleDegrees: 0 })).toBe('here: 1 scratch')
     expect(surfaceHere(all, { depthMm: 60, angleDegrees: 123 })).toBe('here: 2 rust')
     expect(surfaceHere(all, { depthMm: 50, angleDegrees: 0 })).toBeUndefined()
+    expect(surfaceHere(all, { depthMm: 20, angleDegrees: 3 })).toBe('here: 1 scratch')
+    expect(surfaceHere(all, { depthMm: 20, angleDegrees: 4 })).toBeUndefined()
   })
 })
 

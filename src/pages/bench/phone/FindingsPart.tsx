@@ -1,7 +1,10 @@
 import './findings-part.css'
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 import { showPart } from '../../../session/session'
+import { AddSurface } from '../AddSurface'
+import { FieldLayoutContext } from '../field-layout'
 import { Proof } from '../Proof'
+import { SurfaceFindings } from '../SurfaceFindings'
 import type { OnBench } from '../use-job'
 
 /** What other layers put among the findings. */
@@ -18,6 +21,19 @@ export function FindingsPart({ bench, actions, simulation }: FindingsSlots & { r
     <div className="findings-part">
       {actions ? <div className="findings-actions">{actions}</div> : null}
       <Proof bench={bench} simulation={simulation} onOpen={() => showPart('wall')} />
+      <FieldLayoutContext.Provider value="stacked">
+        <Surface key={`${bench.bore.id} ${bench.survey.id}`} bench={bench} />
+      </FieldLayoutContext.Provider>
     </div>
+  )
+}
+
+function Surface({ bench }: { readonly bench: OnBench }) {
+  const [isAdding, setIsAdding] = useState(false)
+  return (
+    <>
+      <SurfaceFindings {...{ bench, isAdding, setIsAdding }} />
+      {isAdding ? null : <AddSurface onAdd={() => setIsAdding(true)} />}
+    </>
   )
 }

@@ -9,6 +9,7 @@ import {
 import { letFingerTurn, showPart, takeInHand } from '../../../session/session'
 import { words } from '../../../words/words'
 import { BoreStrip } from '../BoreStrip'
+import { MarkButton } from '../MarkButton'
 import { Exaggeration, TurnButtons, ViewButtons } from '../PictureControls'
 import { type OnBench, useSession } from '../use-job'
 import { type Size, useSize } from '../use-size'
@@ -123,6 +124,7 @@ function Pointed({ bench, canShowAll }: { readonly bench: OnBench; readonly canS
           {words.phone.measureHere}
         </button>
       ) : null}
+      <MarkButton />
     </div>
   )
 }

@@ -1,0 +1,13 @@
+import { lazy, Suspense } from 'react'
+import type { PhotographsProps } from '../pages/bench/photographs-slot'
+
+const Photographs = lazy(async () => ({ default: (await import('./Photographs')).Photographs }))
+
+/** Photographs, brought along by the page only where a finding is opened. */
+export function PhotographsLater(props: PhotographsProps) {
+  return (
+    <Suspense fallback={null}>
+      <Photographs {...props} />
+    </Suspense>
+  )
+}

@@ -53,6 +53,8 @@ test('a study of several people and parts is pasted, says what is missing and wh
   await page.getByText(gaugeCheck.studies).first().click()
   const field = page.getByRole('textbox', { name: crossedStudy.field(gauge) })
 
+  await expect(field).toHaveAttribute('inputmode', 'text')
+
   // Invented: Ben reads 3 µm more than Ada.
   const lines = [1, 2, 3, 4, 5].flatMap((part) =>
     ['Ada', 'Ben'].map((person, i) => {

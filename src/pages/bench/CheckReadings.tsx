@@ -9,8 +9,10 @@ export function CheckReadings(props: {
   readonly commit: (typed: string) => Refusal
   /** A button that does the same, for a list that is not kept yet. */
   readonly button?: string
+  /** Names stand beside the figures: a phone then shows its letters. */
+  readonly withNames?: boolean
 }) {
-  const { label, text, commit, button } = props
+  const { label, text, commit, button, withNames = false } = props
   const id = useId()
   const [draft, setDraft] = useState<string>()
   const [refusal, setRefusal] = useState<Refusal>()
@@ -25,7 +27,7 @@ export function CheckReadings(props: {
       <textarea
         aria-label={label}
         rows={2}
-        inputMode="decimal"
+        inputMode={withNames ? 'text' : 'decimal'}
         spellCheck={false}
         value={draft ?? text}
         aria-invalid={refusal !== undefined}

@@ -106,6 +106,7 @@ function KeptStudy(props: {
         </button>
       </p>
       <CheckReadings
+        withNames
         label={said.again(called, number)}
         text={studyTextOf(readings, marks.written)}
         commit={(typed) => commitStudy(typed, writtenAs, gauge, (next) => keep({ ...study, readings: next }))}
@@ -182,6 +183,7 @@ function NewStudy(props: {
         />
       </p>
       <CheckReadings
+        withNames
         label={said.field(called)}
         text=""
         button={said.add}

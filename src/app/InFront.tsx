@@ -1,4 +1,4 @@
-import { useId } from 'react'
+import { lazy, Suspense, useId } from 'react'
 import { useStore } from 'zustand'
 import type { Problem } from '../core/problem'
 import { problemPlace, problemText } from '../words/problems'
@@ -7,11 +7,13 @@ import { Dialog, useShown } from './Dialog'
 import { desk } from './desk'
 import { ExampleList } from './ExampleList'
 import { JobNote } from './JobNote'
-import { closeExamples, closeNote, closeProblems, inFront, type Question } from './questions'
+import { closeAids, closeExamples, closeNote, closeProblems, inFront, type Question } from './questions'
 
-/** What stands in front of the page: lists of jobs, the note, what is wrong in a file, a question. */
+const AidsChoice = lazy(async () => ({ default: (await import('../pages/bench/AidsChoice')).AidsChoice }))
+
+/** What stands in front of the page: lists, the note, what is wrong in a file, a question. */
 export function InFront() {
-  const { question, problems, examples, note } = useStore(inFront)
+  const { question, problems, examples, note, aids } = useStore(inFront)
   return (
     <>
       {examples ? (
@@ -22,6 +24,13 @@ export function InFront() {
       {note ? (
         <Dialog title={words.note.title} onClose={closeNote}>
           <JobNote />
+        </Dialog>
+      ) : null}
+      {aids ? (
+        <Dialog title={words.aids.title} onClose={closeAids}>
+          <Suspense fallback={null}>
+            <AidsChoice />
+          </Suspense>
         </Dialog>
       ) : null}
       {problems ? (

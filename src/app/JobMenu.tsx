@@ -9,7 +9,7 @@ import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { copyAsNewJob, saveJobToFile, showShelf, startNewJob } from './desk'
 import { Menu, type MenuItem } from './Menu'
-import { ask, showExamples, showNote } from './questions'
+import { ask, showAids, showExamples, showNote } from './questions'
 import { useFileChooser } from './use-file-chooser'
 
 /** Everything that is done with a job as a whole, between what else its place has room for. */
@@ -42,6 +42,7 @@ function useItems(chooseFile: () => void): MenuItem[] {
     { label: file.duplicate, pick: () => void copyAsNewJob() },
     { label: words.note.menu, pick: showNote, apart: true },
     { label: file.examples, pick: showExamples },
+    { label: words.aids.menu, pick: showAids },
     ...(bore
       ? [{ label: words.bar.addSurvey(nameOf(bore)), pick: () => measureAgain(bore), apart: true }]
       : []),

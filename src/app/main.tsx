@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client'
 import { App } from './App'
 import { startDesk } from './desk'
 import { saveLoop, watchOverJob } from './keeping'
+import { keepAids } from './kept-aids'
 import { keepHand } from './kept-hand'
 import { listenForUndo } from './page-keys'
 import { applyTheme } from './theme'
@@ -13,6 +14,7 @@ if (!root) throw new Error('The page has no place for the app')
 
 applyTheme()
 keepHand()
+keepAids()
 listenForUndo()
 watchOverJob()
 window.addEventListener('beforeunload', (event) => {

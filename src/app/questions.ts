@@ -21,6 +21,7 @@ export interface InFront {
   readonly problems?: { readonly name: string; readonly list: readonly Problem[] }
   readonly examples?: true
   readonly note?: true
+  readonly aids?: true
 }
 
 export const inFront = createStore<InFront>(() => ({}))
@@ -72,4 +73,12 @@ export function showNote() {
 
 export function closeNote() {
   without('note')
+}
+
+export function showAids() {
+  inFront.setState({ aids: true })
+}
+
+export function closeAids() {
+  without('aids')
 }

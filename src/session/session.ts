@@ -49,6 +49,16 @@ export interface PartsShown {
 /** Which station comes next: all of a bore first, or all bores at a level first. */
 export type EntryOrder = 'bore-by-bore' | 'level-by-level'
 
+export const pedalActions = ['take', 'again', 'back', 'skip'] as const
+export type PedalAction = (typeof pedalActions)[number]
+
+/** What helps hands that hold a gauge; chosen on this machine. */
+export interface Aids {
+  readonly spoken: boolean
+  /** The key that a pedal types, by what it does. */
+  readonly pedals: { readonly [Action in PedalAction]?: string }
+}
+
 /** State of this tab alone: never saved with the job, never undone. */
 export interface Session {
   readonly boreId?: string
@@ -76,6 +86,7 @@ export interface Session {
   readonly surfaceOpen?: string
   /** The keys for the right hand lie at the left. */
   readonly leftHanded: boolean
+  readonly aids: Aids
 }
 
 const nothingTyped: Entering = { typed: '' }
@@ -90,6 +101,7 @@ const start: Session = {
   fingerTurns: false,
   marking: false,
   leftHanded: false,
+  aids: { spoken: false, pedals: {} },
 }
 
 export const session = createStore<Session>(() => start)
@@ -125,9 +137,9 @@ export function chooseSurvey(surveyId: string | undefined) {
   )
 }
 
-/** Starts over for another job; the view and the hand stay. */
+/** Starts over for another job; the view, the hand and what helps it stay. */
 export function startSession() {
-  set(({ view, leftHanded, entryOrder }) => ({ ...start, view, leftHanded, entryOrder }))
+  set(({ view, leftHanded, entryOrder, aids }) => ({ ...start, view, leftHanded, entryOrder, aids }))
 }
 
 export function pointAt(pointed: Pointed | undefined) {
@@ -235,4 +247,8 @@ function without(list: readonly InHand[], { boreId, depthMm, axisDegrees }: InHa
   return list.filter(
     (one) => one.boreId !== boreId || one.depthMm !== depthMm || one.axisDegrees !== axisDegrees,
   )
+}
+
+export function setAids(aids: Aids) {
+  set((state) => ({ ...state, aids }))
 }

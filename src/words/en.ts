@@ -1,3 +1,4 @@
+import { aids } from './english/aids'
 import { bench } from './english/bench'
 import { block } from './english/block'
 import { blunders } from './english/blunders'
@@ -54,6 +55,7 @@ export const en = {
   ...surface,
   ...send,
   ...firstPage,
+  ...aids,
 }
 
 /** The table that every language fills. */

@@ -11,6 +11,7 @@ import { planRepeats } from './plan-repeats'
 import { ReadingsGrid } from './ReadingsGrid'
 import { SetUpSentence } from './SetUpSentence'
 import { SurfaceFindings, type SurfaceProps } from './SurfaceFindings'
+import { useAids } from './use-aids'
 import { useEntry } from './use-entry'
 import type { OnBench } from './use-job'
 
@@ -38,6 +39,7 @@ export function Sheet({ bench }: { readonly bench: OnBench }) {
 function Entry(props: { readonly bench: OnBench; readonly surface: Omit<SurfaceProps, 'bench'> }) {
   const { bench, surface } = props
   const entry = useEntry(bench)
+  useAids(bench, entry)
   return (
     <>
       <ReadingsGrid bench={bench} rows={entry.rows} inHand={entry.station} actions={entry} />

@@ -7,6 +7,7 @@ import { repeatsAt } from '../entry-order'
 import { openQuestions } from '../open-questions'
 import { directionSentence, readingEcho, readingFieldName } from '../reading-echo'
 import { typedText } from '../typed-text'
+import { useAids } from '../use-aids'
 import { type Entry, useEntry } from '../use-entry'
 import { type OnBench, useSession } from '../use-job'
 import { NothingToEnter } from './NothingToEnter'
@@ -22,6 +23,7 @@ interface EnterProps {
 /** One station at a time: where it is, the number, its repeats, and a pad of keys. */
 export function EnterPart({ bench }: { readonly bench: OnBench }) {
   const entry = useEntry(bench)
+  useAids(bench, entry)
   const isLeftHanded = useSession((state) => state.leftHanded)
   return (
     <section className="enter-part" aria-label={words.next.label}>

@@ -6,7 +6,7 @@ const Photographs = lazy(async () => ({ default: (await import('./Photographs'))
 /** Photographs, brought along by the page only where a finding is opened. */
 export function PhotographsLater(props: PhotographsProps) {
   return (
-    <Suspense fallback={null}>
+    <Suspense fallback={<div className="photographs-later" />}>
       <Photographs {...props} />
     </Suspense>
   )

@@ -548,6 +548,6 @@ export interface BoreFinding {
   readonly unseen: readonly Unseen[]
   /** What was recorded of the surface; it weighs in a decision and never in the verdict on sizes. */
   readonly surface: readonly SurfaceFound[]
-  /** Length drawn, mm: the bore's own, or 10 mm past the outermost levels. */
+  /** Length drawn, mm: the bore's own, or 10 mm past the outermost levels and marks. */
   readonly drawnLengthMm: number
 }

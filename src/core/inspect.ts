@@ -26,7 +26,7 @@ import { surfaceFound } from './surface-findings/surface-found'
 import { temperatureEffect } from './temperature/temperature-effect'
 import type { SetUpConditions } from './uncertainty/set-up-contributions'
 
-/** How far the wall is drawn past the outermost levels where the bore's length is not known, mm. */
+/** How far the wall is drawn past the outermost levels and marks where the bore's length is not known, mm. */
 const drawnPastLevelsMm = 10
 
 /**
@@ -69,7 +69,7 @@ function inspectBore(measured: Measured, bore: Bore, survey: Survey): BoreFindin
   const depthForm = formAlongDepth(levels)
   const oval = kind === 'three-contact-micrometer' ? undefined : widestOval(levels)
   const asRead = surveyAsRead(conditions, survey, measured.spec, stations)
-  const drawnLengthMm = bore.lengthMm ?? Math.max(0, ...survey.levelsMm) + drawnPastLevelsMm
+  const drawnLengthMm = bore.lengthMm ?? deepest(survey) + drawnPastLevelsMm
   return {
     boreId: bore.id,
     boreName: bore.name,
@@ -175,4 +175,9 @@ function clampingsApart(
   const mine = clampingOf(one)
   const theirs = clampingOf(other)
   return mine === undefined || theirs === undefined || mine === theirs ? undefined : [mine, theirs]
+}
+
+/** How deep anything is recorded, mm. */
+function deepest({ levelsMm, surfaceFindings = [] }: Survey): number {
+  return Math.max(0, ...levelsMm, ...surfaceFindings.map(({ toDepthMm }) => toDepthMm))
 }

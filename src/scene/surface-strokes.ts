@@ -11,7 +11,7 @@ const stepsAlong = 24
 const leastMm = 0.6
 /** Corners are rounded by so much of the diameter at most: lines of some width meet badly in a corner. */
 const cornerShare = 0.03
-const stepsInCorner = 4
+const stepsInCorner = 8
 
 /** Widths of the two lines that make a double outline of one, CSS pixels. */
 const outline = { ink: 4.6, middle: 2, litInk: 7.4, litMiddle: 4 }

@@ -111,6 +111,17 @@ test('a mark dragged across 180° is told more of, photographed, kept over a rel
   })
   await expect(page.getByRole('alert')).toHaveText(photographs.unreadable('notes.txt'))
   await expectAccessible(page)
+  // A full disk keeps no photograph and says so, in the words of saving.
+  await page.evaluate(() => {
+    const own = IDBObjectStore.prototype.put
+    IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...record: Parameters<typeof own>) {
+      if (this.name === 'photos') throw new DOMException('full', 'QuotaExceededError')
+      return Reflect.apply(own, this, record)
+    }
+  })
+  await chooser.setInputFiles({ name: 'other.jpg', mimeType: 'image/jpeg', buffer: camera })
+  await expect(page.getByRole('alert')).toHaveText(photographs.notKept('other.jpg', saving.errors.quota))
+  await expect(page.locator('.thumbnail')).toHaveCount(1)
 
   await thumbnail.click()
   const dialog = page.getByRole('dialog')

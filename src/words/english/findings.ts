@@ -137,7 +137,7 @@ export const findings = {
     places: (shown: readonly string[], more: number) =>
       more > 0 ? `${shown.join('; ')}; and ${more} more` : shown.join('; '),
     lengthNotKnown: (depth: string) =>
-      `The length of the bore is not known: it is drawn to ${depth}, 10 mm past the outermost level.`,
+      `The length of the bore is not known: it is drawn to ${depth}, 10 mm past the deepest level or mark.`,
     differenceOfDiameters:
       'Out-of-round and taper are differences of diameters here. Roundness and cylindricity on a drawing are differences of radii: half as much for a plain oval or a plain cone.',
     threeContacts:

@@ -79,7 +79,7 @@ const notes: readonly (readonly [string, Note])[] = [
     { code: 'stations-not-read', places: [8, 9, 10, 11, 12, 13, 14, 15].map((depth) => at(depth, 0)) },
   ],
   [
-    'The length of the bore is not known: it is drawn to 90 mm, 10 mm past the outermost level.',
+    'The length of the bore is not known: it is drawn to 90 mm, 10 mm past the deepest level or mark.',
     { code: 'length-not-known', drawnMm: 90 },
   ],
 ]

@@ -78,6 +78,23 @@ describe('what can end a bore that is in size', () => {
   })
 })
 
+describe('a wall whose length is not known', () => {
+  it('is drawn past its deepest level, or past a mark that lies deeper', () => {
+    const table = { levelsMm: [10, 50], axesDegrees: [0], rows: [[80.01], [80.012]] }
+    const plain = measuredBore(table)
+    const [bore] = plain.bores
+    const [survey] = bore?.surveys ?? []
+    if (!bore || !survey) throw new Error('no survey')
+    const { lengthMm: _, ...unknown } = bore
+    const drawn = (toDepthMm: number) => {
+      const marked = { ...survey, surfaceFindings: [{ ...finding, toDepthMm }] }
+      return inspect({ ...plain, bores: [{ ...unknown, surveys: [marked] }] }).bores[0]?.drawnLengthMm
+    }
+    expect(drawn(40)).toBe(60)
+    expect(drawn(95)).toBe(105)
+  })
+})
+
 describe('surface findings among what the readings prove', () => {
   it('stand beside the verdict and change no figure of it', () => {
     const table = {

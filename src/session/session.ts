@@ -23,11 +23,36 @@ export interface InHand {
   readonly axisDegrees: number
 }
 
-/** What is typed for the station in hand and not yet taken. */
+/** A level on an axis. */
+export type StationPlace = Omit<InHand, 'boreId'>
+
+/** What is typed for a station and not yet taken. */
 export interface Entering {
   readonly typed: string
   /** It replaces all that the station has, or the repeat of this number, from 0. */
   readonly replaces?: 'all' | number
+  /** Where it was typed; absent while nothing is. */
+  readonly at?: StationPlace
+  /** Why it was not taken, in words. */
+  readonly refusal?: string
+}
+
+/** A number that was typed and gave way to another before it was taken. */
+export interface NotTaken {
+  readonly surveyId: string
+  readonly typed: string
+  readonly at?: StationPlace
+}
+
+/** The number that was taken last, as it was typed. */
+export interface Taken extends InHand {
+  readonly typed: string
+}
+
+/** What was typed into a field of a sentence and refused there. */
+export interface Draft {
+  readonly typed: string
+  readonly refusal: string
 }
 
 /** Ends of a range that were typed and wait for the other end to be typed too. */
@@ -66,7 +91,12 @@ export interface Session {
   readonly surveyId?: string
   readonly pointed?: Pointed
   readonly inHand?: InHand
-  readonly entering: Entering
+  /** By survey: another bore is looked at without losing what was typed for this one. */
+  readonly entering: Readonly<Record<string, Entering>>
+  readonly notTaken: readonly NotTaken[]
+  readonly taken?: Taken
+  /** By the name of the field within its survey. */
+  readonly drafts: Readonly<Record<string, Draft>>
   /** By the name of the range. */
   readonly waiting: Readonly<Record<string, WaitingEnds>>
   /** Stations passed over for now: they are come back to only by choice. */
@@ -89,9 +119,11 @@ export interface Session {
   readonly aids: Aids
 }
 
-const nothingTyped: Entering = { typed: '' }
+export const nothingTyped: Entering = { typed: '' }
 const start: Session = {
-  entering: nothingTyped,
+  entering: {},
+  notTaken: [],
+  drafts: {},
   waiting: {},
   skipped: [],
   entryOrder: 'bore-by-bore',
@@ -110,7 +142,14 @@ function set(change: (state: Session) => Session) {
   session.setState(change, true)
 }
 
-type OptionalPart = 'boreId' | 'surveyId' | 'pointed' | 'inHand' | 'exaggeration' | 'surfaceOpen'
+type OptionalPart =
+  | 'boreId'
+  | 'surveyId'
+  | 'pointed'
+  | 'inHand'
+  | 'taken'
+  | 'exaggeration'
+  | 'surfaceOpen'
 
 /** The state with one optional part replaced, or taken out where the value is undefined. */
 function withPart<Key extends OptionalPart>(
@@ -126,15 +165,12 @@ export function chooseBore(boreId: string) {
   set(({ boreId: _, surveyId: __, pointed: ___, inHand: ____, ...rest }) => ({
     ...rest,
     boreId,
-    entering: nothingTyped,
   }))
 }
 
 /** Chooses a survey of the bore on the bench; undefined for the latest. */
 export function chooseSurvey(surveyId: string | undefined) {
-  set(({ pointed: _, inHand: __, ...rest }) =>
-    withPart({ ...rest, entering: nothingTyped }, 'surveyId', surveyId),
-  )
+  set(({ pointed: _, inHand: __, ...rest }) => withPart(rest, 'surveyId', surveyId))
 }
 
 /** Starts over for another job; the view, the hand and what helps it stay. */
@@ -160,8 +196,38 @@ export function takeInHand(inHand: InHand | undefined) {
   }))
 }
 
-export function setEntering(entering: Entering) {
-  set((state) => ({ ...state, entering }))
+/** What is typed for a station of a survey; nothing leaves no trace. */
+export function setEntering(surveyId: string, entering: Entering) {
+  set((state) => {
+    const { [surveyId]: _, ...others } = state.entering
+    const { typed, replaces, refusal } = entering
+    const isNothing = typed === '' && replaces === undefined && refusal === undefined
+    return { ...state, entering: isNothing ? others : { ...others, [surveyId]: entering } }
+  })
+}
+
+/** So many numbers that gave way to others are remembered. */
+const mostNotTaken = 20
+
+export function setAsideTyped(one: NotTaken) {
+  set((state) => ({ ...state, notTaken: [...state.notTaken, one].slice(-mostNotTaken) }))
+}
+
+export function forgetNotTaken(one: NotTaken) {
+  set((state) => ({ ...state, notTaken: state.notTaken.filter((other) => other !== one) }))
+}
+
+export function setTaken(taken: Taken | undefined) {
+  set((state) => withPart(state, 'taken', taken))
+}
+
+/** Keeps what was refused in a field, or forgets it. */
+export function keepDraft(field: string, draft: Draft | undefined) {
+  set((state) => {
+    const { [field]: before, ...others } = state.drafts
+    if (before === draft) return state
+    return { ...state, drafts: draft ? { ...others, [field]: draft } : others }
+  })
 }
 
 export function setEntryOrder(entryOrder: EntryOrder) {

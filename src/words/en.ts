@@ -11,6 +11,7 @@ import { instruments } from './english/instruments'
 import { keeping } from './english/keeping'
 import { limits } from './english/limits'
 import { number } from './english/number'
+import { paste } from './english/paste'
 import { phone } from './english/phone'
 import { photographs } from './english/photographs'
 import { picture } from './english/picture'
@@ -39,6 +40,7 @@ export const en = {
   ...bore,
   ...shelf,
   ...sheet,
+  ...paste,
   ...picture,
   ...phone,
   ...photographs,

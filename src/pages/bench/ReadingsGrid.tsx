@@ -1,24 +1,31 @@
-import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
+import { Fragment, useRef, useState } from 'react'
 import type { BoreFinding, LevelFinding, Place, StationFinding } from '../../core/findings'
 import type { PlannedStation } from '../../job/selectors'
-import { pointAt } from '../../session/session'
-import { markText } from '../../words/findings'
-import { inMicrons, placeText, size } from '../../words/numbers'
+import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
 import { DepthRuler } from './DepthRuler'
-import { isReachable, repeatsAt } from './entry-order'
+import { repeatsAt, samePlace } from './entry-order'
+import type { CellAt } from './grid-block'
+import { type GridFigures, gridFigures } from './grid-figures'
+import { openQuestions } from './open-questions'
 import { AxisHead, LevelHead } from './PlanHeads'
+import { QuestionHere } from './QuestionHere'
+import { concerns } from './question'
+import { StationCell } from './StationCell'
 import { typedText } from './typed-text'
+import { useGridBlock } from './use-grid-block'
 import type { OnBench } from './use-job'
-import { useSession } from './use-job'
 
 export interface GridActions {
   /** Takes a station in hand, its readings put into the field to be corrected. */
   readonly correct: (place: Place) => void
-  /** A key typed on a cell begins a number there. */
-  readonly type: (place: Place, key: string) => void
-  readonly clear: (place: Place) => void
+  readonly clear: (places: readonly Place[]) => void
+  /** A block of text laid against a cell. */
+  readonly paste?: (text: string, from: CellAt) => void
 }
+
+/** Rows and heads stay those of a table; a grid has cells that can be chosen beside. */
+const asGrid = { role: 'grid', 'aria-multiselectable': true } as const
 
 /** Level by axis: every station with its figure, its spread and how it stands. */
 export function ReadingsGrid(props: {
@@ -30,16 +37,21 @@ export function ReadingsGrid(props: {
   const { bench, rows, inHand, actions } = props
   const { survey, finding, bore, setUp, gauge } = bench
   const table = useRef<HTMLTableElement>(null)
+  const [asked, setAsked] = useState<Place>()
+  const figures = gridFigures(gauge)
+  const questions = openQuestions(bench)
   const axes = [...survey.axesDegrees].sort((a, b) => a - b)
-  const move = (event: KeyboardEvent, row: number, column: number) => {
-    const next = stepTo(event.key, row, column, rows.length, axes.length)
-    if (!next) return
-    event.preventDefault()
-    table.current?.querySelector<HTMLElement>(`[data-cell="${next.row} ${next.column}"]`)?.focus()
-  }
-  const current = rows.flat().find((s) => isAt(s, inHand)) ?? rows[0]?.[0]
+  const chosen = useGridBlock({ table, rows, bench, clear: actions.clear, paste: actions.paste })
+  const current = chosen.block?.to ?? cellOf(rows, inHand) ?? { row: 0, column: 0 }
   return (
-    <table ref={table} className="readings" aria-label={words.grid.title}>
+    <table
+      ref={table}
+      className="readings"
+      {...asGrid}
+      aria-label={words.grid.title}
+      aria-description={words.grid.keys}
+      {...chosen.handlers}
+    >
       <thead>
         <tr>
           <th scope="col" className="depth-head">
@@ -49,7 +61,9 @@ export function ReadingsGrid(props: {
             <AxisHead key={axis} bench={bench} axisDegrees={axis} />
           ))}
           <th scope="col" className="level-end">
-            {words.grid.meanHead}
+            {figures.unit === undefined
+              ? words.grid.meanHead
+              : words.grid.headIn(words.grid.meanHead, figures.unit)}
             <small>{words.grid.ovalityHead}</small>
           </th>
         </tr>
@@ -57,31 +71,54 @@ export function ReadingsGrid(props: {
       <tbody>
         {rows.map((stations, row) => {
           const depthMm = stations[0]?.depthMm ?? 0
+          const askedHere = asked?.depthMm === depthMm ? asked : undefined
           return (
-            <tr key={depthMm}>
-              <LevelHead bench={bench} depthMm={depthMm}>
-                <DepthRuler
-                  ports={bore.ports}
-                  belts={bore.belts}
-                  levelsMm={survey.levelsMm}
-                  depthMm={depthMm}
+            <Fragment key={depthMm}>
+              <tr>
+                <LevelHead bench={bench} depthMm={depthMm}>
+                  <DepthRuler
+                    ports={bore.ports}
+                    belts={bore.belts}
+                    levelsMm={survey.levelsMm}
+                    depthMm={depthMm}
+                  />
+                </LevelHead>
+                {stations.map((station, column) => {
+                  const at = { row, column }
+                  const isAsked = asked !== undefined && samePlace(station, asked)
+                  const hasQuestion = questions.some((question) => concerns(question, station))
+                  return (
+                    <StationCell
+                      key={station.axisDegrees}
+                      station={station}
+                      finding={findingAt(finding, station)}
+                      asTyped={typedText(repeatsAt(station), setUp, gauge)}
+                      figures={figures}
+                      at={at}
+                      isCurrent={current.row === row && current.column === column}
+                      isInHand={inHand !== undefined && samePlace(station, inHand)}
+                      isChosen={chosen.isChosen(at)}
+                      question={hasQuestion ? (isAsked ? 'open' : 'closed') : 'none'}
+                      onQuestion={() => setAsked(isAsked ? undefined : station)}
+                      onCorrect={() => actions.correct({ depthMm, axisDegrees: station.axisDegrees })}
+                      onFocus={() => chosen.onCellFocus(at)}
+                      onReach={() => chosen.reachTo(at)}
+                    />
+                  )
+                })}
+                <LevelEnd
+                  level={finding.levels.find((level) => level.depthMm === depthMm)}
+                  figures={figures}
                 />
-              </LevelHead>
-              {stations.map((station, column) => (
-                <StationCell
-                  key={station.axisDegrees}
-                  station={station}
-                  finding={findingAt(finding, station)}
-                  asTyped={typedText(repeatsAt(station), setUp, gauge)}
-                  isCurrent={isAt(station, current)}
-                  isInHand={isAt(station, inHand)}
-                  cell={`${row} ${column}`}
-                  actions={actions}
-                  onMove={(event) => move(event, row, column)}
-                />
-              ))}
-              <LevelEnd level={finding.levels.find((level) => level.depthMm === depthMm)} />
-            </tr>
+              </tr>
+              {askedHere && questions.some((question) => concerns(question, askedHere)) ? (
+                <tr className="question-row">
+                  <td colSpan={axes.length + 2} aria-label={words.grid.questionAt(placeText(askedHere))}>
+                    <QuestionHere questions={questions} places={[askedHere]} />
+                  </td>
+                </tr>
+              ) : null}
+            </Fragment>
           )
         })}
       </tbody>
@@ -89,143 +126,28 @@ export function ReadingsGrid(props: {
   )
 }
 
-function isAt(station: Place, place: Place | undefined): boolean {
-  return station.depthMm === place?.depthMm && station.axisDegrees === place.axisDegrees
+/** Where a station stands in the grid. */
+export function cellOf(
+  rows: readonly (readonly PlannedStation[])[],
+  place: Place | undefined,
+): CellAt | undefined {
+  if (!place) return undefined
+  const row = rows.findIndex((stations) => stations.some((station) => samePlace(station, place)))
+  const column = rows[row]?.findIndex((station) => samePlace(station, place)) ?? -1
+  return row < 0 ? undefined : { row, column }
 }
 
 function findingAt(finding: BoreFinding, place: Place): StationFinding | undefined {
-  return finding.stations.find((station) => isAt(station, place))
+  return finding.stations.find((station) => samePlace(station, place))
 }
 
-function stepTo(key: string, row: number, column: number, rows: number, columns: number) {
-  const to: Record<string, { row: number; column: number }> = {
-    ArrowUp: { row: row - 1, column },
-    ArrowDown: { row: row + 1, column },
-    ArrowLeft: { row, column: column - 1 },
-    ArrowRight: { row, column: column + 1 },
-    Home: { row, column: 0 },
-    End: { row, column: columns - 1 },
-  }
-  const next = to[key]
-  return next && next.row >= 0 && next.row < rows && next.column >= 0 && next.column < columns
-    ? next
-    : undefined
-}
-
-function StationCell(props: {
-  readonly station: PlannedStation
-  readonly finding: StationFinding | undefined
-  /** The readings as they were typed: all there is to show while they have no size. */
-  readonly asTyped: string
-  readonly isCurrent: boolean
-  readonly isInHand: boolean
-  readonly cell: string
-  readonly actions: GridActions
-  readonly onMove: (event: KeyboardEvent) => void
-}) {
-  const { station, finding, asTyped, isCurrent, isInHand, cell, actions, onMove } = props
-  const isPointed = useSession(
-    ({ pointed }) =>
-      pointed?.depthMm === station.depthMm && pointed.angleDegrees % 180 === station.axisDegrees,
-  )
-  const place = { depthMm: station.depthMm, axisDegrees: station.axisDegrees }
-  const point = () => pointAt({ depthMm: place.depthMm, angleDegrees: place.axisDegrees, from: 'sheet' })
-  // A finger leaves as it is lifted: what it tapped stays pointed at.
-  const leave = ({ pointerType }: PointerEvent) => {
-    if (pointerType !== 'touch') pointAt(undefined)
-  }
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return
-    if (event.key === 'Enter' || event.key === 'F2') {
-      event.preventDefault()
-      actions.correct(place)
-    } else if (event.key === 'Delete' || event.key === 'Backspace') actions.clear(place)
-    else if (/^[\d.,+\-\u2212]$/.test(event.key)) {
-      event.preventDefault()
-      actions.type(place, event.key)
-    } else onMove(event)
-  }
-  return (
-    <td>
-      <button
-        type="button"
-        tabIndex={isCurrent ? 0 : -1}
-        data-cell={cell}
-        aria-label={cellLabel(station, finding, asTyped)}
-        className={cellClass(station, finding, isPointed, isInHand)}
-        onKeyDown={onKeyDown}
-        onClick={() => actions.correct(place)}
-        onFocus={point}
-        onPointerEnter={point}
-        onPointerLeave={leave}
-      >
-        <CellText station={station} finding={finding} asTyped={asTyped} />
-      </button>
-    </td>
-  )
-}
-
-function cellClass(
-  station: PlannedStation,
-  finding: StationFinding | undefined,
-  isPointed: boolean,
-  isInHand: boolean,
-): string {
-  return [
-    'station',
-    !isReachable(station) && finding?.counted !== true ? 'is-blocked' : '',
-    finding?.counted && finding.conformity ? `is-${finding.conformity.verdict}` : '',
-    isPointed ? 'is-pointed' : '',
-    isInHand ? 'is-in-hand' : '',
-  ]
-    .filter((name) => name !== '')
-    .join(' ')
-}
-
-function cellLabel(station: PlannedStation, finding: StationFinding | undefined, asTyped: string): string {
-  const place = placeText(station)
-  if (finding) return words.grid.stationRead(place, size(finding.diameterMm), markText(finding))
-  if (asTyped !== '') return words.grid.stationSizeless(place, asTyped)
-  if (station.isUnreachable) return words.grid.stationOutOfReach(place)
-  return station.blockedBy.length > 0
-    ? words.grid.stationBlocked(place, words.app.and(station.blockedBy))
-    : words.grid.stationEmpty(place)
-}
-
-/** The size as read (the mean of the repeats), as it stands on the paper beside the bench. */
-function CellText({
-  station,
-  finding,
-  asTyped,
-}: {
-  readonly station: PlannedStation
-  readonly finding: StationFinding | undefined
-  readonly asTyped: string
-}) {
-  if (!finding) {
-    if (asTyped !== '') return <span className="figure">{asTyped}</span>
-    const name = station.isUnreachable ? words.grid.outOfReach : station.blockedBy[0]
-    return name === undefined ? null : <span className="port-name">{name}</span>
-  }
-  const asRead = finding.diameterMm - finding.correctionMm
-  const spread = finding.spreadMm
-  return (
-    <>
-      <span className="figure">{size(asRead)}</span>
-      <span className="spread">
-        {finding.counted ? '' : `${words.marks.blocked} `}
-        {spread === undefined ? '' : words.grid.spread(inMicrons(spread))}
-      </span>
-    </>
-  )
-}
-
-function LevelEnd({ level }: { readonly level: LevelFinding | undefined }) {
+function LevelEnd(props: { readonly level: LevelFinding | undefined; readonly figures: GridFigures }) {
+  const { level, figures } = props
   if (!level) return <td className="level-end" />
   return (
     <td className="level-end">
-      <span className="figure">{size(level.meanMm)}</span>
-      <span className="spread">{level.ovality ? inMicrons(level.ovality.valueMm) : ''}</span>
+      <span className="figure">{figures.size(level.meanMm)}</span>
+      <span className="spread">{level.ovality ? figures.difference(level.ovality.valueMm) : ''}</span>
     </td>
   )
 }

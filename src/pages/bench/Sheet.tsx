@@ -1,18 +1,22 @@
-import { Fragment, useState } from 'react'
+import { useState } from 'react'
 import { words } from '../../words/words'
 import { AddSurface } from './AddSurface'
 import { AddToPlan } from './AddToPlan'
 import { BoreSentence } from './BoreSentence'
+import { DraftScope } from './draft-scope'
 import { LimitsSentence } from './LimitsSentence'
 import { NextField } from './NextField'
 import { OpeningsEditor } from './OpeningsEditor'
+import { PastePanel } from './PastePanel'
 import { PlanProposal } from './PlanProposal'
+import { pasteReadings } from './paste-readings'
 import { planRepeats } from './plan-repeats'
-import { ReadingsGrid } from './ReadingsGrid'
+import { cellOf, ReadingsGrid } from './ReadingsGrid'
 import { SetUpSentence } from './SetUpSentence'
 import { SurfaceFindings, type SurfaceProps } from './SurfaceFindings'
 import { useAids } from './use-aids'
 import { useEntry } from './use-entry'
+import { useGaugeKeys } from './use-gauge-keys'
 import type { OnBench } from './use-job'
 
 /** Left: set-up and limits as sentences, the grid of readings, and the field for the next one. */
@@ -21,7 +25,7 @@ export function Sheet({ bench }: { readonly bench: OnBench }) {
   return (
     <section className="sheet" aria-label={words.parts.sheet}>
       <div className="sheet-scroll">
-        <Fragment key={bench.bore.id}>
+        <DraftScope key={bench.bore.id} value={bench.survey.id}>
           <SetUpSentence {...bench} />
           <LimitsSentence {...bench} />
           <BoreSentence {...bench} />
@@ -29,7 +33,7 @@ export function Sheet({ bench }: { readonly bench: OnBench }) {
             <OpeningsEditor {...bench} />
             <AddSurface short onAdd={() => setIsAdding(true)} />
           </div>
-        </Fragment>
+        </DraftScope>
         <Entry bench={bench} surface={{ isAdding, setIsAdding }} />
       </div>
     </section>
@@ -40,18 +44,30 @@ function Entry(props: { readonly bench: OnBench; readonly surface: Omit<SurfaceP
   const { bench, surface } = props
   const entry = useEntry(bench)
   useAids(bench, entry)
+  useGaugeKeys(entry)
+  const { correct, clear, rows, station } = entry
   return (
     <>
-      <ReadingsGrid bench={bench} rows={entry.rows} inHand={entry.station} actions={entry} />
-      <div className="plan-row">
-        <AddToPlan {...bench} />
-        <PlanProposal {...bench} />
-      </div>
+      <DraftScope value={bench.survey.id}>
+        <ReadingsGrid
+          key={bench.survey.id}
+          bench={bench}
+          rows={rows}
+          inHand={station}
+          actions={{ correct, clear, paste: pasteReadings }}
+        />
+        <div className="plan-row" key={`plan ${bench.survey.id}`}>
+          <AddToPlan {...bench} />
+          <PlanProposal {...bench} />
+        </div>
+      </DraftScope>
+      <PastePanel jobId={bench.job.id} />
       <SurfaceFindings key={`${bench.bore.id} ${bench.survey.id}`} bench={bench} {...surface} />
       <NextField
         entry={entry}
         bench={bench}
         onWanted={planRepeats}
+        onBlock={(text) => pasteReadings(text, cellOf(rows, station) ?? { row: 0, column: 0 })}
         {...(bench.job.bores.length > 1 ? { boreName: nameOf(bench.bore) } : {})}
       />
     </>

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useId, useState } from 'react'
+import { useKeptDraft } from './draft-scope'
 import { useFieldLayout } from './field-layout'
 
 /** What is wrong with what was typed, in words; undefined when it was taken. */
@@ -35,13 +36,15 @@ export function TypedField(props: TypedFieldProps) {
   const { label, text, placeholder, commit, numeric = true, width, echo, waits } = props
   const id = useId()
   const isStacked = useFieldLayout() === 'stacked'
-  const [draft, setDraft] = useState<string>()
-  const [refusal, setRefusal] = useState<Refusal>()
+  const kept = useKeptDraft(label)
+  const [draft, setDraft] = useState(kept.before?.typed)
+  const [refusal, setRefusal] = useState<Refusal>(kept.before?.refusal)
   const shown = draft ?? text
   const echoed = draft === undefined || refusal !== undefined ? undefined : echo?.(draft)
   const take = () => {
     const why = draft === text ? undefined : commit(draft ?? text)
     setRefusal(why)
+    kept.keep(why === undefined ? undefined : { typed: draft ?? text, refusal: why })
     if (why === undefined) setDraft(undefined)
     else waits?.takeBack()
   }
@@ -52,6 +55,7 @@ export function TypedField(props: TypedFieldProps) {
       if (!isTyped) waits?.takeBack()
       setDraft(undefined)
       setRefusal(undefined)
+      kept.keep(undefined)
     }
   }
   return (

@@ -1,15 +1,19 @@
 import type { RefObject } from 'react'
+import { flushSync } from 'react-dom'
 import type { Place } from '../../core/findings'
 import { setRepeats } from '../../job/commands'
 import { jobStore } from '../../job/job-store'
-import { type PlannedStation, stationsPlanned } from '../../job/selectors'
-import { isSettingOpen } from '../../job/setting-size'
+import { stationsPlanned } from '../../job/selectors'
 import { isUnreachable, setUnreachable } from '../../job/unreachable'
 import {
   type Entering,
+  forgetNotTaken,
   goOnTo,
   type InHand,
+  type NotTaken,
+  nothingTyped,
   session,
+  setAsideTyped,
   setEntering,
   skipStation,
   takeInHand,
@@ -18,15 +22,16 @@ import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
 import { nextElsewhere } from './entry-across'
 import { nextStation, repeatsAt, samePlace, stationBefore } from './entry-order'
+import { type EntryState, entryNow, isBeingTyped, skippedOf, stationAt } from './entry-state'
+import { record, take } from './entry-taking'
 import { perform } from './perform'
-import { readRepeats } from './read-repeats'
-import type { Refusal } from './TypedField'
 import { typedText } from './typed-text'
-import type { OnBench } from './use-job'
 
-/** All that can be done with the station in hand and with what is typed for it. */
+/** All that can be done with the station in hand and with what is typed for it, as both are at that moment. */
 export interface EntryActions {
   readonly setTyped: (typed: string) => void
+  /** A new number for the station in hand; what was typed before it and not taken is set aside. */
+  readonly begin: (typed: string) => void
   /** Takes what is typed and goes on to the next station once this one has as many repeats as wanted. */
   readonly enter: () => void
   /** Takes what is typed and stays for one more; with nothing typed, goes back to the station read last. */
@@ -41,8 +46,10 @@ export interface EntryActions {
   readonly onward: () => void
   /** Passes this station over and goes on, without recording anything. */
   readonly skip: () => void
-  /** Records that this station is out of reach and goes on; what was read there stays and it is passed over. */
+  /** Records that this station is out of reach and goes on; one that was read is passed over. */
   readonly cannotReach: () => void
+  /** Takes back that the station in hand is out of reach. */
+  readonly inReach: () => void
   /** Takes a station in hand, its readings put into the field to be corrected. */
   readonly correct: (place: Place) => void
   /** Takes one repeat of the station in hand into the field. */
@@ -51,205 +58,207 @@ export interface EntryActions {
   readonly takeRepeatOut: () => void
   /** A key typed on a station begins a number there. */
   readonly type: (place: Place, key: string) => void
-  readonly clear: (place: Place) => void
+  /** Takes the readings of stations out, and with them what says that one is out of reach. */
+  readonly clear: (places: readonly Place[]) => void
+  /** Puts a number that was set aside back into the field. */
+  readonly putBack: (one: NotTaken) => void
 }
 
-export interface EntryHeld {
-  readonly bench: OnBench
-  readonly rows: readonly (readonly PlannedStation[])[]
-  readonly station: PlannedStation | undefined
-  readonly wanted: number
-  readonly typed: string
-  readonly replaces: Entering['replaces']
-  readonly input: RefObject<HTMLInputElement | null>
-  readonly setRefusal: (refusal: Refusal) => void
-  readonly setTaken: (taken: string) => void
+type Field = RefObject<HTMLInputElement | null>
+
+export function entryActions(input: Field): EntryActions {
+  return { ...typingActions, ...movingActions, ...takingActions, ...correctingActions(input) }
 }
 
-export function entryActions(held: EntryHeld): EntryActions {
-  const { station, typed, replaces } = held
-  const write = writeTo(held)
-  const hand = (place: Place | undefined) => takeInHand(place && inBore(held, place))
+const typingActions: Pick<EntryActions, 'setTyped' | 'begin' | 'leave' | 'putBack'> = {
+  setTyped: (text) => {
+    const now = entryNow()
+    write(now, text, now.station, now.replaces)
+  },
+  begin: (text) => {
+    const now = entryNow()
+    setAside(now)
+    write(now, text, now.station, now.replaces)
+  },
+  leave: () => {
+    write(entryNow(), '')
+    takeInHand(undefined)
+  },
+  putBack: (one) => {
+    const now = entryNow()
+    setAside(now)
+    forgetNotTaken(one)
+    const place = stationAt(now.rows, one.at) ?? now.station
+    if (place) takeInHand(inBore(now, place))
+    write(now, one.typed, place)
+  },
+}
+
+const movingActions: Pick<EntryActions, 'goTo' | 'back' | 'onward' | 'skip' | 'cannotReach' | 'inReach'> = {
+  goTo: (place) => moveTo(entryNow(), place),
+  back: () => {
+    const now = entryNow()
+    const before = stationBefore(now.rows, now.station)
+    if (before) moveTo(now, before)
+  },
+  onward: () => {
+    const now = entryNow()
+    if (now.station) goOn(now, now.station)
+  },
+  skip: () => {
+    const now = entryNow()
+    if (!now.station) return
+    skipStation(inBore(now, now.station))
+    passOn(now, now.station)
+  },
+  cannotReach: () => {
+    const now = entryNow()
+    if (!now.station) return
+    if (repeatsAt(now.station).length > 0) skipStation(inBore(now, now.station))
+    else markReach(now, now.station, true)
+    passOn(now, now.station)
+  },
+  inReach: () => {
+    const now = entryNow()
+    if (now.station) markReach(now, now.station, false)
+  },
+}
+
+const takingActions: Pick<EntryActions, 'enter' | 'again'> = {
+  enter: () => {
+    const now = entryNow()
+    const count = take(now)
+    if (!now.station || count === undefined) return
+    const isDone = count >= now.wanted || now.replaces !== undefined
+    if (!isDone) takeInHand(inBore(now, now.station))
+    else goOn(now, now.station)
+  },
+  again: () => {
+    const now = entryNow()
+    const isTyping = now.typed.trim() !== '' || now.replaces !== undefined
+    const place = isTyping ? now.station : now.bench.survey.readings.at(-1)
+    if (isTyping && take(now) === undefined) return
+    if (place) takeInHand(inBore(now, place))
+  },
+}
+
+function correctingActions(input: Field) {
+  const hold = (place: Place, text: string, isKey: boolean) => {
+    const now = entryNow()
+    const kept = keptAt(now, place)
+    setAside(now)
+    // The field may be asleep until a station is in hand, and the next key must find it awake.
+    flushSync(() => {
+      takeInHand(inBore(now, place))
+      write(now, text, place, kept.length > 0 && !(isKey && kept.length < now.wanted) ? 'all' : undefined)
+    })
+    input.current?.focus()
+    if (isKey) input.current?.setSelectionRange(text.length, text.length)
+    else input.current?.select()
+  }
   return {
-    ...takingActions(held),
-    ...repeatActions(held),
-    setTyped: (text) => write(text, replaces),
-    leave: () => {
-      write('')
-      hand(undefined)
+    type: (place: Place, key: string) => hold(place, key, true),
+    correct: (place: Place) => {
+      const { setUp, gauge } = entryNow().bench
+      hold(place, typedText(keptAt(entryNow(), place), setUp, gauge), false)
     },
-    goTo: (place) => {
-      hand(place)
-      write(replaces === undefined ? typed : '')
+    correctRepeat: (index: number) => {
+      const now = entryNow()
+      const value = now.station && repeatsAt(now.station)[index]
+      if (!now.station || value === undefined) return
+      setAside(now)
+      takeInHand(inBore(now, now.station))
+      write(now, typedText([value], now.bench.setUp, now.bench.gauge), now.station, index)
     },
-    back: () => {
-      const before = stationBefore(held.rows, station)
-      if (!before) return
-      hand(before)
-      write(replaces === undefined ? typed : '')
+    takeRepeatOut: () => {
+      const now = entryNow()
+      const { station, replaces } = now
+      if (!station || replaces === undefined) return
+      const left = replaces === 'all' ? [] : repeatsAt(station).toSpliced(replaces, 1)
+      const isOut = record(now, station, left, words.changes.readingOut(placeText(station)))
+      if (isOut) takeInHand(inBore(now, station))
     },
-    onward: () => {
-      if (station) goOn(held, station)
-    },
-    skip: () => {
-      if (!station) return
-      skipStation(inBore(held, station))
-      goOn(held, station)
-      write(replaces === undefined ? typed : '')
-    },
-    cannotReach: () => {
-      if (!station) return
-      if (repeatsAt(station).length > 0) skipStation(inBore(held, station))
-      else markReach(held, station, true)
-      goOn(held, station)
-      write(replaces === undefined ? typed : '')
-    },
-    clear: (place) => {
-      const { bore, survey } = held.bench
-      if (isUnreachable(survey, place)) markReach(held, place, false)
-      else
-        perform(words.changes.readingOut(placeText(place)), (j) =>
-          setRepeats(j, bore.id, survey.id, place, []),
-        )
+    clear: (places: readonly Place[]) => {
+      const { bore, survey } = entryNow().bench
+      const held = places.filter((place) => isUnreachable(survey, place) || isRead(survey, place))
+      const [first] = held
+      if (!first) return
+      const one = isRead(survey, first) ? words.changes.readingOut : words.changes.withinReach
+      const label = held.length > 1 ? words.changes.readingsOut(held.length) : one(placeText(first))
+      perform(label, (before) =>
+        held.reduce((job, place) => {
+          const reachable = setUnreachable(job, bore.id, survey.id, place, false)
+          return setRepeats(reachable, bore.id, survey.id, place, [])
+        }, before),
+      )
     },
   }
 }
 
-function markReach({ bench: { bore, survey } }: EntryHeld, place: Place, isOut: boolean) {
+function isRead({ readings }: EntryState['bench']['survey'], place: Place): boolean {
+  return readings.some((reading) => samePlace(reading, place))
+}
+
+function markReach({ bench: { bore, survey } }: EntryState, place: Place, isOut: boolean) {
   const at = placeText(place)
   const label = isOut ? words.changes.outOfReach(at) : words.changes.withinReach(at)
   perform(label, (job) => setUnreachable(job, bore.id, survey.id, place, isOut))
 }
 
-function takingActions(held: EntryHeld): Pick<EntryActions, 'enter' | 'again'> {
-  const { station, typed, replaces, wanted, bench } = held
-  return {
-    enter: () => {
-      const count = station && take(held, station)
-      if (!station || count === undefined) return
-      const isDone = count >= wanted || replaces !== undefined
-      if (!isDone) takeInHand(inBore(held, station))
-      else goOn(held, station)
-    },
-    again: () => {
-      const isTyping = typed.trim() !== '' || replaces !== undefined
-      const place = isTyping ? station : bench.survey.readings.at(-1)
-      if (isTyping && (!station || take(held, station) === undefined)) return
-      if (place) takeInHand(inBore(held, place))
-    },
-  }
+/** What is typed goes along to another station, but not what was to replace something at this one. */
+function moveTo(now: EntryState, place: Place) {
+  if (now.replaces !== undefined) setAside(now)
+  takeInHand(inBore(now, place))
+  write(now, now.replaces === undefined ? now.typed : '', place)
 }
 
-function repeatActions(held: EntryHeld) {
-  const { station, replaces, rows, input, bench } = held
-  const write = writeTo(held)
-  const hold = (place: Place, text: string) => {
-    const isRead = keptAt(rows, place).length > 0
-    takeInHand(inBore(held, place))
-    write(text, isRead ? 'all' : undefined)
-    requestAnimationFrame(() => {
-      input.current?.focus()
-      if (isRead && text.length > 1) input.current?.select()
-    })
-  }
-  return {
-    type: hold,
-    correct: (place: Place) => hold(place, typedText(keptAt(rows, place), bench.setUp, bench.gauge)),
-    correctRepeat: (index: number) => {
-      const value = station && repeatsAt(station)[index]
-      if (!station || value === undefined) return
-      takeInHand(inBore(held, station))
-      write(typedText([value], bench.setUp, bench.gauge), index)
-    },
-    takeRepeatOut: () => {
-      if (!station || replaces === undefined) return
-      const left = withRepeats(repeatsAt(station), [], replaces)
-      const isOut = record(held, station, left, words.changes.readingOut(placeText(station)))
-      if (isOut) takeInHand(inBore(held, station))
-    },
-  }
+function passOn(now: EntryState, from: Place) {
+  if (now.replaces !== undefined) setAside(now)
+  write(now, '')
+  goOn(now, from)
+  const next = entryNow()
+  if (now.replaces === undefined) write(next, now.typed, next.station)
 }
 
-/** Takes what is typed; how many repeats the station has then, undefined when it was refused. */
-function take(held: EntryHeld, at: PlannedStation): number | undefined {
-  const { setUp, gauge } = held.bench
-  const read = readRepeats(held.typed, setUp, gauge, isSettingOpen(setUp))
-  if (!read.ok) {
-    refuse(held, read.why)
-    return undefined
-  }
-  const all = withRepeats(repeatsAt(at), read.values, held.replaces)
-  if (!record(held, at, all, words.changes.reading(placeText(at)))) return undefined
-  held.setTaken(words.next.taken(placeText(at), held.typed.trim()))
-  return all.length
+/** Keeps what is typed and would be lost: nobody is to type it twice. */
+function setAside(now: EntryState) {
+  if (!isBeingTyped(now)) return
+  const { station, typed, bench } = now
+  const at = station && { depthMm: station.depthMm, axisDegrees: station.axisDegrees }
+  setAsideTyped({ surveyId: bench.survey.id, typed, ...(at ? { at } : {}) })
 }
 
-/** Sets the repeats of a station; false, with the reason shown, when they were refused. */
-function record(held: EntryHeld, at: Place, values: readonly number[], label: string): boolean {
-  const { bore, survey } = held.bench
-  const why = perform(label, (j) => setRepeats(j, bore.id, survey.id, at, values))
-  if (why === undefined) writeTo(held)('')
-  else refuse(held, why)
-  return why === undefined
-}
-
-function refuse({ setRefusal, setTaken }: EntryHeld, why: string) {
-  setRefusal(why)
-  setTaken('')
-}
-
-function writeTo({ setRefusal }: EntryHeld) {
-  return (typed: string, replaces?: Entering['replaces']) => {
-    setEntering({ typed, ...(replaces === undefined ? {} : { replaces }) })
-    setRefusal(undefined)
-  }
+function write({ bench }: EntryState, typed: string, at?: Place, replaces?: Entering['replaces']) {
+  setEntering(bench.survey.id, {
+    ...nothingTyped,
+    typed,
+    ...(at ? { at: { depthMm: at.depthMm, axisDegrees: at.axisDegrees } } : {}),
+    ...(replaces === undefined ? {} : { replaces }),
+  })
 }
 
 /** Takes in hand where the number after one at `from` belongs, in this bore or in another. */
-function goOn(held: EntryHeld, from: Place): void {
-  const { bore, survey } = held.bench
+function goOn(now: EntryState, from: Place): void {
+  const { bore, survey } = now.bench
   const { entryOrder: order, skipped } = session.getState()
+  const { job } = jobStore.getState()
   const isLatest = bore.surveys.at(-1)?.id === survey.id
-  const across = { job: jobStore.getState().job, order, wanted: held.wanted, skipped }
-  const elsewhere = isLatest ? nextElsewhere(inBore(held, from), across) : undefined
+  const across = { job, order, wanted: now.wanted, skipped }
+  const elsewhere = isLatest ? nextElsewhere(inBore(now, from), across) : undefined
   if (elsewhere && elsewhere.boreId !== bore.id) {
     goOnTo(elsewhere)
     return
   }
-  const next = elsewhere ?? stationAfter(held, from)
-  takeInHand(next && inBore(held, next))
+  const rows = stationsPlanned(job, bore.id, survey.id)
+  const next = elsewhere ?? nextStation(rows, now.wanted, from, skippedOf(bore.id, skipped))
+  takeInHand(next && inBore(now, next))
 }
 
-/** Where the number after one at `from` belongs in this bore, by job and session as they are now. */
-function stationAfter({ bench: { bore, survey }, wanted }: EntryHeld, from: Place): Place | undefined {
-  const rows = stationsPlanned(jobStore.getState().job, bore.id, survey.id)
-  return nextStation(rows, wanted, from, skippedOf(bore.id, session.getState().skipped))
-}
-
-function inBore({ bench }: EntryHeld, { depthMm, axisDegrees }: Place): InHand {
+function inBore({ bench }: EntryState, { depthMm, axisDegrees }: Place): InHand {
   return { boreId: bench.bore.id, depthMm, axisDegrees }
 }
 
-function withRepeats(
-  before: readonly number[],
-  values: readonly number[],
-  replaces: Entering['replaces'],
-): readonly number[] {
-  if (replaces === 'all') return values
-  return replaces === undefined ? [...before, ...values] : before.toSpliced(replaces, 1, ...values)
-}
-
-function keptAt(rows: EntryHeld['rows'], place: Place): readonly number[] {
+function keptAt({ rows }: EntryState, place: Place): readonly number[] {
   const station = stationAt(rows, place)
   return station ? repeatsAt(station) : []
-}
-
-/** The planned station at a place. */
-export function stationAt(rows: EntryHeld['rows'], place: Place | undefined): PlannedStation | undefined {
-  return place && rows.flat().find((station) => samePlace(station, place))
-}
-
-/** The stations of a bore that were passed over. */
-export function skippedOf(boreId: string, skipped: readonly InHand[]): readonly InHand[] {
-  return skipped.filter((station) => station.boreId === boreId)
 }

@@ -31,6 +31,9 @@ function blunderQuestion({ bore, survey }: OnBench, blunder: Blunder): Question 
     key,
     text: blunderText(blunder),
     ...(place ? { place } : {}),
+    ...(blunder.code === 'axes-swapped'
+      ? { places: blunder.axesDegrees.map((axisDegrees) => ({ depthMm: blunder.depthMm, axisDegrees })) }
+      : {}),
     answers: [
       ...(mend
         ? [

@@ -4,6 +4,7 @@ import { placeText } from '../../words/numbers'
 import { spoken } from '../../words/spoken'
 import { words } from '../../words/words'
 import { openQuestions } from './open-questions'
+import { takenText } from './taken-text'
 import type { Entry } from './use-entry'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
@@ -16,7 +17,9 @@ export function useAids(bench: OnBench, entry: Entry): void {
 }
 
 /** Says what was taken or refused, what is asked about it, and where the next number goes. */
-function useSpoken(bench: OnBench, { station, taken, refusal }: Entry): void {
+function useSpoken(bench: OnBench, entry: Entry): void {
+  const { station, refusal } = entry
+  const taken = takenText(entry)
   const isOn = useSession((state) => state.aids.spoken)
   const place = station ? `${bench.bore.id} ${placeText(station)}` : ''
   const asked = isOn ? openQuestions(bench) : []
@@ -29,7 +32,7 @@ function useSpoken(bench: OnBench, { station, taken, refusal }: Entry): void {
     heard.current = { place, taken, refusal: refusal ?? '', questions: new Set(asked.map(({ key }) => key)) }
     if (refusal !== undefined && refusal !== before.refusal) return say(spoken(refusal))
     const parts = [
-      ...(taken !== before.taken ? [taken] : []),
+      ...(taken !== '' && taken !== before.taken ? [taken] : []),
       // Those that stood there when the voice was switched on are on the page.
       ...(isNewJob ? [] : newQuestions.map(({ text }) => text)),
       ...(place !== before.place ? [station ? words.aids.next(placeText(station)) : words.next.allRead] : []),

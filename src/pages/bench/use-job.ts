@@ -24,10 +24,20 @@ export function useSession<Value>(select: (state: Session) => Value): Value {
 
 export function useOnBench(): OnBench {
   const job = useStore(jobStore, (state) => state.job)
-  const chosen = useSession((state) => state.boreId)
-  const bore = job.bores.find(({ id }) => id === chosen) ?? job.bores[0]
-  const chosenSurvey = useSession((state) => state.surveyId)
-  const survey = bore && surveyOf(bore, chosenSurvey)
+  const boreId = useSession((state) => state.boreId)
+  const surveyId = useSession((state) => state.surveyId)
+  return onBench(job, boreId, surveyId)
+}
+
+/** What is on the bench at this moment, also between two drawings of the page. */
+export function onBenchNow(): OnBench {
+  const { boreId, surveyId } = session.getState()
+  return onBench(jobStore.getState().job, boreId, surveyId)
+}
+
+function onBench(job: Job, boreId: string | undefined, surveyId: string | undefined): OnBench {
+  const bore = job.bores.find(({ id }) => id === boreId) ?? job.bores[0]
+  const survey = bore && surveyOf(bore, surveyId)
   const setUp = job.setUps.find(({ id }) => id === survey?.setUpId)
   const finding = bore && findingOf(job, bore.id, survey?.id)
   const gauge = job.gauges.find(({ id }) => id === setUp?.gaugeId)

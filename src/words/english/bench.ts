@@ -64,6 +64,9 @@ export const bench = {
   changes: {
     reading: (place: string) => `reading at ${place}`,
     readingOut: (place: string) => `reading at ${place} taken out`,
+    readingsOut: (stations: number) => `readings at ${stations} stations taken out`,
+    pasted: (stations: number) =>
+      stations === 1 ? 'pasted readings of a station' : `pasted readings of ${stations} stations`,
     repeatsPerStation: 'readings per station',
     wantedDoubt: 'doubt to reach',
     outOfReach: (place: string) => `${place} out of reach`,

@@ -5,10 +5,13 @@ import { degrees, depth, placeText } from '../../../words/numbers'
 import { words } from '../../../words/words'
 import { repeatsAt } from '../entry-order'
 import { openQuestions } from '../open-questions'
+import { questionAt } from '../QuestionHere'
 import { directionSentence, readingEcho, readingFieldName } from '../reading-echo'
+import { takenText } from '../taken-text'
 import { typedText } from '../typed-text'
 import { useAids } from '../use-aids'
 import { type Entry, useEntry } from '../use-entry'
+import { useGaugeKeys } from '../use-gauge-keys'
 import { type OnBench, useSession } from '../use-job'
 import { NothingToEnter } from './NothingToEnter'
 import { Pad } from './Pad'
@@ -24,6 +27,13 @@ interface EnterProps {
 export function EnterPart({ bench }: { readonly bench: OnBench }) {
   const entry = useEntry(bench)
   useAids(bench, entry)
+  useGaugeKeys({
+    ...entry,
+    type: (place, key) => {
+      showPart('enter')
+      entry.type(place, key)
+    },
+  })
   const isLeftHanded = useSession((state) => state.leftHanded)
   return (
     <section className="enter-part" aria-label={words.next.label}>
@@ -41,7 +51,7 @@ export function EnterPart({ bench }: { readonly bench: OnBench }) {
         isIdle={!entry.station}
       />
       <p className="only-heard" aria-live="polite">
-        {entry.correcting ? '' : entry.taken}
+        {takenText(entry)}
       </p>
     </section>
   )
@@ -112,7 +122,7 @@ function StationRow(props: { readonly entry: Entry; readonly onCannotReach: () =
 /** The repeats as chips, and how many there are to be. */
 function Repeats({ bench, entry }: EnterProps) {
   const { station, wanted, correcting, typed } = entry
-  const replaced = useSession((state) => state.entering.replaces)
+  const replaced = entry.replaces
   const repeats = station ? repeatsAt(station) : []
   const number = Math.min(repeats.length + 1, wanted)
   return (
@@ -173,7 +183,11 @@ function NumberTyped({ bench, entry }: EnterProps) {
 /** Beneath the number: the same in the other unit, then what was refused, a question, or the direction. */
 function Said({ bench, entry }: EnterProps) {
   const { typed, refusal } = entry
-  const question = typed === '' ? questionHere(bench, entry) : undefined
+  const here = [
+    ...(entry.taken?.boreId === bench.bore.id ? [entry.taken] : []),
+    ...(entry.station ? [entry.station] : []),
+  ]
+  const question = typed === '' ? questionAt(openQuestions(bench), here)?.text : undefined
   return (
     <div id="enter-said" className="station-said">
       <p className="other-unit">{readingEcho(typed, bench)}</p>
@@ -190,12 +204,4 @@ function Said({ bench, entry }: EnterProps) {
       {refusal === undefined && question === undefined ? <p>{directionSentence(bench)}</p> : null}
     </div>
   )
-}
-
-/** The first open question about the reading taken last or about the station in hand. */
-function questionHere(bench: OnBench, { station }: Entry): string | undefined {
-  const places = [bench.survey.readings.at(-1), station]
-  return openQuestions(bench).find(({ place }) =>
-    places.some((here) => here && place?.depthMm === here.depthMm && place.axisDegrees === here.axisDegrees),
-  )?.text
 }

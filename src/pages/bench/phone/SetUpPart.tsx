@@ -10,7 +10,9 @@ import { repeatChoices } from '../entry-order'
 import { FieldLayoutContext } from '../field-layout'
 import { LimitsSentence } from '../LimitsSentence'
 import { OpeningsEditor } from '../OpeningsEditor'
+import { PastePanel } from '../PastePanel'
 import { PlanProposal } from '../PlanProposal'
+import { pasteReadings } from '../paste-readings'
 import { planRepeats } from '../plan-repeats'
 import { ReadingsGrid } from '../ReadingsGrid'
 import { SetUpSentence } from '../SetUpSentence'
@@ -78,9 +80,10 @@ function Plan({ bench }: { readonly bench: OnBench }) {
             bench={bench}
             rows={entry.rows}
             inHand={entry.station}
-            actions={{ correct: goTo, type: goTo, clear: entry.clear }}
+            actions={{ correct: goTo, clear: entry.clear, paste: pasteReadings }}
           />
         </div>
+        <PastePanel jobId={bench.job.id} />
       </FieldLayoutContext.Provider>
     </>
   )

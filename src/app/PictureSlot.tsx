@@ -3,6 +3,8 @@ import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
 import { exaggerationOfJob, findingOf, gridOfBore, surveyOf } from '../job/selectors'
 import { useLayout } from '../pages/bench/phone/use-layout'
+import { useStationInHand } from '../pages/bench/use-entry'
+import { useOnBench } from '../pages/bench/use-job'
 import { chooseBore, pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
@@ -73,6 +75,12 @@ function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trou
     () => (allBores && layout !== 'one' && bore ? rowOf(job, bore.id, surveyId) : undefined),
     [job, allBores, layout, bore, surveyId],
   )
+  const { depthMm, axisDegrees } = useStationInHand(useOnBench()) ?? {}
+  const next = useMemo(
+    () =>
+      depthMm === undefined || axisDegrees === undefined ? undefined : { depthMm, angleDegrees: axisDegrees },
+    [depthMm, axisDegrees],
+  )
   if (!grid || !finding || exaggeration === undefined) return null
   const { pair } = finding
   return (
@@ -89,6 +97,7 @@ function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trou
       onChoose={chooseBore}
       theme={theme}
       {...(pointed ? { pointed } : {})}
+      {...(next ? { next } : {})}
       onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}
       view={view}
       oneFingerTurns={layout === 'desk' || fingerTurns}

@@ -19,6 +19,7 @@ export const pictureLabels: PictureLabels = {
   tooClose: words.legend.stipple,
   surfaceFinding: words.legend.surface,
   surface: surfaceTitle,
+  next: words.pictureTexts.next,
 }
 
 function limitText(which: 'min' | 'max' | 'new-max', sizeMm: number, pair: LimitPair): string {

@@ -1,16 +1,18 @@
 import { depth, sizeWithDoubt } from '../words/numbers'
+import { words } from '../words/words'
 import { angleLabel } from './angle-label'
 import { contactId, type MapContact, samePlace } from './map-contacts'
 import { acrossOf, downOf, type MapPlace, type MapScale } from './map-scale'
 
-/** The readings as small discs, both contacts, and the place pointed at. */
+/** The readings as small discs, both contacts, the place pointed at, and squares where the next reading is taken. */
 export function MapMarks(props: {
   readonly id: string
   readonly contacts: readonly MapContact[]
   readonly scale: MapScale
   readonly pointed: MapPlace | undefined
+  readonly next: MapPlace | undefined
 }) {
-  const { id, contacts, scale, pointed } = props
+  const { id, contacts, scale, pointed, next } = props
   return (
     <>
       {contacts.map((contact) => (
@@ -32,8 +34,37 @@ export function MapMarks(props: {
           ))}
         </g>
       ))}
+      {next ? <MapNext scale={scale} next={next} /> : null}
       {pointed ? <MapPointer scale={scale} pointed={pointed} /> : null}
     </>
+  )
+}
+
+/** Half the side of the square where the next reading is taken, pixels. */
+const nextPx = 6
+
+/** Both contacts of the station that is next, whether it was read or not. */
+function MapNext({ scale, next }: { readonly scale: MapScale; readonly next: MapPlace }) {
+  const y = downOf(scale, next.depthMm) - nextPx
+  const across = [next.angleDegrees, (next.angleDegrees + 180) % 360]
+  return (
+    <g className="map-next">
+      <title>{words.map.next(depth(next.depthMm), angleLabel(next.angleDegrees))}</title>
+      {across
+        .flatMap((angle) => discsAcross(scale, angle))
+        .flatMap((x) =>
+          (['map-next-edge', 'map-next-line'] as const).map((name) => (
+            <rect
+              key={`${name} ${x}`}
+              className={name}
+              x={x - nextPx}
+              y={y}
+              width={2 * nextPx}
+              height={2 * nextPx}
+            />
+          )),
+        )}
+    </g>
   )
 }
 

@@ -25,6 +25,8 @@ export interface UnrolledMapProps {
   readonly marking?: MapMarking
   readonly pair: LimitPair | undefined
   readonly pointed: MapPlace | undefined
+  /** Where the next reading is taken, by one of its contacts. */
+  readonly next?: MapPlace | undefined
   readonly onPoint: (place: MapPlace | undefined) => void
   readonly width: number
   readonly height: number
@@ -103,7 +105,7 @@ export function UnrolledMap(props: UnrolledMapProps) {
           surface={surface}
           lit={pointed ? surfaceNear(surface, pointed, lengthMm).map((found) => found.id) : []}
         />
-        <MapMarks id={id} contacts={contacts} scale={scale} pointed={pointed} />
+        <MapMarks id={id} contacts={contacts} scale={scale} pointed={pointed} next={props.next} />
         {drag.place ? <DrawnPlace scale={scale} place={drag.place} /> : null}
         <MapAxes scale={scale} levelsMm={props.levelsMm} />
       </svg>

@@ -44,6 +44,8 @@ export interface BorePictureProps {
   readonly onChoose?: (boreId: string) => void
   readonly theme: Theme
   readonly pointed?: PointedPlace
+  /** Where the next reading is taken, by one of its contacts. */
+  readonly next?: PointedPlace
   readonly onPoint: (place: PointedPlace | undefined) => void
   /** A new object chooses the view; steps of turn and zoom are counted from there. */
   readonly view: PictureAim
@@ -97,7 +99,7 @@ export function BorePicture(props: BorePictureProps) {
       <div className="picture-labels" ref={overlay.labels} aria-hidden="true" />
       <ScaleCorner exaggeration={exaggeration} labels={labels} bar={overlay.bar} barText={overlay.barText} />
       <PairKey middleMm={grid.middleMm} pair={pair} span={span} theme={theme} labels={labels} />
-      <MarkLegend present={present} labels={labels} />
+      <MarkLegend present={present} hasNext={props.next !== undefined} labels={labels} />
       <p id={keysId} hidden>
         {labels.keys}
       </p>

@@ -19,11 +19,12 @@ export interface BoreSceneProps extends BoreCameraProps {
   readonly surface: readonly SurfaceFinding[]
   readonly theme: Theme
   readonly pointed: PointedPlace | undefined
+  readonly next?: PointedPlace | undefined
 }
 
 /** The bore in hand, and those beside it, always in a row across the picture however it is turned. */
 export function BoreScene(props: BoreSceneProps) {
-  const { grid, ports, stations, surface, pair, exaggeration, theme, pointed, row, offsets } = props
+  const { grid, ports, stations, surface, pair, exaggeration, theme, pointed, next, row, offsets } = props
   const groups = useRef(new Map<number, Group>())
   useBoreCamera(props, (right) => {
     for (const [index, group] of groups.current) stand(group, right, offsets[index] ?? 0)
@@ -46,6 +47,7 @@ export function BoreScene(props: BoreSceneProps) {
           isoStepUm={isoStepOf(grid)}
           theme={theme}
           pointed={pointed}
+          next={next}
           shell
           levelRings
           discs

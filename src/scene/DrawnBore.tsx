@@ -24,13 +24,15 @@ export interface DrawnBoreProps extends PaintedBore {
   /** Rings of the limits at every level, beside those at the mouths. */
   readonly levelRings: boolean
   readonly discs: boolean
+  /** Where the next reading is taken, by one of its contacts. */
+  readonly next?: PointedPlace | undefined
 }
 
 const radians = Math.PI / 180
 
 /** Everything drawn of one bore, in its own space. */
 export function DrawnBore(props: DrawnBoreProps) {
-  const { grid, stations, surface, pair, pointed, shell: hasShell, levelRings, discs: hasDiscs } = props
+  const { grid, stations, surface, pair, pointed, next, shell: hasShell, levelRings, discs: hasDiscs } = props
   const paint = useBorePaint(props)
   const columns = grid.angles.length
   const rows = grid.depthsMm.length
@@ -46,6 +48,7 @@ export function DrawnBore(props: DrawnBoreProps) {
   const discs = useFreed(useMemo(() => stationGeometry(discsOf(grid, stations)), [grid, stations]))
   const scars = useFreed(useMemo(() => scarsOf(grid, surface, pointed), [grid, surface, pointed]))
   const line = useFreed(useMemo(() => strokeGeometry(pointerStrokes(contacts)), [contacts]))
+  const squares = useFreed(useMemo(() => stationGeometry(squaresAt(grid, next)), [grid, next]))
   const marks = useFreed(useMemo(() => stationGeometry(ringsRound(contacts)), [contacts]))
   const mesh = { frustumCulled: false, dispose: null }
   return (
@@ -76,6 +79,7 @@ export function DrawnBore(props: DrawnBoreProps) {
         renderOrder={6}
         visible={hasDiscs}
       />
+      <points {...mesh} geometry={squares} material={paint.pointer.material} renderOrder={7} />
       <mesh {...mesh} geometry={line} material={paint.stroke.material} renderOrder={7} />
       <points {...mesh} geometry={marks} material={paint.pointer.material} renderOrder={8} />
     </>
@@ -108,6 +112,10 @@ function scarsOf(grid: WallGrid, surface: readonly SurfaceFinding[], pointed: Po
 
 function ringsRound(contacts: readonly BorePlace[]): readonly Disc[] {
   return contacts.map((contact) => ({ ...contact, shape: 'ring' }))
+}
+
+function squaresAt(grid: WallGrid, next: PointedPlace | undefined): readonly Disc[] {
+  return next ? contactsPointedAt(grid, next).map((contact) => ({ ...contact, shape: 'square' })) : []
 }
 
 function discsOf(grid: WallGrid, stations: readonly StationFinding[]): readonly Disc[] {

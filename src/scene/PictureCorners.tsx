@@ -80,13 +80,22 @@ export function PairKey({ middleMm, pair, span, theme, labels }: PairKeyProps) {
 
 interface MarkLegendProps {
   readonly present: MarksPresent
+  readonly hasNext: boolean
   readonly labels: PictureLabels
 }
 
-/** Bottom right: what hatch, dots and double outlines mean, where there are any. */
-export function MarkLegend({ present, labels }: MarkLegendProps) {
+/** Bottom right: what squares, hatch, dots and double outlines mean, where there are any. */
+export function MarkLegend({ present, hasNext, labels }: MarkLegendProps) {
   return (
     <div className="picture-corner picture-legend">
+      {hasNext && (
+        <p className="picture-next">
+          <svg viewBox="0 0 22 12" aria-hidden="true">
+            <path d="M6 1h10v10H6z" />
+          </svg>
+          {labels.next}
+        </p>
+      )}
       {present.hatched && (
         <p>
           <svg viewBox="0 0 22 12" aria-hidden="true">

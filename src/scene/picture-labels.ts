@@ -31,4 +31,6 @@ export interface PictureLabels {
   readonly surfaceFinding: string
   /** Beside a surface finding, numbered from 1: "1 scratch". */
   surface(number: number, finding: SurfaceFinding): string
+  /** What the squares mean. */
+  readonly next: string
 }

@@ -1,14 +1,17 @@
 import { BufferAttribute, BufferGeometry } from 'three'
 import type { BorePlace } from './stroke-geometry'
 
-/** How a disc is drawn: a reading, a reading in no verdict, the ring round the place pointed at. */
-export type DiscShape = 'disc' | 'hollow' | 'ring'
+/**
+ * How a disc is drawn: a reading, a reading in no verdict, the ring round the place pointed at, the square where
+ * the next reading is taken.
+ */
+export type DiscShape = 'disc' | 'hollow' | 'ring' | 'square'
 
 export interface Disc extends BorePlace {
   readonly shape: DiscShape
 }
 
-const shapes: readonly DiscShape[] = ['disc', 'hollow', 'ring']
+const shapes: readonly DiscShape[] = ['disc', 'hollow', 'ring', 'square']
 
 export function stationGeometry(discs: readonly Disc[]): BufferGeometry {
   const geometry = new BufferGeometry()

@@ -33,6 +33,7 @@ interface SceneProps {
   readonly row?: BoreRow
   readonly theme: Theme
   readonly pointed?: PointedPlace
+  readonly next?: PointedPlace
   readonly view: PictureAim
   readonly onTurned: () => void
   readonly labels: PictureLabels
@@ -83,6 +84,7 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         offsets,
         theme: props.theme,
         pointed: props.pointed,
+        next: props.next,
         view: props.view,
         oneFingerTurns: props.oneFingerTurns ?? true,
         element,

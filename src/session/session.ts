@@ -142,14 +142,7 @@ function set(change: (state: Session) => Session) {
   session.setState(change, true)
 }
 
-type OptionalPart =
-  | 'boreId'
-  | 'surveyId'
-  | 'pointed'
-  | 'inHand'
-  | 'taken'
-  | 'exaggeration'
-  | 'surfaceOpen'
+type OptionalPart = 'boreId' | 'surveyId' | 'pointed' | 'inHand' | 'taken' | 'exaggeration' | 'surfaceOpen'
 
 /** The state with one optional part replaced, or taken out where the value is undefined. */
 function withPart<Key extends OptionalPart>(

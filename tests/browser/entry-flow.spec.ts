@@ -63,7 +63,10 @@ test('a block with heads goes where its heads say, to several bores, and what is
 }) => {
   const { depth1, depth2 } = { depth1: '8 mm, 0°', depth2: '16 mm, 45°' }
   await cell(page, '62 mm, 0°').focus()
-  await pasteText(page, 'Depth\t0°\t45°\t60°\n16\t54,041/54,043\t5,4\t54\n8 mm\t54.040 54.042\t\t1\n99\t54\t\t')
+  await pasteText(
+    page,
+    'Depth\t0°\t45°\t60°\n16\t54,041/54,043\t5,4\t54\n8 mm\t54.040 54.042\t\t1\n99\t54\t\t',
+  )
   const panel = page.locator('.paste-panel')
   await expect(panel).toContainText(paste.taken(4, 2))
   await expect(figure(page, depth1)).toHaveText('54.041')
@@ -76,7 +79,9 @@ test('a block with heads goes where its heads say, to several bores, and what is
   await expect.poll(() => copied(page)).toContain('5,4')
   await expectAccessible(page, '.sheet')
 
-  const mend = page.getByRole('textbox', { name: paste.mend(paste.cellAt(paste.cell(2, 3), next.inBore('bore 1', depth2))) })
+  const mend = page.getByRole('textbox', {
+    name: paste.mend(paste.cellAt(paste.cell(2, 3), next.inBore('bore 1', depth2))),
+  })
   await mend.fill('54,031')
   await mend.press('Enter')
   await expect(refused).toHaveCount(3)
@@ -158,7 +163,9 @@ test('a gauge that types like a keyboard is taken whole while no field has the f
   await expect(length).toHaveAttribute('aria-invalid', 'true')
 })
 
-test('a slip is asked about in its cell and beside the field while the next number is typed', async ({ page }) => {
+test('a slip is asked about in its cell and beside the field while the next number is typed', async ({
+  page,
+}) => {
   await page.getByRole('combobox', { name: next.repeatsPerStation }).selectOption('4')
   await page.locator('.next-input').focus()
   await page.keyboard.type('53.034\n54.02', { delay: 1 })

@@ -14,6 +14,7 @@ import { MarkButton } from './MarkButton'
 import { PictureControls } from './PictureControls'
 import { useLayout } from './phone/use-layout'
 import { recordSurface } from './record-surface'
+import { useStationInHand } from './use-entry'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
 import { useSize } from './use-size'
@@ -117,6 +118,7 @@ export function BoreMap(props: {
     recordSurface(bench, place)
     if (layout !== 'desk') showPart('findings')
   }
+  const next = useStationInHand(bench)
   const paint = useMemo(() => (grid ? paintOf(grid, pair) : undefined), [grid, pair, paintOf])
   return (
     <UnrolledMap
@@ -130,6 +132,7 @@ export function BoreMap(props: {
       marking={{ byTouch, onMarked }}
       pair={pair}
       pointed={pointed}
+      next={next && { depthMm: next.depthMm, angleDegrees: next.axisDegrees }}
       onPoint={(place) => pointAt(place && { ...place, from: 'map' })}
       {...box}
     />

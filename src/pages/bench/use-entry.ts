@@ -1,4 +1,5 @@
 import { type RefObject, useMemo, useRef } from 'react'
+import type { PlannedStation } from '../../job/selectors'
 import type { Taken } from '../../session/session'
 import { type EntryActions, entryActions } from './entry-actions'
 import { type EntryState, entryState } from './entry-state'
@@ -9,6 +10,14 @@ export interface Entry extends Omit<EntryState, 'bench'>, EntryActions {
   readonly input: RefObject<HTMLInputElement | null>
   /** The number taken last. */
   readonly taken: Taken | undefined
+}
+
+/** Where the next number goes, for the parts of the page that only show it. */
+export function useStationInHand(bench: OnBench): PlannedStation | undefined {
+  const entering = useSession((state) => state.entering)
+  const inHand = useSession((state) => state.inHand)
+  const skipped = useSession((state) => state.skipped)
+  return entryState(bench, { entering, skipped, ...(inHand ? { inHand } : {}) }).station
 }
 
 /** The station in hand of the bore on the bench, what is typed for it, and all that can be done with both. */

@@ -7,7 +7,7 @@ uniform vec2 viewport;         // CSS pixels
 uniform float nearOpacity;     // opacity of discs on the near wall
 
 in vec3 here;   // angle rad, depth mm, deviation on the diameter µm
-in float shape; // 0 disc, 1 hollow disc (in no verdict), 2 ring round the place pointed at
+in float shape; // 0 disc, 1 hollow disc (in no verdict), 2 ring round the place pointed at, 3 square: next
 
 out float vShape;
 out float vOpacity;

@@ -142,5 +142,6 @@ export const bench = {
   pictureTexts: {
     keys: 'Arrow keys turn and tilt the bore, Shift with an arrow moves it, plus and minus come closer and go away, Home goes back to the front.',
     middle: (size: string) => `${size} = 0`,
+    next: 'next reading',
   },
 }

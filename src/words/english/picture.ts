@@ -93,5 +93,6 @@ export const picture = {
     depth: 'Depth below the deck, mm',
     asTable: 'The same as a table',
     keys: 'Arrow keys move the place pointed at.',
+    next: (depth: string, angle: string) => `Next reading: ${depth}, ${angle}`,
   },
 }

@@ -131,6 +131,12 @@ test('a gauge that types like a keyboard is taken whole while no field has the f
   await press('54.021|54.024|54.026|')
   await expect(page.locator('.next-head')).toContainText(next.inBore('bore 1', stations[5] ?? ''))
 
+  // Both contacts of the next station are marked on the map, as its cell is in the grid.
+  const marked = page.locator('.map-next')
+  await expect(marked.locator('title')).toHaveText(words.map.next('16 mm', '45°'))
+  await expect(marked.locator('.map-next-line')).toHaveCount(2)
+  await expect(cell(page, stations[5] ?? '')).toHaveAttribute('aria-current', 'step')
+
   // Faster than anything is drawn: seven numbers within one turn of the page.
   await page.locator('.verdict').click()
   await page.evaluate(() => {
@@ -182,6 +188,19 @@ test('a slip is asked about in its cell and beside the field while the next numb
   await expectAccessible(page, '.sheet')
 })
 
-test('the grid of a gauge marked in inches shows inches', async ({ page }) => {
-  await page.getByRole('button', { name: setUp.typicalTitle, exact: true }).count()
+/* The international inch is 25.4 mm exactly: (54.033 + 54.035 + 54.033) / 3 / 25.4 is 2.127310, by hand. */
+test('the grid of a gauge marked in inches shows inches, within its columns', async ({ page }) => {
+  await page.getByRole('combobox', { name: setUp.labels.dialUnit, exact: true }).selectOption('inch')
+  await expect(figure(page, '8 mm, 0°')).toHaveText('2.12731')
+  await expect(cell(page, '8 mm, 0°')).toHaveAccessibleName(/^8 mm, 0°: 2\.127\d\d in, inside/)
+  await expect(page.locator('.readings thead')).toContainText(grid.headIn(grid.meanHead, 'in'))
+  const wide = await page
+    .locator('.readings :is(.station, td)')
+    .evaluateAll((cells) => cells.filter((one) => one.scrollWidth > one.clientWidth).length)
+  expect(wide, 'cells wider than their column').toBe(0)
+  await cell(page, '8 mm, 0°').focus()
+  await page.keyboard.press('ControlOrMeta+c')
+  expect(await copied(page)).toMatch(/^2\.1272\d+ 2\.1273\d+ 2\.1272\d+$/)
+  await page.keyboard.type('2.1272')
+  await expect(page.locator('#next-echo')).toContainText('54.03')
 })

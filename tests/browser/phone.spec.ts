@@ -225,11 +225,13 @@ async function expectPadWhole(
   expect(boxes).toHaveLength(16)
   for (const box of boxes) {
     if (!box) throw new Error('a key is not shown')
-    expect(box.width).toBeGreaterThanOrEqual(87)
-    expect(box.height).toBeGreaterThanOrEqual(71)
+    expect(box.width).toBeGreaterThanOrEqual(88)
+    expect(box.height).toBeGreaterThanOrEqual(72)
     expect(box.y + box.height).toBeLessThanOrEqual(height)
     expect(box.x + box.width).toBeLessThanOrEqual(width)
   }
+  const figure = await typed(page).evaluate((field) => Number.parseFloat(getComputedStyle(field).fontSize))
+  expect(figure, 'height of the number').toBeGreaterThanOrEqual(56)
   const middle = async (key: Locator) => ((await key.boundingBox())?.x ?? 0) + 44
   const enter = await middle(page.locator('.pad-key.is-enter'))
   const five = await middle(page.locator('.pad-key.is-5'))

@@ -9,15 +9,7 @@ import type { Refusal } from './TypedField'
 /** What came of a pasted block, cell by cell; it stands beneath the grid and stops nothing. */
 export function PastePanel({ jobId }: { readonly jobId: string }) {
   const report = useStore(pasteReport, (state) => state.report)
-  const isShown = report?.jobId === jobId
-  return (
-    <>
-      <p className="only-heard" role="status">
-        {isShown ? summary(report) : ''}
-      </p>
-      {isShown ? <Pasted key={report.id} report={report} /> : null}
-    </>
-  )
+  return report?.jobId === jobId ? <Pasted key={report.id} report={report} /> : null
 }
 
 function Pasted({ report }: { readonly report: PasteReport }) {
@@ -31,7 +23,7 @@ function Pasted({ report }: { readonly report: PasteReport }) {
     unreadable === undefined ? refused.map((cell) => `${cell.where}\t${cell.text}`).join('\n') : text
   return (
     <section ref={panel} className="paste-panel" aria-label={said.title}>
-      <p>{summary(report)}</p>
+      <p role="status">{summary(report)}</p>
       {refused.length > 0 ? (
         <ul className="paste-refused">
           {refused.map((cell) => (

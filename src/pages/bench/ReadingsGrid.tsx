@@ -33,8 +33,10 @@ export function ReadingsGrid(props: {
   readonly rows: readonly (readonly PlannedStation[])[]
   readonly inHand: Place | undefined
   readonly actions: GridActions
+  /** Questions are shown beneath their row; else their cells are only marked. */
+  readonly asksInPlace: boolean
 }) {
-  const { bench, rows, inHand, actions } = props
+  const { bench, rows, inHand, actions, asksInPlace } = props
   const { survey, finding, bore, setUp, gauge } = bench
   const table = useRef<HTMLTableElement>(null)
   const [asked, setAsked] = useState<Place>()
@@ -98,7 +100,9 @@ export function ReadingsGrid(props: {
                       isCurrent={current.row === row && current.column === column}
                       isInHand={inHand !== undefined && samePlace(station, inHand)}
                       isChosen={chosen.isChosen(at)}
-                      question={hasQuestion ? (isAsked ? 'open' : 'closed') : 'none'}
+                      question={
+                        !hasQuestion ? 'none' : !asksInPlace ? 'elsewhere' : isAsked ? 'open' : 'closed'
+                      }
                       onQuestion={() => setAsked(isAsked ? undefined : station)}
                       onCorrect={() => actions.correct({ depthMm, axisDegrees: station.axisDegrees })}
                       onFocus={() => chosen.onCellFocus(at)}

@@ -55,6 +55,7 @@ function Entry(props: { readonly bench: OnBench; readonly surface: Omit<SurfaceP
           rows={rows}
           inHand={station}
           actions={{ correct, clear, paste: pasteReadings }}
+          asksInPlace
         />
         <div className="plan-row" key={`plan ${bench.survey.id}`}>
           <AddToPlan {...bench} />

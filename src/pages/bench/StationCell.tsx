@@ -22,8 +22,8 @@ export interface StationCellProps {
   /** The next number goes here. */
   readonly isInHand: boolean
   readonly isChosen: boolean
-  /** A question is open about its readings; whether it is shown beneath. */
-  readonly question: 'none' | 'closed' | 'open'
+  /** A question is open about its readings: whether it is shown beneath, or asked elsewhere and only marked. */
+  readonly question: 'none' | 'closed' | 'open' | 'elsewhere'
   readonly onQuestion: () => void
   readonly onCorrect: () => void
   readonly onFocus: () => void
@@ -44,7 +44,7 @@ export function StationCell(props: StationCellProps) {
   }
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return
-    if (event.key === '?' && question !== 'none') onQuestion()
+    if (event.key === '?' && question !== 'none' && question !== 'elsewhere') onQuestion()
     else if (event.key === 'Enter' || event.key === 'F2') onCorrect()
     else return
     event.preventDefault()
@@ -73,9 +73,14 @@ export function StationCell(props: StationCellProps) {
         onPointerEnter={point}
         onPointerLeave={leave}
       >
+        {question === 'elsewhere' ? (
+          <span className="cell-question" aria-hidden="true">
+            ?
+          </span>
+        ) : null}
         <CellText {...props} />
       </button>
-      {question === 'none' ? null : (
+      {question === 'none' || question === 'elsewhere' ? null : (
         <button
           type="button"
           className="cell-question"
@@ -102,7 +107,12 @@ function cellClass({ station, finding, isInHand }: StationCellProps, isPointed: 
     .join(' ')
 }
 
-function cellLabel({ station, finding, asTyped, figures }: StationCellProps): string {
+function cellLabel(props: StationCellProps): string {
+  const label = stationLabel(props)
+  return props.question === 'elsewhere' ? words.grid.withQuestion(label) : label
+}
+
+function stationLabel({ station, finding, asTyped, figures }: StationCellProps): string {
   const place = placeText(station)
   const { grid } = words
   return finding

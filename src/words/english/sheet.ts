@@ -14,6 +14,7 @@ export const sheet = {
     stationSizeless: (place: string, typed: string) => `${place}: ${typed} on the dial, no size yet`,
     stationEmpty: (place: string) => `${place}: no reading`,
     stationBlocked: (place: string, by: string) => `${place}: no reading, ${by} in the way`,
+    withQuestion: (station: string) => `${station}, with a question`,
     questionAt: (place: string) => `Question about ${place}`,
     keys: 'Arrow keys go from cell to cell, with Shift they choose several. Delete clears them; copy, cut and paste go to and from a spreadsheet.',
     headIn: (head: string, unit: string) => `${head}, ${unit}`,

@@ -81,6 +81,7 @@ function Plan({ bench }: { readonly bench: OnBench }) {
             rows={entry.rows}
             inHand={entry.station}
             actions={{ correct: goTo, clear: entry.clear, paste: pasteReadings }}
+            asksInPlace={false}
           />
         </div>
         <PastePanel jobId={bench.job.id} />

@@ -13,18 +13,23 @@ export type ReadTable =
   /** A cell that begins with a quotation mark has no second one. `row` counts from 0. */
   | { readonly ok: false; readonly why: 'quote-left-open'; readonly row: number }
 
-/** Bounds on what a text can make us do. */
+/** Bounds on what a text can make us do: one that is pasted, and one that comes as a file and is read aside. */
 export const mostOfTable = { characters: 4_000_000, cells: 200_000 } as const
+export const mostOfTableFile = { characters: 20_000_000, cells: 2_000_000 } as const
 
 /**
  * Reads what a spreadsheet copies or writes (tabs), and what it exports (semicolons or commas), into cells of
  * text; quoted cells may hold separators and line ends. Line ends at the end make no row. No cell is read as a
  * number here. Where commas alone could part cells and could be decimal marks, neither is guessed.
  */
-export function readTable(text: string, given?: Separator): ReadTable {
+export function readTable(
+  text: string,
+  given?: Separator,
+  most: { readonly characters: number; readonly cells: number } = mostOfTable,
+): ReadTable {
   const whole = text.replace(/^\uFEFF/, '').replace(/[\r\n]+$/, '')
   if (whole.trim() === '') return { ok: false, why: 'empty' }
-  if (whole.length > mostOfTable.characters) return { ok: false, why: 'too-large' }
+  if (whole.length > most.characters) return { ok: false, why: 'too-large' }
   const separator = given ?? separatorOf(whole)
   if (separator === 'unclear') return { ok: false, why: 'commas-only' }
   // Without a separator a row is one cell: none of them can hold this sign.
@@ -32,7 +37,7 @@ export function readTable(text: string, given?: Separator): ReadTable {
   const open = errors.find(({ code }) => code === 'MissingQuotes')
   if (open) return { ok: false, why: 'quote-left-open', row: open.row ?? data.length - 1 }
   const cells = data.reduce((sum, row) => sum + row.length, 0)
-  return cells > mostOfTable.cells ? { ok: false, why: 'too-large' } : { ok: true, rows: data, separator }
+  return cells > most.cells ? { ok: false, why: 'too-large' } : { ok: true, rows: data, separator }
 }
 
 /**

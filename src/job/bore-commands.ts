@@ -2,7 +2,12 @@ import type { Bore, Role } from '../core/measured'
 import type { Job } from './schema'
 
 /** Adds a bore with the plan of the first one, measured with the same set-up. Its name is the next number. */
-export function addBore(job: Job, ids: () => string, role: Role, name: string = nextName(job)): Job {
+export function addBore(
+  job: Job,
+  ids: () => string,
+  role: Role,
+  name: string = nextBoreName(job.bores),
+): Job {
   const [first] = job.bores
   const survey = first?.surveys.at(-1)
   if (!first || !survey) throw new Error('A job has at least one bore with a survey')
@@ -23,7 +28,7 @@ export function addBore(job: Job, ids: () => string, role: Role, name: string = 
 }
 
 /** The lowest number that no bore is called by. */
-function nextName({ bores }: Job): string {
+export function nextBoreName(bores: readonly Pick<Bore, 'name'>[]): string {
   const taken = new Set(bores.map(({ name }) => name))
   let number = 1
   while (taken.has(String(number))) number += 1

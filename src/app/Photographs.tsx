@@ -53,7 +53,7 @@ export function Photographs({ title, photos, add, remove }: PhotographsProps) {
       <p className="photograph-ways">
         <Chooser label={said.add} onChosen={(files) => void take(files)} />
         {hasTouch() ? <Chooser label={said.camera} camera onChosen={(files) => void take(files)} /> : null}
-        <span className="aside">{said.drop}</span>
+        {hasTouch() ? null : <span className="aside">{said.drop}</span>}
       </p>
       <p role="status" className="aside">
         {doing.reading ? said.reading : said.kept}

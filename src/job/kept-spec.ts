@@ -23,8 +23,11 @@ export function hasLimits({ spec }: Job): boolean {
   return Object.keys(spec).some((field) => field !== 'ovalityRule' && field !== 'taperRule')
 }
 
-export function hasReadings({ bores }: Job): boolean {
-  return bores.some(({ surveys }) => surveys.some(({ readings }) => readings.length > 0))
+/** Something of an engine is written down: readings, or what its walls showed. */
+export function isMeasured({ bores }: Job): boolean {
+  return bores.some(({ surveys }) =>
+    surveys.some(({ readings, surfaceFindings = [] }) => readings.length + surfaceFindings.length > 0),
+  )
 }
 
 /**
@@ -89,13 +92,13 @@ function unmeasured({ grade: _, oversizeMm: __, surveys, ...bore }: Bore, setUpI
 }
 
 /**
- * A job with what a kept spec brings. A job without readings takes all of it and keeps its own name, machine and
- * note; one with readings takes the limits and rules alone, and a bore stamped with a grade that these do not have
+ * A job with what a kept spec brings. A job of which nothing is measured takes all of it and keeps its own name,
+ * machine and note; any other takes the limits and rules alone, and a bore stamped with a grade that these do not have
  * is no longer stamped.
  */
 export function takeKeptSpec(job: Job, { template }: KeptSpec): Job {
   const { spec } = template
-  if (hasReadings(job)) {
+  if (isMeasured(job)) {
     if (sameValue(job.spec, spec)) return job
     const names = new Set(spec.grades?.map(({ name }) => name))
     return { ...job, spec, bores: job.bores.map((bore) => stampedOneOf(bore, names)) }

@@ -64,6 +64,7 @@ export function SurfaceDraft({ bench, onDone }: { readonly bench: OnBench; reado
         />
       </p>
       <p className="aside">{said.angleHelp}</p>
+      <p className="aside">{said.drawHelp}</p>
       {refusal === undefined ? null : (
         <p role="alert" className="refusal">
           {refusal}

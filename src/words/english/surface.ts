@@ -36,7 +36,7 @@ export const surface = {
       place: (length: string) => `${length} long by its place`,
     },
     photographs: (count: number) => (count === 1 ? 'one photograph' : `${count} photographs`),
-    add: 'Surface finding',
+    add: 'Add a surface finding',
     orDrag: 'Type the place of a surface finding; or drag over it on the flat map',
     mark: 'Mark',
     markHelp: 'Draw a surface finding on the flat map with a finger',
@@ -45,9 +45,10 @@ export const surface = {
     remove: (title: string) => `Remove ${title}`,
     /** Without its photographs. */
     sentence:
-      'A {kind}, a {shape}, from {fromDepthMm} to {toDepthMm} mm deep and from {fromDegrees} to {toDegrees}°; {nail}. Width {acrossMm} mm, length {alongMm} mm. Note: {note}',
+      'What: {kind}, a {shape}, from {fromDepthMm} to {toDepthMm} mm deep and from {fromDegrees} to {toDegrees}°; {nail}. Width {acrossMm} mm, length {alongMm} mm. Note: {note}',
     draft:
-      'A {kind} from {fromDepthMm} to {toDepthMm} mm deep and from {fromDegrees} to {toDegrees}°, clockwise from above.',
+      'What: {kind}, from {fromDepthMm} to {toDepthMm} mm deep and from {fromDegrees} to {toDegrees}°, clockwise from above.',
+    drawHelp: 'Or drag over it on the flat map; a finger draws there once Mark is pressed.',
     angleHelp:
       'Angles may cross 0°: 350 to 10 is twenty degrees about the front. Twice the same is a line, 0 to 360 all round.',
     labels: {

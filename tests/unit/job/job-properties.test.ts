@@ -1,7 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { entriesOf, isOfSizes } from '../../../src/core/diameter/entry'
-import { gaugeKinds, ovalityRules, roles, taperRules, wallKinds } from '../../../src/core/measured'
+import {
+  gaugeKinds,
+  ovalityRules,
+  roles,
+  surfaceKinds,
+  taperRules,
+  wallKinds,
+} from '../../../src/core/measured'
 import * as boreCommands from '../../../src/job/bore-commands'
 import { checkJob } from '../../../src/job/check-job'
 import * as commands from '../../../src/job/commands'
@@ -12,6 +19,7 @@ import { newJob } from '../../../src/job/new-job'
 import { readJob } from '../../../src/job/read-job'
 import type { Job } from '../../../src/job/schema'
 import * as setUps from '../../../src/job/set-up-commands'
+import * as surface from '../../../src/job/surface-commands'
 import { isUnreachable, setUnreachable } from '../../../src/job/unreachable'
 import { writeJob } from '../../../src/job/write-job'
 import { runCount } from '../../proof/run-count'
@@ -216,6 +224,34 @@ const deeds: fc.Arbitrary<Deed> = fc.oneof(
       (reading) => reading.depthMm === place.depthMm && reading.axisDegrees === place.axisDegrees,
     )
     return isRead ? job : setUnreachable(job, bore.id, survey.id, place, !isUnreachable(survey, place))
+  }),
+  deed(
+    'surface finding',
+    fc.tuple(index, fc.constantFrom(...surfaceKinds), depth, depth, angle, angle),
+    (job, [at, kind, from, to, fromDegrees, toDegrees], ids) => {
+      const { id: boreId, surveys } = pick(job.bores, at)
+      const place = { fromDepthMm: Math.min(from, to), toDepthMm: Math.max(from, to), fromDegrees, toDegrees }
+      const shape = surface.shapeOfPlace(place, 54)
+      const finding = { id: ids(), kind, shape, ...place }
+      return surface.addSurfaceFinding(job, { boreId, surveyId: pick(surveys, 0).id }, finding)
+    },
+  ),
+  deed(
+    'surface told',
+    fc.tuple(index, index, maybe(fc.boolean()), maybe(text)),
+    (job, [at, of, catchesNail, note]) => {
+      const { id: boreId, surveys } = pick(job.bores, at)
+      const { id: surveyId, surfaceFindings = [] } = pick(surveys, 0)
+      if (surfaceFindings.length === 0) return job
+      const { id } = pick(surfaceFindings, of)
+      return surface.setSurfaceFinding(job, { boreId, surveyId }, id, { catchesNail, note })
+    },
+  ),
+  deed('surface out', fc.tuple(index, index), (job, [at, of]) => {
+    const { id: boreId, surveys } = pick(job.bores, at)
+    const { id: surveyId, surfaceFindings = [] } = pick(surveys, 0)
+    if (surfaceFindings.length === 0) return job
+    return surface.removeSurfaceFinding(job, { boreId, surveyId }, pick(surfaceFindings, of).id)
   }),
   deed('confirm', fc.tuple(index, index, fc.boolean()), (job, [at, readingAt, confirmed]) => {
     const bore = pick(job.bores, at)

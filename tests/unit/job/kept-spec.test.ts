@@ -72,6 +72,15 @@ describe('a kept spec', () => {
     expect(takeKeptSpec(sampleJob, kept)).toBe(sampleJob)
   })
 
+  it('brings a job without readings its limits alone, where the surface of a wall is recorded', () => {
+    const [bore] = sampleJob.bores
+    const [survey] = bore?.surveys ?? []
+    if (!bore || !survey) throw new Error('no survey')
+    const { grade: _, ...unstamped } = { ...bore, surveys: [{ ...survey, readings: [] }] }
+    const unread = { ...sampleJob, spec: {}, bores: [unstamped] }
+    expect(takeKeptSpec(unread, kept)).toEqual({ ...unread, spec: sampleJob.spec })
+  })
+
   it('takes the stamp off a bore whose grade it does not have', () => {
     const { grades: _, ...ungraded } = sampleJob.spec
     const other = { ...kept, template: { ...kept.template, spec: ungraded } }

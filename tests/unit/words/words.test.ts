@@ -56,6 +56,7 @@ describe('a sentence with fields', () => {
     ['bore', words.bore.sentence, words.bore.labels],
     ['plated bore', words.bore.plated, words.bore.labels],
     ['ring travel', words.bore.travel, words.bore.labels],
+    ['surface finding', words.surface.sentence, words.surface.labels],
   ])('has a label for each field, and each field once: %s', (_, template, labels) => {
     const fields = fieldsOf(template)
     expect(fields.length).toBeGreaterThan(0)

@@ -85,7 +85,8 @@ test('a bore is read directly in inches at the keyboard, each size echoed in mm,
   await expect(page.locator('#next-echo')).toHaveText('= 72.4941 mm')
   await page.keyboard.press('Enter')
   // 2.8542 in = 72.49668 mm: own arithmetic, 25.4 mm to the inch.
-  await expect(page.getByRole('button', { name: /^10 mm, 0°: 72\.497/ })).toBeVisible()
+  await expect(page.getByRole('button', { name: /^10 mm, 0°: 2\.8542\d in/ })).toBeVisible()
+  await expect(page.locator('.finding').first()).toContainText('72.497')
   await expect(page.locator('.verdict')).toHaveText(words.verdict.inside.wear)
   await expect(page.locator('.lean').filter({ hasText: words.verdict.aboutMeanOnly })).toHaveCount(1)
   await fillByKeyboard(page, setUp.inchLabels.micrometerError, '0.2')

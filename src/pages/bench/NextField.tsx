@@ -141,6 +141,7 @@ function NextHead({ entry, onWanted, boreName }: NextFieldProps) {
   const { station, wanted, correcting } = entry
   const at = station && placeText(station)
   const place = at !== undefined && boreName !== undefined ? said.inBore(boreName, at) : at
+  const byPointer = useRef(false)
   return (
     <>
       <strong>
@@ -157,7 +158,20 @@ function NextHead({ entry, onWanted, boreName }: NextFieldProps) {
       ) : null}
       <label className="wanted">
         {said.repeatsPerStation}
-        <select value={wanted} onChange={(event) => onWanted(Number(event.target.value))}>
+        <select
+          value={wanted}
+          onPointerDown={() => {
+            byPointer.current = true
+          }}
+          onKeyDown={() => {
+            byPointer.current = false
+          }}
+          onChange={(event) => {
+            onWanted(Number(event.target.value))
+            // A hand that chose goes back to its gauge: the first digit of a reading is no choice here.
+            if (byPointer.current) event.target.blur()
+          }}
+        >
           {repeatChoices(wanted).map((count) => (
             <option key={count}>{count}</option>
           ))}

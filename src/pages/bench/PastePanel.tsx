@@ -2,7 +2,7 @@ import './paste-panel.css'
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
 import { useStore } from 'zustand'
 import { words } from '../../words/words'
-import { mendRefused } from './paste-readings'
+import { mendPasted } from './paste-block'
 import { dropRefused, type PasteReport, pasteReport, type RefusedCell, showPasted } from './paste-report'
 import type { Refusal } from './TypedField'
 
@@ -78,10 +78,10 @@ function Refused({ cell, isAdded }: { readonly cell: RefusedCell; readonly isAdd
   const id = useId()
   const [text, setText] = useState(cell.text)
   const [why, setWhy] = useState<Refusal>(cell.why)
-  const onKeyDown = (event: KeyboardEvent) => {
+  const onKeyDown = async (event: KeyboardEvent) => {
     if (event.key !== 'Enter') return
     event.preventDefault()
-    const refusal = mendRefused(cell, text, isAdded)
+    const refusal = await mendPasted(cell, text, isAdded)
     setWhy(refusal)
     if (refusal === undefined) dropRefused(cell.key)
   }

@@ -9,7 +9,7 @@ import { NextField } from './NextField'
 import { OpeningsEditor } from './OpeningsEditor'
 import { PastePanel } from './PastePanel'
 import { PlanProposal } from './PlanProposal'
-import { pasteReadings } from './paste-readings'
+import { pasteBlock } from './paste-block'
 import { planRepeats } from './plan-repeats'
 import { cellOf, ReadingsGrid } from './ReadingsGrid'
 import { SetUpSentence } from './SetUpSentence'
@@ -54,7 +54,7 @@ function Entry(props: { readonly bench: OnBench; readonly surface: Omit<SurfaceP
           bench={bench}
           rows={rows}
           inHand={station}
-          actions={{ correct, clear, paste: pasteReadings }}
+          actions={{ correct, clear, paste: pasteBlock }}
           asksInPlace
         />
         <div className="plan-row" key={`plan ${bench.survey.id}`}>
@@ -68,7 +68,7 @@ function Entry(props: { readonly bench: OnBench; readonly surface: Omit<SurfaceP
         entry={entry}
         bench={bench}
         onWanted={planRepeats}
-        onBlock={(text) => pasteReadings(text, cellOf(rows, station) ?? { row: 0, column: 0 })}
+        onBlock={(text) => pasteBlock(text, cellOf(rows, station) ?? { row: 0, column: 0 })}
         {...(bench.job.bores.length > 1 ? { boreName: nameOf(bench.bore) } : {})}
       />
     </>

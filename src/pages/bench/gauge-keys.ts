@@ -8,9 +8,10 @@ export interface GaugePress {
   readonly withModifier: boolean
   /**
    * `text`: something that takes typing itself, or a question in front of the page. `cell`: a station of the
-   * grid. `signs`: something that has a use of its own for plus and minus.
+   * grid. `signs`: something that has a use of its own for plus and minus. `list`: one to choose from by typing
+   * how a choice begins, of which none begins like a number.
    */
-  readonly focus: 'text' | 'cell' | 'signs' | 'other'
+  readonly focus: 'text' | 'cell' | 'signs' | 'list' | 'other'
 }
 
 /** What has come of a number so far. */
@@ -23,6 +24,8 @@ export interface GaugeKeys {
   readonly takenAt: number
   /** The station that has the focus had its number: the next belongs to the station after it. */
   readonly cellUsed: boolean
+  /** When a key was passed on last that a list may have taken for the beginning of a choice. */
+  readonly listedAt: number
 }
 
 export const noGaugeKeys: GaugeKeys = {
@@ -30,6 +33,7 @@ export const noGaugeKeys: GaugeKeys = {
   sign: '',
   takenAt: Number.NEGATIVE_INFINITY,
   cellUsed: false,
+  listedAt: Number.NEGATIVE_INFINITY,
 }
 
 /** What a key does; nothing of it is left for what has the focus, unless it is passed on. */
@@ -39,6 +43,9 @@ export type GaugeStep =
 
 /** A second line end this soon after the first is the gauge's, not a finger's, ms. */
 const lineEndMs = 100
+
+/** So long a list goes on with what was typed before, ms. */
+const listMs = 1000
 
 /** Keys that only change what others mean. */
 const silent = new Set(['Shift', 'CapsLock', 'NumLock', 'ScrollLock'])
@@ -62,7 +69,11 @@ export function afterGaugeKey(keys: GaugeKeys, press: GaugePress): [GaugeKeys, G
   if (/^[\d.,+\-\u2212]$/.test(key)) return afterSign(keys, press)
   if (keys.begun && key === 'Backspace') return [keys, { does: 'delete' }]
   if (keys.begun && key === 'Escape') return [{ ...rested, takenAt: time }, { does: 'give-up' }]
-  return [rested, { does: 'pass-on' }]
+  return [{ ...rested, ...listed(press) }, { does: 'pass-on' }]
+}
+
+function listed({ key, time, focus }: GaugePress): Partial<GaugeKeys> {
+  return focus === 'list' && key.length === 1 ? { listedAt: time } : {}
 }
 
 function afterLineEnd(keys: GaugeKeys, { time, repeat }: GaugePress): [GaugeKeys, GaugeStep] {
@@ -72,10 +83,15 @@ function afterLineEnd(keys: GaugeKeys, { time, repeat }: GaugePress): [GaugeKeys
   return isSecond ? [rested, { does: 'nothing' }] : [{ ...keys, sign: '' }, { does: 'pass-on' }]
 }
 
-function afterSign(keys: GaugeKeys, { key, focus }: GaugePress): [GaugeKeys, GaugeStep] {
+function afterSign(keys: GaugeKeys, press: GaugePress): [GaugeKeys, GaugeStep] {
+  const { key, time, focus } = press
   if (keys.begun) return [keys, { does: 'add', text: key }]
+  if (focus === 'list' && (/[.,]/.test(key) || time - keys.listedAt < listMs)) {
+    return [{ ...keys, sign: '', ...listed(press) }, { does: 'pass-on' }]
+  }
   // Whatever moves by it moves; the sign still stands in front of the digits that follow at once.
-  if (focus === 'signs' && /[+\-\u2212]/.test(key)) return [{ ...keys, sign: key }, { does: 'pass-on' }]
+  const isSign = /[+\-\u2212]/.test(key)
+  if (isSign && (focus === 'signs' || focus === 'list')) return [{ ...keys, sign: key }, { does: 'pass-on' }]
   const isHere = focus === 'cell' && !keys.cellUsed
   const begun = { ...keys, begun: true, sign: '', cellUsed: focus === 'cell' }
   return [begun, { does: isHere ? 'begin-at-cell' : 'begin', text: `${keys.sign}${key}` }]

@@ -1,3 +1,4 @@
+import { readTable } from '../../formats/table-text'
 import { setRepeats } from '../../job/commands'
 import { newId } from '../../job/new-id'
 import type { Job } from '../../job/schema'
@@ -6,7 +7,13 @@ import { isSettingOpen } from '../../job/setting-size'
 import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
 import type { CellAt } from './grid-block'
-import { type PasteReport, type RefusedCell, type StationTaken, showPasted } from './paste-report'
+import {
+  emptyReport,
+  type PasteReport,
+  type RefusedCell,
+  type StationTaken,
+  showPasted,
+} from './paste-report'
 import { hasStation, type PastedCell, type PasteTarget, pastedBlock } from './pasted-block'
 import type { SheetOfBore } from './pasted-heads'
 import { attempt, refusalOf } from './perform'
@@ -15,15 +22,11 @@ import type { Refusal } from './TypedField'
 import { type OnBench, onBenchNow } from './use-job'
 
 /** Takes a block of text from the clipboard as readings, as one change, and reports what came of every cell. */
-export async function pasteReadings(text: string, from: CellAt): Promise<void> {
-  const said = words.paste
-  const read = await import('../../formats/table-text').then(
-    ({ readTable }) => readTable(text),
-    () => undefined,
-  )
+export function pasteReadings(text: string, from: CellAt): void {
   const bench = onBenchNow()
-  if (!read?.ok) {
-    showPasted({ ...reportOf(bench), unreadable: read ? said.unreadable[read.why] : said.notLoaded, text })
+  const read = readTable(text)
+  if (!read.ok) {
+    showPasted({ ...emptyReport(bench.job.id), unreadable: words.paste.unreadable[read.why], text })
     return
   }
   const couldBeReading = (cell: string) => readRepeats(cell, bench.setUp, bench.gauge).ok
@@ -108,7 +111,7 @@ function takenFrom(bench: OnBench, cells: readonly PastedCell[]): PasteReport {
     if (why !== undefined) refused.push(...station.cells.map((cell) => refusedCell(bench, cell, why)))
   }
   return {
-    ...reportOf(bench),
+    ...emptyReport(bench.job.id),
     taken: taken.map(({ key, where, replaces, cells: own }) => ({
       key,
       where,
@@ -168,8 +171,4 @@ function refusedCell(bench: OnBench, { row, column, text, to }: PastedCell, why:
 function whereOf({ job }: OnBench, { boreName, place }: PasteTarget): string {
   const at = placeText(place)
   return job.bores.length > 1 ? words.next.inBore(words.bar.boreNamed(boreName), at) : at
-}
-
-function reportOf({ job }: OnBench): PasteReport {
-  return { id: newId(), jobId: job.id, taken: [], readings: 0, refused: [] }
 }

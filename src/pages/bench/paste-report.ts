@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla'
+import { newId } from '../../job/new-id'
 import type { PasteTarget } from './pasted-block'
 
 /** A station that a pasted block filled. */
@@ -36,6 +37,10 @@ export interface PasteReport {
 export const pasteReport = createStore<{ readonly report: PasteReport | undefined }>(() => ({
   report: undefined,
 }))
+
+export function emptyReport(jobId: string): PasteReport {
+  return { id: newId(), jobId, taken: [], readings: 0, refused: [] }
+}
 
 export function showPasted(report: PasteReport | undefined): void {
   pasteReport.setState({ report })

@@ -59,6 +59,7 @@ function focusOf(target: EventTarget | null): GaugePress['focus'] {
   if (!(target instanceof HTMLElement)) return 'other'
   if (takesText(target) || document.querySelector('dialog[open]')) return 'text'
   if (placeOfCell(target)) return 'cell'
+  if (target instanceof HTMLSelectElement) return 'list'
   return target.closest('.picture-box') ? 'signs' : 'other'
 }
 
@@ -67,11 +68,12 @@ const withoutText = new Set(['button', 'checkbox', 'file', 'radio', 'range', 're
 /** Whether typing goes into an element itself; a list to choose from goes to what begins like it. */
 function takesText(element: HTMLElement): boolean {
   if (element instanceof HTMLInputElement) return !withoutText.has(element.type)
-  return (
-    element instanceof HTMLTextAreaElement ||
-    element instanceof HTMLSelectElement ||
-    element.isContentEditable
-  )
+  if (element instanceof HTMLSelectElement) return beginsLikeNumber(element)
+  return element instanceof HTMLTextAreaElement || element.isContentEditable
+}
+
+function beginsLikeNumber({ options }: HTMLSelectElement): boolean {
+  return [...options].some(({ text }) => /^\s*[\d.,+\-\u2212]/.test(text))
 }
 
 /** The station that a cell of the grid stands for. */

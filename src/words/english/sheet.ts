@@ -90,9 +90,9 @@ export const sheet = {
     noStation: 'Every station in reach is read. Choose the station that this number belongs to.',
     notTaken: (typed: string, place: string) =>
       place === '' ? `Not taken: ${typed}` : `Not taken at ${place}: ${typed}`,
-    putBack: (typed: string) => `Put ${typed} back into the field`,
+    putBack: (typed: string) => `Put back ${typed}`,
     putBackShort: 'Put back',
-    forget: (typed: string) => `Let ${typed} go`,
+    forget: (typed: string) => `Let it go: ${typed}`,
     forgetShort: 'Let it go',
     taken: (place: string, figure: string) => `${place}: ${figure} entered`,
     deepAcross: (depth: string, axis: string) => `${depth} deep, across ${axis}`,

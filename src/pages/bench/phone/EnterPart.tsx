@@ -201,7 +201,21 @@ function Said({ bench, entry }: EnterProps) {
           <span>{question}</span>
         </button>
       ) : null}
-      {refusal === undefined && question === undefined ? <p>{directionSentence(bench)}</p> : null}
+      {refusal === undefined && question === undefined ? <Waiting bench={bench} entry={entry} /> : null}
     </div>
+  )
+}
+
+/** The number that gave way to another last, to be put back by a tap; else which way the needle goes. */
+function Waiting({ bench, entry }: EnterProps) {
+  const all = useSession((state) => state.notTaken)
+  const last = all.findLast(({ surveyId }) => surveyId === bench.survey.id)
+  if (!last) return <p>{directionSentence(bench)}</p>
+  return (
+    <button type="button" className="question-line" onClick={() => entry.putBack(last)}>
+      <span>
+        {words.next.notTaken(last.typed, last.at ? placeText(last.at) : '')}. {words.next.putBackShort}
+      </span>
+    </button>
   )
 }

@@ -12,7 +12,7 @@ import { LimitsSentence } from '../LimitsSentence'
 import { OpeningsEditor } from '../OpeningsEditor'
 import { PastePanel } from '../PastePanel'
 import { PlanProposal } from '../PlanProposal'
-import { pasteReadings } from '../paste-readings'
+import { pasteBlock } from '../paste-block'
 import { planRepeats } from '../plan-repeats'
 import { ReadingsGrid } from '../ReadingsGrid'
 import { SetUpSentence } from '../SetUpSentence'
@@ -80,7 +80,7 @@ function Plan({ bench }: { readonly bench: OnBench }) {
             bench={bench}
             rows={entry.rows}
             inHand={entry.station}
-            actions={{ correct: goTo, clear: entry.clear, paste: pasteReadings }}
+            actions={{ correct: goTo, clear: entry.clear, paste: pasteBlock }}
             asksInPlace={false}
           />
         </div>

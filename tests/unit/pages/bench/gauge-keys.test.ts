@@ -84,6 +84,14 @@ describe('a gauge that types like a keyboard', () => {
     ])
   })
 
+  it('lets a choice be typed in a list, and is taken where nothing is being chosen', () => {
+    const choice = typing('dial, 0.01', 'list')
+    expect(outcome(send(choice))).toEqual({ taken: [], passedOn: choice.length })
+    expect(outcome(send(typing('-54.012\n', 'list'))).taken).toEqual(['-54.012'])
+    const later = typing('54\n', 'list').map((press, index) => ({ ...press, time: 2000 + index }))
+    expect(outcome(send([...choice, ...later])).taken).toEqual(['54'])
+  })
+
   it('keeps out of fields, of lists to choose from and of shortcuts', () => {
     expect(outcome(send(typing('54.012\n', 'text')))).toEqual({ taken: [], passedOn: 7 })
     expect(send([{ key: '1', withModifier: true }])).toEqual([{ does: 'pass-on' }])
@@ -106,7 +114,7 @@ describe('a gauge that types like a keyboard', () => {
     const number = fc
       .tuple(fc.constantFrom('', '+', '-', '\u2212'), fc.nat(999), fc.constantFrom('.', ','), fc.nat(999))
       .map(([sign, whole, mark, part]) => `${sign}${whole}${mark}${part}`)
-    const focus = fc.constantFrom<GaugePress['focus']>('cell', 'signs', 'other')
+    const focus = fc.constantFrom<GaugePress['focus']>('cell', 'signs', 'list', 'other')
     fc.assert(
       fc.property(
         fc.array(number, { maxLength: 20 }),

@@ -5,6 +5,7 @@ import type { LimitPair } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { jobStore } from '../job/job-store'
 import { Bench } from '../pages/bench/Bench'
+import { KeptSpecsSlot } from '../pages/bench/kept-specs-slot'
 import { PhotographsSlot } from '../pages/bench/photographs-slot'
 import { wallPaint } from '../scene/wall-palette'
 import { words } from '../words/words'
@@ -15,6 +16,7 @@ import { type Desk, desk, nameOr } from './desk'
 import { FirstPage } from './FirstPage'
 import { markFirstNumbers } from './first-marks'
 import { InFront } from './InFront'
+import { KeptSpecsLater } from './KeptSpecsLater'
 import { NotKept } from './NotKept'
 import { PenLine } from './PenLine'
 import { PhotographsLater } from './PhotographsLater'
@@ -84,13 +86,15 @@ function BenchPage() {
     [theme],
   )
   return (
-    <PhotographsSlot.Provider value={PhotographsLater}>
-      <Bench
-        picture={impossible ? undefined : picture}
-        paintOf={paintOf}
-        simulation={<SimulationCheck />}
-        findingsActions={<SendButton className="button" />}
-      />
-    </PhotographsSlot.Provider>
+    <KeptSpecsSlot.Provider value={KeptSpecsLater}>
+      <PhotographsSlot.Provider value={PhotographsLater}>
+        <Bench
+          picture={impossible ? undefined : picture}
+          paintOf={paintOf}
+          simulation={<SimulationCheck />}
+          findingsActions={<SendButton className="button" />}
+        />
+      </PhotographsSlot.Provider>
+    </KeptSpecsSlot.Provider>
   )
 }

@@ -11,9 +11,13 @@ import { closeAids, closeExamples, closeNote, closeProblems, inFront, type Quest
 
 const AidsChoice = lazy(async () => ({ default: (await import('../pages/bench/AidsChoice')).AidsChoice }))
 
+const KeptSpecsDialog = lazy(async () => ({
+  default: (await import('./KeptSpecsDialog')).KeptSpecsDialog,
+}))
+
 /** What stands in front of the page: lists, the note, what is wrong in a file, a question. */
 export function InFront() {
-  const { question, problems, examples, note, aids } = useStore(inFront)
+  const { question, problems, examples, note, aids, keptSpecs } = useStore(inFront)
   return (
     <>
       {examples ? (
@@ -32,6 +36,11 @@ export function InFront() {
             <AidsChoice />
           </Suspense>
         </Dialog>
+      ) : null}
+      {keptSpecs ? (
+        <Suspense fallback={null}>
+          <KeptSpecsDialog />
+        </Suspense>
       ) : null}
       {problems ? (
         <Dialog title={words.file.problemsTitle(problems.name)} onClose={closeProblems}>

@@ -5,6 +5,7 @@ import { Shelf } from '../pages/shelf/Shelf'
 import type { ShelfActs } from '../pages/shelf/shelf-jobs'
 import { wallPalette } from '../scene/wall-palette'
 import { desk, leaveShelf, startNewJob } from './desk'
+import { showKeptSpecs } from './questions'
 import {
   archiveListed,
   deleteListed,
@@ -51,5 +52,6 @@ function actsWith(chooseFile: () => void): ShelfActs {
     leave: leaveShelf,
     startNew: () => void startNewJob(),
     chooseFile,
+    showKeptSpecs,
   }
 }

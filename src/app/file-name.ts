@@ -18,7 +18,7 @@ function slugOf(name: string): string {
 }
 
 /** The day on this machine's calendar: 2026-03-09. */
-function dayText(day: Date): string {
+export function dayText(day: Date): string {
   const two = (value: number) => String(value).padStart(2, '0')
   return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`
 }

@@ -21,6 +21,7 @@ export interface InFront {
   readonly problems?: { readonly name: string; readonly list: readonly Problem[] }
   readonly examples?: true
   readonly note?: true
+  readonly keptSpecs?: true
   readonly aids?: true
 }
 
@@ -81,4 +82,12 @@ export function showAids() {
 
 export function closeAids() {
   without('aids')
+}
+
+export function showKeptSpecs() {
+  inFront.setState({ keptSpecs: true })
+}
+
+export function closeKeptSpecs() {
+  without('keptSpecs')
 }

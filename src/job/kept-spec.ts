@@ -32,9 +32,9 @@ export function isMeasured({ bores }: Job): boolean {
 
 /**
  * What a job has in common with the next engine of its kind: limits and rules, the bores of the engine with their
- * walls, ports, levels and axes, the instruments, how readings are written down and the setting size. What belongs
- * to one engine or one day goes: readings, dates, grades stamped, temperatures, zeros, the direction test, checks of
- * instruments, names of people, the note, bores for comparison.
+ * walls, ports, levels and axes, the instruments, how readings are written down and the setting size, which is asked
+ * about again. What belongs to one engine or one day goes: readings, dates, grades stamped, oversizes finished to,
+ * temperatures, zeros, the direction test, checks of instruments, names of people, the note, bores for comparison.
  */
 export function templateOf(job: Job, id: string, name: string): Job {
   const own = job.bores.filter(({ role }) => role === 'of-this-engine')
@@ -49,6 +49,7 @@ export function templateOf(job: Job, id: string, name: string): Job {
     id,
     name,
     ...(job.machine === undefined ? {} : { machine: job.machine }),
+    ...readingsPlanned(job),
     spec: job.spec,
     gauges: [withoutChecks(gauge)],
     standards: [withoutError(standard)],
@@ -58,21 +59,21 @@ export function templateOf(job: Job, id: string, name: string): Job {
   }
 }
 
-/** The set-up of the latest survey, with what holds on another day too. */
+function readingsPlanned({ repeatsPerStation, wantedDoubtUm }: Job) {
+  return {
+    ...(repeatsPerStation === undefined ? {} : { repeatsPerStation }),
+    ...(wantedDoubtUm === undefined ? {} : { wantedDoubtUm }),
+  }
+}
+
+/** The set-up of the latest survey, with what holds on another day too: the setting size is asked about again. */
 function setUpOf(job: Job, bores: readonly Bore[]): SetUp {
   const used = bores[0]?.surveys.at(-1)?.setUpId
   const setUp = job.setUps.find(({ id }) => id === used)
   if (!setUp) throw new Error(`No set-up with the id "${used}"`)
-  const { id, name, gaugeId, standardId, entry, settingSizeMm, settingAssumed } = setUp
-  return {
-    id,
-    ...(name === undefined ? {} : { name }),
-    gaugeId,
-    standardId,
-    entry,
-    settingSizeMm,
-    ...(settingAssumed === undefined ? {} : { settingAssumed }),
-  }
+  const { id, name, gaugeId, standardId, entry, settingSizeMm } = setUp
+  const named = name === undefined ? {} : { name }
+  return { id, ...named, gaugeId, standardId, entry, settingSizeMm, settingAssumed: true }
 }
 
 function withoutChecks({ checks: _, crossedStudies: __, ...gauge }: Gauge): Gauge {
@@ -105,7 +106,7 @@ export function takeKeptSpec(job: Job, { template }: KeptSpec): Job {
   }
   const { gauges, standards, thermometers, setUps, bores } = template
   const machine = job.machine ?? template.machine
-  const taken = { ...job, spec, gauges, standards, thermometers, setUps, bores }
+  const taken = { ...job, ...readingsPlanned(template), spec, gauges, standards, thermometers, setUps, bores }
   return machine === undefined ? taken : { ...taken, machine }
 }
 

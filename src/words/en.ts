@@ -9,6 +9,7 @@ import { firstPage } from './english/first-page'
 import { gaugeCheck } from './english/gauge-check'
 import { instruments } from './english/instruments'
 import { keeping } from './english/keeping'
+import { keptSpecs } from './english/kept-specs'
 import { limits } from './english/limits'
 import { number } from './english/number'
 import { paste } from './english/paste'
@@ -36,6 +37,7 @@ export const en = {
   ...setUp,
   ...instruments,
   ...gaugeCheck,
+  ...keptSpecs,
   ...limits,
   ...bore,
   ...shelf,

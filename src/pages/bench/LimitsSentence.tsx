@@ -6,6 +6,7 @@ import type { Job } from '../../job/schema'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { GradesEditor } from './GradesEditor'
+import { useKeptSpecsSlot } from './kept-specs-slot'
 import { sizeMarks } from './marks'
 import { NumberField } from './NumberField'
 import { Oversizes } from './Oversizes'
@@ -30,6 +31,7 @@ export function LimitsSentence({ job, bore }: OnBench) {
     written: sizeMarks().written,
   })
   const [isOpened, setOpened] = useState(false)
+  const KeptSpecs = useKeptSpecsSlot()
   const [isOversizesOpened, setOversizesOpened] = useState(false)
   const hasOversizes = isOversizesOpened || spec.oversizesMm !== undefined || bore.oversizeMm !== undefined
   const isProportional = isOpened || hasProportions(spec)
@@ -82,6 +84,7 @@ export function LimitsSentence({ job, bore }: OnBench) {
                 {said.addOversizes}
               </button>
             )}
+            {KeptSpecs ? <KeptSpecs place="limits" /> : null}
           </>
         }
       >

@@ -4,6 +4,7 @@ import { AddSurface } from './AddSurface'
 import { AddToPlan } from './AddToPlan'
 import { BoreSentence } from './BoreSentence'
 import { DraftScope } from './draft-scope'
+import { useKeptSpecsSlot } from './kept-specs-slot'
 import { LimitsSentence } from './LimitsSentence'
 import { NextField } from './NextField'
 import { OpeningsEditor } from './OpeningsEditor'
@@ -22,9 +23,11 @@ import type { OnBench } from './use-job'
 /** Left: set-up and limits as sentences, the grid of readings, and the field for the next one. */
 export function Sheet({ bench }: { readonly bench: OnBench }) {
   const [isAdding, setIsAdding] = useState(false)
+  const KeptSpecs = useKeptSpecsSlot()
   return (
     <section className="sheet" aria-label={words.parts.sheet}>
       <div className="sheet-scroll">
+        {KeptSpecs ? <KeptSpecs place="start" /> : null}
         <DraftScope key={bench.bore.id} value={bench.survey.id}>
           <SetUpSentence {...bench} />
           <LimitsSentence {...bench} />

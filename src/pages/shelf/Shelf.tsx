@@ -41,6 +41,9 @@ export function Shelf(props: {
           <button type="button" className="button" onClick={acts.chooseFile}>
             {said.open}
           </button>
+          <button type="button" className="button" onClick={acts.showKeptSpecs}>
+            {words.keptSpecs.title}
+          </button>
         </div>
       </header>
       <ShelfTools query={query} machines={machines} />

@@ -38,4 +38,5 @@ export interface ShelfActs {
   readonly leave: () => void
   readonly startNew: () => void
   readonly chooseFile: () => void
+  readonly showKeptSpecs: () => void
 }

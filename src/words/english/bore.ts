@@ -4,6 +4,7 @@ import type { WallKind } from '../../core/measured'
 export const bore = {
   bore: {
     title: 'Bore',
+    machine: 'Machine {machine}.',
     who: 'Bore {name}, {role}.',
     sentence: '{length} mm long, {wall}.',
     plated: '{length} mm long, {wall}, plating {plating} µm thick.',

@@ -29,7 +29,14 @@ describe('a kept spec', () => {
       { id: 'survey', setUpId: 'set-up', levelsMm: [8, 35, 62], axesDegrees: [0, 90], readings: [] },
     ])
     expect(setUps).toEqual([
-      { id: 'set-up', gaugeId: 'gauge', standardId: 'micrometer', entry: 'size', settingSizeMm: 54 },
+      {
+        id: 'set-up',
+        gaugeId: 'gauge',
+        standardId: 'micrometer',
+        entry: 'size',
+        settingSizeMm: 54,
+        settingAssumed: true,
+      },
     ])
     expect(gauges[0]).toMatchObject({ repeatabilityUm: 1.5 })
   })

@@ -8,6 +8,7 @@ import { BoreSentence } from '../BoreSentence'
 import { ChoiceField } from '../ChoiceField'
 import { repeatChoices } from '../entry-order'
 import { FieldLayoutContext } from '../field-layout'
+import { useKeptSpecsSlot } from '../kept-specs-slot'
 import { LimitsSentence } from '../LimitsSentence'
 import { OpeningsEditor } from '../OpeningsEditor'
 import { PastePanel } from '../PastePanel'
@@ -23,9 +24,11 @@ import { PortMap } from './PortMap'
 
 /** Everything that is settled before and after measuring, field beneath field. */
 export function SetUpPart({ bench, paintOf }: Pick<WallColumnProps, 'bench' | 'paintOf'>) {
+  const KeptSpecs = useKeptSpecsSlot()
   return (
     <FieldLayoutContext.Provider value="stacked">
       <div className="set-up-part" key={bench.bore.id}>
+        {KeptSpecs ? <KeptSpecs place="start" /> : null}
         <Section title={words.setUp.title}>
           <SetUpSentence {...bench} />
         </Section>

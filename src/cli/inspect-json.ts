@@ -1,5 +1,6 @@
 import type { BoreFinding, Contribution, Findings, StationFinding } from '../core/findings'
 import { crossedStudies } from '../core/gauge/crossed-study'
+import { growthOf } from '../core/outlook/growth'
 import { budgetAtLargest } from '../core/uncertainty/budget'
 import { distributionOf } from '../core/uncertainty/distribution-of'
 import type { Job } from '../job/schema'
@@ -32,8 +33,8 @@ export function inspectJson(job: Job, findings: Findings): Record<string, unknow
       invented: job.invented ?? false,
     },
     bores: [
-      ...findings.bores.map((finding) => boreEntry(job, finding, true)),
-      ...findings.earlier.map((finding) => boreEntry(job, finding, false)),
+      ...findings.bores.map((finding) => boreEntry(job, findings, finding, true)),
+      ...findings.earlier.map((finding) => boreEntry(job, findings, finding, false)),
     ],
     gaugeChecks: findings.gaugeChecks.map((check) => ({ ...check, text: checkSentences(check).join(' ') })),
     crossedStudies: crossedStudies(job).map((study) => ({ ...study, text: studyText(study) })),
@@ -43,7 +44,7 @@ export function inspectJson(job: Job, findings: Findings): Record<string, unknow
   }
 }
 
-function boreEntry(job: Job, finding: BoreFinding, latest: boolean) {
+function boreEntry(job: Job, findings: Findings, finding: BoreFinding, latest: boolean) {
   const bore = job.bores.find(({ id }) => id === finding.boreId)
   const judged = finding.role === 'of-this-engine' && finding.verdict.known
   return {
@@ -73,6 +74,7 @@ function boreEntry(job: Job, finding: BoreFinding, latest: boolean) {
     formAlongDepth: finding.depthForm ?? null,
     doubt: doubtEntry(job, finding),
     differences: finding.differences,
+    growth: growthOf(job, findings, finding),
     notes: finding.notes.map((note) => ({ ...note, text: noteText(note) })),
     questions: finding.blunders.map((blunder) => ({ ...blunder, text: blunderText(blunder) })),
     /** Slips that these readings could not have shown. */

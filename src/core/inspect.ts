@@ -8,6 +8,7 @@ import { limitPair } from './conformity/limit-pair'
 import { ovalKeepsInside } from './conformity/oval-keeps-inside'
 import { entryOf, roughSizeMm } from './diameter/entry'
 import { readingReference } from './diameter/reading-reference'
+import { clampingsApart } from './difference/clampings-apart'
 import { asMadeExpanded, difference } from './difference/difference'
 import type { BoreFinding, BoreVerdict, Difference, Findings, Place, StationFinding } from './findings'
 import { formAlongDepth } from './form/form-along-depth'
@@ -17,7 +18,8 @@ import { place } from './form/range-finding'
 import { taper } from './form/taper'
 import { widestOval } from './form/widest-oval'
 import { gaugeChecks } from './gauge/gauge-check'
-import type { Bore, Clamping, GaugeKind, Measured, Survey } from './measured'
+import { readAlike } from './gauge/read-alike'
+import type { Bore, Measured, Survey } from './measured'
 import { notesOf } from './notes'
 import { blockedBy } from './ports/blocked'
 import { provisionalReasons } from './provisional'
@@ -146,11 +148,6 @@ function notRead(c: SetUpConditions, survey: Survey): Place[] {
   )
 }
 
-/** Two contacts read a diameter, three the mean of a level: one is not to be taken from the other. */
-function readAlike(a: GaugeKind, b: GaugeKind): boolean {
-  return (a === 'three-contact-micrometer') === (b === 'three-contact-micrometer')
-}
-
 function differences(measured: Measured, finding: BoreFinding, all: readonly BoreFinding[]): Difference[] {
   if (finding.role !== 'of-this-engine') return []
   const own = named(measured.bores, finding.boreId, 'bore')
@@ -159,25 +156,16 @@ function differences(measured: Measured, finding: BoreFinding, all: readonly Bor
     .flatMap((other) => {
       const asMade = asMadeExpanded(measured.spec, own, named(measured.bores, other.boreId, 'bore'))
       const found = difference(finding.stations, other, asMade)
-      const clampings = clampingsApart(measured, finding, other)
+      const clampings = clampingsApart(surveyOf(measured, finding), surveyOf(measured, other))
       return found ? [{ ...found, ...(clampings ? { clampings } : {}) }] : []
     })
-}
-
-/** What was bolted to two bores while they were measured, where both are recorded and are not the same. */
-function clampingsApart(
-  measured: Measured,
-  one: BoreFinding,
-  other: BoreFinding,
-): readonly [Clamping, Clamping] | undefined {
-  const clampingOf = ({ boreId, surveyId }: BoreFinding) =>
-    named(named(measured.bores, boreId, 'bore').surveys, surveyId, 'survey').clamping
-  const mine = clampingOf(one)
-  const theirs = clampingOf(other)
-  return mine === undefined || theirs === undefined || mine === theirs ? undefined : [mine, theirs]
 }
 
 /** How deep anything is recorded, mm. */
 function deepest({ levelsMm, surfaceFindings = [] }: Survey): number {
   return Math.max(0, ...levelsMm, ...surfaceFindings.map(({ toDepthMm }) => toDepthMm))
+}
+
+function surveyOf(measured: Measured, { boreId, surveyId }: BoreFinding): Survey {
+  return named(named(measured.bores, boreId, 'bore').surveys, surveyId, 'survey')
 }

@@ -7,6 +7,7 @@ import { budget } from './english/budget'
 import { findings } from './english/findings'
 import { firstPage } from './english/first-page'
 import { gaugeCheck } from './english/gauge-check'
+import { growth } from './english/growth'
 import { instruments } from './english/instruments'
 import { keeping } from './english/keeping'
 import { keptSpecs } from './english/kept-specs'
@@ -49,6 +50,7 @@ export const en = {
   ...number,
   ...verdict,
   ...findings,
+  ...growth,
   ...problems,
   ...report,
   ...blunders,

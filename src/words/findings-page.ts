@@ -9,6 +9,7 @@ import { studyHeading, studyReadText, studyRows, studySentences } from './crosse
 import { dayText } from './day-text'
 import { cautions, findingRows, markText, noteTexts, type Row, temperatureSentence } from './findings'
 import { checkHeading, checkSentences } from './gauge-check'
+import { growthRows } from './growth-rows'
 import { degrees, depth, placeText, plain, plusMinusMicrons, sizeWithDoubt } from './numbers'
 import { oversizeSentence } from './oversize'
 import { studyWords } from './study-words'
@@ -99,7 +100,7 @@ function blockPassages(findings: Findings): Passage[] {
 
 function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): Passage[] {
   const notes = noteTexts(finding)
-  const rows = findingRows(finding, findings)
+  const rows = [...findingRows(finding, findings), ...growthRows(job, findings, finding)]
   return [
     { kind: 'heading', text: boreHeading(boreOf(job, finding), finding) },
     paragraph(surveySentence(surveyOf(job, finding))),

@@ -2,9 +2,7 @@ import { newBand } from '../conformity/limit-pair'
 import type { Difference, DifferenceStation, StationFinding } from '../findings'
 import type { Bore, Spec } from '../measured'
 import { combine, expanded } from '../uncertainty/combine'
-
-/** How far two depths may lie apart and still be one level, mm. */
-const sameLevelMm = 1
+import { sameStation } from './same-station'
 
 /**
  * This bore less another, station by station where both have a counted reading (levels within 1 mm, same
@@ -20,7 +18,7 @@ export function difference(
   const pairs = stations
     .filter((s) => s.counted)
     .flatMap((mine) => {
-      const theirs = nearestLevel(mine, other.stations)
+      const theirs = sameStation(mine, other.stations)
       return theirs ? [{ mine, theirs }] : []
     })
   const differences = pairs.map(({ mine, theirs }): DifferenceStation => {
@@ -57,17 +55,6 @@ export function difference(
     },
     ...(asMadeExpandedMm === undefined ? {} : { asMadeExpandedMm }),
   }
-}
-
-function nearestLevel(mine: StationFinding, theirs: readonly StationFinding[]): StationFinding | undefined {
-  let best: StationFinding | undefined
-  for (const station of theirs) {
-    if (!station.counted || station.axisDegrees !== mine.axisDegrees) continue
-    const apart = Math.abs(station.depthMm - mine.depthMm)
-    if (apart > sameLevelMm) continue
-    if (!best || apart < Math.abs(best.depthMm - mine.depthMm)) best = station
-  }
-  return best
 }
 
 /**

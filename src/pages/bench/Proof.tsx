@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import type { Row } from '../../words/findings'
 import { cautions, findingRows, noteTexts, temperatureSentence } from '../../words/findings'
+import { growthRows } from '../../words/growth-rows'
 import { surfaceSentence } from '../../words/surface'
 import {
   aboutSentence,
@@ -28,8 +29,8 @@ export function Proof({
   /** The place of a finding was chosen. */
   readonly onOpen?: () => void
 }) {
-  const { finding, findings, bore } = bench
-  const rows = findingRows(finding, findings)
+  const { finding, findings, bore, job } = bench
+  const rows = [...findingRows(finding, findings), ...growthRows(job, findings, finding)]
   const main = rows.filter((row) => row.rank === 'main')
   return (
     <section className="proof" aria-label={words.parts.proof}>

@@ -1,0 +1,94 @@
+import type { BoreFinding, Findings } from '../core/findings'
+import type { Bore, Measured } from '../core/measured'
+import { growthOf } from '../core/outlook/growth'
+import type { Outlook } from '../core/outlook/outlook'
+import type { Wear } from '../core/outlook/wear'
+import { dayText } from './day-text'
+import { differenceWithDoubt, microns, percent, placeText, plain, size } from './numbers'
+import { joined, type Row } from './row'
+import { words } from './words'
+
+/** How much a bore has worn, and when it would meet its limit; none for a bore to compare with. */
+export function growthRows(measured: Measured, findings: Findings, finding: BoreFinding): Row[] {
+  const bore = measured.bores.find(({ id }) => id === finding.boreId)
+  const { wear, outlook } = growthOf(measured, findings, finding)
+  if (!bore) return []
+  return [
+    ...wear.map((one, index) => wearRow(one, index, bore)),
+    ...(outlook && wear.length > 0 ? outlookRow(outlook) : []),
+  ]
+}
+
+function wearRow(wear: Wear, index: number, bore: Bore): Row {
+  const said = words.growth
+  const { largest, since, stations, allowedShare: allowed, platingShare, clampings, shrunk } = wear
+  const bolted = words.setUp.more.clampings
+  const figure =
+    since === 'new-band'
+      ? said.range(microns(largest.lowMm, { sign: true }), microns(largest.highMm, { sign: true }))
+      : differenceWithDoubt(largest.wearMm, largest.expandedMm)
+  return {
+    id: `wear:${index}`,
+    name: wearName(wear, bore),
+    rank: 'main',
+    place: largest,
+    placeText: placeText(largest),
+    figure,
+    detail: joined(
+      allowed && said.share(percent(Math.max(0, allowed.low)), percent(Math.max(0, allowed.high))),
+      platingShare && said.plating(percent(platingShare.bothSides), percent(platingShare.oneSide)),
+      since === 'new-band' ? said.anywhere : stations > 1 ? said.read(stations) : undefined,
+      shrunk.length > 0 ? said.shrunk(shrunk.map(placeText).join('; ')) : undefined,
+      clampings && words.findings.clampingsApart(bolted[clampings[0]], bolted[clampings[1]]),
+    ),
+  }
+}
+
+function wearName({ since, surveyId }: Wear, { surveys }: Bore): string {
+  const said = words.growth
+  if (since !== 'survey') return said.wear[since]
+  const number = surveys.findIndex(({ id }) => id === surveyId)
+  const survey = surveys[number]
+  if (survey?.hoursRun === 0) return said.wear.whenNew
+  return said.wear.since(
+    survey?.date === undefined ? said.visitNumber(number + 1) : said.visitOn(dayText(survey.date)),
+  )
+}
+
+function outlookRow(outlook: Outlook): Row[] {
+  const said = words.growth
+  const row = { id: 'outlook', name: said.outlook, rank: 'main' } as const
+  if (!outlook.known) {
+    if (outlook.why === 'no-limit') return []
+    return [{ ...row, figure: words.findings.notYet, detail: said.reasons[outlook.why] }]
+  }
+  const { place, limitMm, earliestHours, expectedHours, latestHours, nextCheckHours } = outlook
+  const hours = (value: number) => plain(value, 0)
+  const from = outlook.from === 'surveys' ? said.from.surveys(outlook.surveys) : said.from[outlook.from]
+  return [
+    {
+      ...row,
+      place,
+      placeText: placeText(place),
+      figure: outlook.now
+        ? said.now
+        : earliestHours === undefined
+          ? said.never
+          : said.earliest(hours(Math.floor(earliestHours))),
+      detail: joined(
+        said.limit(size(limitMm)),
+        outlook.now ? said.nowDetail : said.oneSided,
+        nextCheckHours === undefined ? undefined : said.check(hours(Math.floor(nextCheckHours))),
+        expectedHours === undefined ? undefined : said.expected(hours(expectedHours)),
+        outlook.lastTwoExpectedHours === undefined
+          ? undefined
+          : said.lastTwo(hours(outlook.lastTwoExpectedHours)),
+        latestHours === undefined ? undefined : said.latest(hours(Math.ceil(latestHours))),
+        outlook.now || !outlook.slopeUncertain ? undefined : said.uncertain,
+        outlook.rateChanged ? said.changed : undefined,
+        from,
+        said.manual,
+      ),
+    },
+  ]
+}

@@ -1,0 +1,208 @@
+import { describe, expect, it } from 'vitest'
+import { inspect } from '../../../../src/core/inspect'
+import type { Bore, Measured, SetUp, Spec, Survey } from '../../../../src/core/measured'
+import { growthOf } from '../../../../src/core/outlook/growth'
+import { first, measuredBore, onlyScaleDoubt } from '../measured-bore'
+
+const spec: Spec = { newMinMm: 80, newMaxMm: 80.01, wearLimitMm: 80.05 }
+const u = 0.002
+const levelsMm = [10, 60]
+const axesDegrees = [0]
+
+interface Seen {
+  readonly hoursRun?: number
+  readonly sizesMm: readonly number[]
+  readonly survey?: Partial<Survey>
+}
+
+/** A bore measured several times, each with a setting of its own that has no doubt; each station ± u of 2 µm. */
+function visited(visits: readonly Seen[], bore: Partial<Bore> = {}, ofSpec: Spec = spec): Measured {
+  const given = onlyScaleDoubt(u * 1000)
+  const each = visits.map(({ sizesMm }) =>
+    measuredBore(
+      { levelsMm, axesDegrees, rows: sizesMm.map((size) => [size]) },
+      { ...given, spec: ofSpec, bore: { ...given.bore, ...bore } },
+    ),
+  )
+  const measured = first(each)
+  const setUps = visits.map((_, i): SetUp => ({ ...first(measured.setUps), id: `set-up-${i}` }))
+  const surveys = each.map((one, i): Survey => {
+    const survey = first(first(one.bores).surveys)
+    const { hoursRun, survey: more } = visits[i] ?? { sizesMm: [] }
+    return {
+      ...survey,
+      id: `visit-${i}`,
+      setUpId: `set-up-${i}`,
+      ...(hoursRun === undefined ? {} : { hoursRun }),
+      ...more,
+    }
+  })
+  return { ...measured, setUps, bores: [{ ...first(measured.bores), surveys }] }
+}
+
+function growth(measured: Measured) {
+  const findings = inspect(measured)
+  return growthOf(measured, findings, first(findings.bores))
+}
+
+describe('how much a bore has worn', () => {
+  it('is counted from the survey when it was new, and from the last one, station by station', () => {
+    const { wear } = growth(
+      visited([
+        { hoursRun: 0, sizesMm: [80.005, 80.002] },
+        { hoursRun: 100, sizesMm: [80.015, 80.008] },
+        { hoursRun: 200, sizesMm: [80.022, 80.02] },
+      ]),
+    )
+    expect(wear).toMatchObject([
+      { since: 'survey', surveyId: 'visit-0', largest: { depthMm: 60 }, shrunk: [] },
+      { since: 'survey', surveyId: 'visit-1', largest: { depthMm: 60 } },
+    ])
+    expect(wear[0]?.largest.wearMm).toBeCloseTo(0.018, 9)
+    expect(wear[1]?.largest.wearMm).toBeCloseTo(0.012, 9)
+    // Two independent stations of 2 µm each, t at infinite ν.
+    expect(wear[0]?.largest.expandedMm).toBeCloseTo(1.959964 * Math.SQRT2 * u, 6)
+    expect(wear[0]?.allowedShare?.high).toBeCloseTo((0.018 + 0.0055437) / 0.048, 4)
+    expect(wear[1]?.allowedShare).toBeUndefined()
+  })
+
+  it('is counted from a land where the bore was not measured new, else from the new sizes with both ends', () => {
+    const seen = [{ hoursRun: 100, sizesMm: [80.004, 80.03] }]
+    const onLand = growth(visited(seen, { ringTravelMm: { from: 20, to: 100 } })).wear
+    expect(onLand).toMatchObject([{ since: 'land', stations: 1, largest: { depthMm: 60 } }])
+    expect(onLand[0]?.largest.wearMm).toBeCloseTo(0.026, 9)
+    const { wear } = growth(visited(seen))
+    const [band] = wear
+    expect(band?.since).toBe('new-band')
+    expect(band?.largest.lowMm).toBeCloseTo(0.02 - 1.959964 * u, 6)
+    expect(band?.largest.highMm).toBeCloseTo(0.03 + 1.959964 * u, 6)
+  })
+
+  it('is told as a share of the plating, for both walls and for one', () => {
+    const bore = {
+      wall: { kind: 'plated-aluminium', platingUm: 80, expansionPerK: 0, expansionDoubtPerK: 0 },
+    } as const
+    const { wear } = growth(
+      visited(
+        [
+          { hoursRun: 0, sizesMm: [80, 80] },
+          { hoursRun: 50, sizesMm: [80.02, 80.01] },
+        ],
+        bore,
+      ),
+    )
+    expect(wear[0]?.platingShare?.bothSides).toBeCloseTo(0.125, 9)
+    expect(wear[0]?.platingShare?.oneSide).toBeCloseTo(0.25, 9)
+  })
+
+  it('names where it shrank beyond its doubt, and what was bolted on only once', () => {
+    const { wear } = growth(
+      visited([
+        { hoursRun: 10, sizesMm: [80.02, 80.02], survey: { clamping: 'bare' } },
+        { hoursRun: 20, sizesMm: [80.0, 80.021], survey: { clamping: 'torque-plate' } },
+      ]),
+    )
+    const lately = wear.find(({ surveyId }) => surveyId === 'visit-0')
+    expect(lately).toMatchObject({
+      shrunk: [{ depthMm: 10, axisDegrees: 0 }],
+      clampings: ['torque-plate', 'bare'],
+    })
+  })
+
+  it('is nothing for a bore that never ran', () => {
+    expect(growth(visited([{ hoursRun: 0, sizesMm: [80, 80] }]))).toEqual({ wear: [] })
+  })
+})
+
+describe('when a bore meets its limit', () => {
+  it('is said of the station that comes first, half of the way before it', () => {
+    const { outlook } = growth(
+      visited([
+        { hoursRun: 100, sizesMm: [80.0, 80.0] },
+        { hoursRun: 600, sizesMm: [80.01, 80.02] },
+      ]),
+    )
+    expect(outlook).toMatchObject({
+      known: true,
+      from: 'surveys',
+      surveys: 2,
+      place: { depthMm: 60 },
+      now: false,
+      slopeUncertain: false,
+    })
+    if (!outlook?.known) throw new Error('expected an outlook')
+    // The line alone: 30 µm more at 40 µm in 1000 h.
+    expect(outlook.expectedHours).toBeCloseTo(1350, 6)
+    const { earliestHours = 0, latestHours = 0, nextCheckHours } = outlook
+    expect(earliestHours).toBeLessThan(1350)
+    expect(latestHours).toBeGreaterThan(1350)
+    expect(nextCheckHours).toBeCloseTo(600 + (earliestHours - 600) / 2, 9)
+  })
+
+  it('has no expected hours where the growth does not stand out, and the earliest all the same', () => {
+    const { outlook } = growth(
+      visited([
+        { hoursRun: 0, sizesMm: [80.0, 80.0] },
+        { hoursRun: 500, sizesMm: [80.001, 80.001] },
+      ]),
+    )
+    expect(outlook).toMatchObject({ known: true, slopeUncertain: true })
+    expect(outlook).not.toHaveProperty('expectedHours')
+    expect(outlook?.known && outlook.earliestHours).toBeGreaterThan(500)
+  })
+
+  it('lets the last two surveys govern where the rate has changed', () => {
+    const slow = [0, 1000, 2000].map((hoursRun, i) => ({
+      hoursRun,
+      sizesMm: [80 + 0.002 * i, 80 + 0.002 * i],
+    }))
+    const { outlook } = growth(visited([...slow, { hoursRun: 3000, sizesMm: [80.03, 80.03] }]))
+    expect(outlook).toMatchObject({ known: true, rateChanged: true })
+    if (!outlook?.known) throw new Error('expected an outlook')
+    // 20 µm more at 26 µm in 1000 h.
+    expect(outlook.lastTwoExpectedHours).toBeCloseTo(3000 + 20_000 / 26, 3)
+    expect(outlook.earliestHours).toBeLessThan(outlook.lastTwoExpectedHours ?? 0)
+  })
+
+  it('is now where the bound is past the limit, and no date where the bore shrank', () => {
+    expect(
+      growth(
+        visited([
+          { hoursRun: 0, sizesMm: [80, 80] },
+          { hoursRun: 500, sizesMm: [80.048, 80] },
+        ]),
+      ).outlook,
+    ).toMatchObject({ known: true, now: true, place: { depthMm: 10 } })
+    expect(
+      growth(
+        visited([
+          { hoursRun: 10, sizesMm: [80.03, 80.03] },
+          { hoursRun: 500, sizesMm: [80.01, 80.01] },
+        ]),
+      ).outlook,
+    ).toMatchObject({ known: false, why: 'shrunk' })
+  })
+
+  it('says what it lacks: hours, a limit, something to count from', () => {
+    const sizesMm = [80.02, 80.02]
+    const why = (measured: Measured) => {
+      const { outlook } = growth(measured)
+      return outlook?.known === false ? outlook.why : 'known'
+    }
+    expect(why(visited([{ sizesMm }]))).toBe('no-hours')
+    expect(why(visited([{ hoursRun: 5, sizesMm }], {}, {}))).toBe('no-limit')
+    expect(why(visited([{ hoursRun: 5, sizesMm }], {}, { wearLimitMm: 80.05 }))).toBe('nothing-to-count-from')
+    expect(why(visited([{ hoursRun: 5, sizesMm }]))).toBe('known')
+  })
+
+  it('leaves out surveys with something else bolted on', () => {
+    const { outlook } = growth(
+      visited([
+        { hoursRun: 0, sizesMm: [80, 80], survey: { clamping: 'bare' } },
+        { hoursRun: 300, sizesMm: [80.02, 80.02], survey: { clamping: 'torque-plate' } },
+        { hoursRun: 600, sizesMm: [80.02, 80.02], survey: { clamping: 'bare' } },
+      ]),
+    )
+    expect(outlook).toMatchObject({ known: true, surveys: 2 })
+  })
+})

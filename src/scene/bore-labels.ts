@@ -162,26 +162,35 @@ function surfaceLabels(bore: LabelledBore): readonly Label[] {
 
 const besidePx = 7
 
+/** Places along a finding that are looked at for where it shows on the far wall. */
+const placesAlong = 13
+
 function besideFinding(
   bore: LabelledBore,
   finding: SurfaceFinding,
   view: PictureView,
 ): readonly LabelOffer[] {
-  const { depthMm, angleDegrees } = middleOfSurface(finding)
-  const half = Math.min(surfaceWidthDegrees(finding), 359) / 2
-  const at = (turnDegrees: number, depth: number) =>
-    onFarWall(bore, { depthMm: depth, angle: (angleDegrees + turnDegrees) * radians }, view, anyFarWall)
-  const beside = [at(-half, depthMm), at(half, depthMm)].flatMap((seen) => seen ?? [])
-  const [left, right] = [...beside].sort((one, other) => one.x - other.x)
-  const above = at(0, finding.fromDepthMm)
-  const below = at(0, finding.toDepthMm)
-  const middle = at(0, depthMm)
+  const { depthMm } = middleOfSurface(finding)
+  const width = surfaceWidthDegrees(finding)
+  const seen = Array.from({ length: placesAlong }, (_, index) => {
+    const angle = (finding.fromDegrees + (width * index) / (placesAlong - 1)) * radians
+    const at = onFarWall(bore, { depthMm, angle }, view, anyFarWall)
+    return at ? [{ ...at, angle }] : []
+  }).flat()
+  if (seen.length === 0) return []
+  const [left, right] = [
+    seen.reduce((a, b) => (b.x < a.x ? b : a)),
+    seen.reduce((a, b) => (b.x > a.x ? b : a)),
+  ]
+  const squarest = seen.reduce((a, b) => (b.facing < a.facing ? b : a))
+  const at = (depth: number) => onFarWall(bore, { depthMm: depth, angle: squarest.angle }, view, anyFarWall)
+  const [above, below] = [at(finding.fromDepthMm), at(finding.toDepthMm)]
   return [
-    ...(right && beside.length > 1 ? [{ x: right.x + besidePx, y: right.y, alignX: 0, alignY: 0.5 }] : []),
-    ...(left && beside.length > 1 ? [{ x: left.x - besidePx, y: left.y, alignX: 1, alignY: 0.5 }] : []),
+    { x: right.x + besidePx, y: right.y, alignX: 0, alignY: 0.5 },
+    { x: left.x - besidePx, y: left.y, alignX: 1, alignY: 0.5 },
     ...(above ? [{ x: above.x, y: above.y - besidePx, alignX: 0.5, alignY: 1 }] : []),
     ...(below ? [{ x: below.x, y: below.y + besidePx, alignX: 0.5, alignY: 0 }] : []),
-    ...(middle ? [{ x: middle.x, y: middle.y, alignX: 0.5, alignY: 0.5 }] : []),
+    { x: squarest.x, y: squarest.y, alignX: 0.5, alignY: 0.5 },
   ]
 }
 

@@ -7,7 +7,7 @@ export interface BorePlace {
   readonly deviationUm: number
 }
 
-/** What a line stands for; the material has a colour for each. */
+/** What a line stands for; the material has a colour for each, and the shader counts outlines from `surface` on. */
 export const strokeRoles = [
   'min',
   'max',

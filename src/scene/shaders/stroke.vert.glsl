@@ -10,6 +10,10 @@ in vec3 there; // the other end of the segment, the same
 in vec3 style; // x side: ±1 at the first end, ±2 at the second, y width in CSS pixels, z role
 in vec2 opacity; // of the parts on the far side of the bore and on the side turned to the eye
 
+// From here on lines are outlines, whose segments reach a little past their ends to close the bends.
+const float firstOutline = 5.0;
+const float reach = 0.12; // of the width
+
 out float vAcross; // CSS pixels from the middle of the line
 out float vWidth;  // CSS pixels
 out vec4 vColour;  // sRGB as written and opacity
@@ -26,6 +30,10 @@ void main() {
   vec3 outward = mat3(modelViewMatrix) * outwardAt(here.x);
   float towardEye = dot(outward, normalize(-inView.xyz));
   vColour = strokeColours[int(style.z)];
-  vColour.a *= mix(opacity.x, opacity.y, smoothstep(-0.1, 0.1, towardEye));
-  gl_Position = clip + vec4(across * vAcross * 2.0 / viewport * clip.w, 0.0, 0.0);
+  float near = smoothstep(-0.1, 0.1, towardEye);
+  vColour.a *= mix(opacity.x, opacity.y, near);
+  // What is faint would show where two segments lie over one another.
+  float past = style.z > firstOutline - 0.5 ? reach * style.y * (1.0 - near) * (abs(style.x) > 1.5 ? 1.0 : -1.0) : 0.0;
+  vec2 onward = vec2(across.y, -across.x) * past;
+  gl_Position = clip + vec4((across * vAcross + onward) * 2.0 / viewport * clip.w, 0.0, 0.0);
 }

@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import type { SurfaceFinding } from '../../../src/core/measured'
 import { deviationAt } from '../../../src/scene/grid-reading'
+import { strokeRoles } from '../../../src/scene/stroke-geometry'
 import { outlinePaths, surfaceStrokes } from '../../../src/scene/surface-strokes'
 import { evenGrid } from './drawn-cylinder'
 
@@ -52,6 +54,17 @@ describe('the outline of a surface finding on the drawn wall', () => {
     const depths = (dot[0] ?? []).map(({ depthMm }) => depthMm)
     expect(Math.min(...depths)).toBe(0)
     expect(Math.max(...depths)).toBeGreaterThan(0)
+  })
+})
+
+describe('the shader of lines', () => {
+  it('has a colour for each role and counts outlines from that of surface findings on', () => {
+    const path = new URL('../../../src/scene/shaders/stroke.vert.glsl', import.meta.url)
+    const text = readFileSync(path, 'utf8')
+    const number = (pattern: RegExp) => Number(pattern.exec(text)?.[1])
+    expect(number(/strokeColours\[(\d+)\];/)).toBe(strokeRoles.length)
+    expect(number(/firstOutline = (\d+)\.0;/)).toBe(strokeRoles.indexOf('surface'))
+    expect(strokeRoles.slice(strokeRoles.indexOf('surface'))).toEqual(['surface', 'surface-middle'])
   })
 })
 

@@ -12,6 +12,7 @@ import { useChosenBore } from './BoreTabs'
 import { Dialog } from './Dialog'
 import { nameOr } from './desk'
 import { fileName } from './file-name'
+import { ModelToPrint } from './ModelToPrint'
 import { type DrawnToSend, pictureToSend } from './send-picture'
 import { textToSend } from './send-text'
 import { type Parcel, type Sent, sendBy, type Way, waysFor } from './send-ways'
@@ -45,6 +46,7 @@ export function SendPanel({ onClose }: { readonly onClose: () => void }) {
         <section className="send-part">
           <PicturePreview picture={picture} alt={pictureAlt(job, bore, surveyId)} />
           <div className="send-ways">{buttons(['copy-picture', 'save-picture'])}</div>
+          {bore ? <ModelToPrint job={job} bore={bore} surveyId={surveyId} /> : null}
         </section>
         <section className="send-part">
           <TextPreview text={parcel.text} />

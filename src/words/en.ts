@@ -12,6 +12,7 @@ import { instruments } from './english/instruments'
 import { keeping } from './english/keeping'
 import { keptSpecs } from './english/kept-specs'
 import { limits } from './english/limits'
+import { model } from './english/model'
 import { number } from './english/number'
 import { paste } from './english/paste'
 import { phone } from './english/phone'
@@ -47,6 +48,7 @@ export const en = {
   ...picture,
   ...phone,
   ...photographs,
+  ...model,
   ...number,
   ...verdict,
   ...findings,

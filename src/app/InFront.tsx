@@ -7,7 +7,17 @@ import { Dialog, useShown } from './Dialog'
 import { desk } from './desk'
 import { ExampleList } from './ExampleList'
 import { JobNote } from './JobNote'
-import { closeAids, closeExamples, closeNote, closeProblems, inFront, type Question } from './questions'
+import {
+  closeAids,
+  closeExamples,
+  closeKeys,
+  closeNote,
+  closeProblems,
+  inFront,
+  type Question,
+} from './questions'
+
+const KeyList = lazy(async () => ({ default: (await import('./KeyList')).KeyList }))
 
 const AidsChoice = lazy(async () => ({ default: (await import('../pages/bench/AidsChoice')).AidsChoice }))
 
@@ -17,7 +27,7 @@ const KeptSpecsDialog = lazy(async () => ({
 
 /** What stands in front of the page: lists, the note, what is wrong in a file, a question. */
 export function InFront() {
-  const { question, problems, examples, note, aids, keptSpecs } = useStore(inFront)
+  const { question, problems, examples, note, aids, keys, keptSpecs } = useStore(inFront)
   return (
     <>
       {examples ? (
@@ -28,6 +38,13 @@ export function InFront() {
       {note ? (
         <Dialog title={words.note.title} onClose={closeNote}>
           <JobNote />
+        </Dialog>
+      ) : null}
+      {keys ? (
+        <Dialog title={words.keyList.title} onClose={closeKeys}>
+          <Suspense fallback={null}>
+            <KeyList />
+          </Suspense>
         </Dialog>
       ) : null}
       {aids ? (

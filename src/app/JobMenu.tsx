@@ -9,7 +9,7 @@ import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { copyAsNewJob, saveJobToFile, showShelf, startNewJob } from './desk'
 import { Menu, type MenuItem } from './Menu'
-import { ask, showAids, showExamples, showNote } from './questions'
+import { ask, showAids, showExamples, showKeys, showNote } from './questions'
 import { useFileChooser } from './use-file-chooser'
 
 /** Everything that is done with a job as a whole, between what else its place has room for. */
@@ -43,6 +43,7 @@ function useItems(chooseFile: () => void): MenuItem[] {
     { label: words.note.menu, pick: showNote, apart: true },
     { label: file.examples, pick: showExamples },
     { label: words.aids.menu, pick: showAids },
+    { label: words.keyList.menu, pick: showKeys },
     ...(bore
       ? [{ label: words.bar.addSurvey(nameOf(bore)), pick: () => measureAgain(bore), apart: true }]
       : []),

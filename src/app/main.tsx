@@ -6,7 +6,7 @@ import { startDesk } from './desk'
 import { saveLoop, watchOverJob } from './keeping'
 import { keepAids } from './kept-aids'
 import { keepHand } from './kept-hand'
-import { listenForUndo } from './page-keys'
+import { listenForKeyList, listenForUndo } from './page-keys'
 import { applyTheme } from './theme'
 
 const root = document.getElementById('root')
@@ -16,6 +16,7 @@ applyTheme()
 keepHand()
 keepAids()
 listenForUndo()
+listenForKeyList()
 watchOverJob()
 window.addEventListener('beforeunload', (event) => {
   const { kind } = saveLoop.state.getState()

@@ -23,6 +23,7 @@ export interface InFront {
   readonly note?: true
   readonly keptSpecs?: true
   readonly aids?: true
+  readonly keys?: true
 }
 
 export const inFront = createStore<InFront>(() => ({}))
@@ -90,4 +91,12 @@ export function showKeptSpecs() {
 
 export function closeKeptSpecs() {
   without('keptSpecs')
+}
+
+export function showKeys() {
+  inFront.setState({ keys: true })
+}
+
+export function closeKeys() {
+  without('keys')
 }

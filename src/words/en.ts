@@ -11,6 +11,7 @@ import { growth } from './english/growth'
 import { instruments } from './english/instruments'
 import { keeping } from './english/keeping'
 import { keptSpecs } from './english/kept-specs'
+import { keyList } from './english/key-list'
 import { limits } from './english/limits'
 import { model } from './english/model'
 import { number } from './english/number'
@@ -41,6 +42,7 @@ export const en = {
   ...gaugeCheck,
   ...keptSpecs,
   ...limits,
+  ...keyList,
   ...bore,
   ...shelf,
   ...sheet,

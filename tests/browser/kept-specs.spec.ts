@@ -42,6 +42,7 @@ test('limits are kept under a name and begin the next job of the kind, by keyboa
   await page.keyboard.press('Enter')
   await expect(take).toBeHidden()
   await expect(field(page, limits.labels.wearLimit)).toHaveValue('54.050')
+  await page.getByRole('button', { name: setUp.more.title, exact: true }).click()
   await expect(field(page, bar.machine)).toHaveValue('Saw 54')
   await expect(field(page, bar.jobName)).toHaveValue('')
   // The plan is there, and nothing that was read on another day; the setting is asked about.

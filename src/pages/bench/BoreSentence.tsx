@@ -1,5 +1,5 @@
 import { roles, wallKinds } from '../../core/measured'
-import { describeJob, setBore, setSurvey } from '../../job/commands'
+import { setBore, setSurvey } from '../../job/commands'
 import { chooseSurvey } from '../../session/session'
 import { plain } from '../../words/numbers'
 import { words } from '../../words/words'
@@ -12,7 +12,7 @@ import type { OnBench } from './use-job'
 import { useRange } from './use-range'
 
 /** Length, wall and ring travel of the bore and when it was measured, as a sentence whose parts are fields. */
-export function BoreSentence({ job, bore, survey }: OnBench) {
+export function BoreSentence({ bore, survey }: OnBench) {
   const said = words.bore
   const keep = (patch: Parameters<typeof setBore>[2], label: string = words.changes.bore) =>
     perform(label, (job) => setBore(job, bore.id, patch))
@@ -33,7 +33,6 @@ export function BoreSentence({ job, bore, survey }: OnBench) {
   })
   return (
     <p className="sentence">
-      <Machine machine={job.machine} />{' '}
       <Sentence
         template={said.who}
         fields={{
@@ -109,34 +108,6 @@ export function BoreSentence({ job, bore, survey }: OnBench) {
       />{' '}
       <Measured bore={bore} survey={survey} />
     </p>
-  )
-}
-
-/** A longer name is read by going through it: the sentence keeps its lines. */
-const widestMachine = 26
-
-/** What the engine is in, by which a job is found again. */
-function Machine({ machine }: { readonly machine: string | undefined }) {
-  const keep = (typed: string) => {
-    const named = typed.trim() === '' ? undefined : typed.trim()
-    return perform(words.changes.machine, (job) => describeJob(job, { machine: named }))
-  }
-  return (
-    <Sentence
-      template={words.bore.machine}
-      fields={{
-        machine: (
-          <TypedField
-            label={words.bar.machine}
-            text={machine ?? ''}
-            placeholder={words.app.notRecorded}
-            numeric={false}
-            width={Math.min(widestMachine, Math.max(12, machine?.length ?? 0))}
-            commit={keep}
-          />
-        ),
-      }}
-    />
   )
 }
 

@@ -6,6 +6,7 @@ import { setGauge, setSetUp } from '../../job/set-up-commands'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { FieldUnit } from './FieldUnit'
+import { MachineSentence } from './MachineSentence'
 import { dialMarks, sizeMarks } from './marks'
 import { NumberField } from './NumberField'
 import { perform } from './perform'
@@ -22,6 +23,7 @@ export function SurveyRecord(bench: OnBench) {
   return (
     <section className="panel" aria-label={said.title}>
       <p className="sentence">
+        <MachineSentence {...bench.job} />{' '}
         <Sentence
           template={survey.clamping === 'torque-plate' ? said.surveyPlate : said.survey}
           fields={surveyFields(bench)}

@@ -69,6 +69,7 @@ test('a block with heads goes where its heads say, to several bores, and what is
   )
   const panel = page.locator('.paste-panel')
   await expect(panel).toContainText(paste.taken(4, 2))
+  await expect(panel).toContainText(paste.byHeads('depths and axes'))
   await expect(figure(page, depth1)).toHaveText('54.041')
   const refused = panel.getByRole('listitem')
   await expect(refused).toHaveCount(4)

@@ -61,13 +61,14 @@ function isStation(key: string, { to }: RefusedCell): boolean {
   return to !== undefined && key === `${to.surveyId} ${to.place.depthMm} ${to.place.axisDegrees}`
 }
 
-function summary({ taken, readings, refused, unreadable }: PasteReport): string {
+function summary({ taken, readings, refused, unreadable, heads = [] }: PasteReport): string {
   const said = words.paste
   if (unreadable !== undefined) return unreadable
   const replaced = taken.filter(({ replaces }) => replaces > 0).length
   const parts = [
     readings > 0 ? said.taken(readings, taken.length) : said.nothing,
     ...(replaced > 0 ? [said.replaced(replaced)] : []),
+    ...(heads.length > 0 ? [said.byHeads(words.app.and(heads.map((head) => said.heads[head])))] : []),
     ...(refused.length > 0 ? [said.refused(refused.length)] : []),
   ]
   return parts.join(' ')

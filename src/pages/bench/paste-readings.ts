@@ -30,8 +30,13 @@ export function pasteReadings(text: string, from: CellAt): void {
     return
   }
   const couldBeReading = (cell: string) => readRepeats(cell, bench.setUp, bench.gauge).ok
-  const { cells } = pastedBlock(read.rows, { ...sheetsOf(bench), from, couldBeReading })
-  showPasted(takenFrom(bench, cells))
+  const { cells, heads } = pastedBlock(read.rows, { ...sheetsOf(bench), from, couldBeReading })
+  const named = [
+    ...(heads.depths ? (['depths'] as const) : []),
+    ...(heads.axes || heads.rowAxes ? (['axes'] as const) : []),
+    ...(heads.bores ? (['bores'] as const) : []),
+  ]
+  showPasted({ ...takenFrom(bench, cells), heads: named })
 }
 
 /** Takes a refused cell that was mended; says why it is refused still. */

@@ -28,6 +28,8 @@ export interface PasteReport {
   /** How many readings were taken in all. */
   readonly readings: number
   readonly refused: readonly RefusedCell[]
+  /** How the block was read: what its heads named. */
+  readonly heads?: readonly ('depths' | 'axes' | 'bores')[]
   /** Why the text as a whole could not be read, with the text. */
   readonly unreadable?: string
   readonly text?: string

@@ -8,6 +8,8 @@ export const paste = {
       stations === 1
         ? 'At one of them they took the place of earlier ones.'
         : `At ${stations} of them they took the place of earlier ones.`,
+    byHeads: (heads: string) => `Placed by the heads of the block: ${heads}.`,
+    heads: { depths: 'depths', axes: 'axes', bores: 'bores' },
     nothing: 'Nothing was taken.',
     refused: (cells: number) =>
       cells === 1

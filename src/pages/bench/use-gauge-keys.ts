@@ -57,7 +57,10 @@ function pressOf(event: KeyboardEvent): GaugePress {
 
 function focusOf(target: EventTarget | null): GaugePress['focus'] {
   if (!(target instanceof HTMLElement)) return 'other'
-  if (takesText(target) || document.querySelector('dialog[open]')) return 'text'
+  // An open menu is gone through by typing the name of a choice.
+  if (takesText(target) || target.closest('[role="menu"]') || document.querySelector('dialog[open]')) {
+    return 'text'
+  }
   if (placeOfCell(target)) return 'cell'
   if (target instanceof HTMLSelectElement) return 'list'
   return target.closest('.picture-box') ? 'signs' : 'other'

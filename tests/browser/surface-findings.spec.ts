@@ -31,17 +31,17 @@ async function onWall(page: Page, across: number, down: number): Promise<{ x: nu
 }
 
 /** A wide photograph as a camera writes it, with a mark in its APP1 segment where a place would stand. */
-async function photograph(page: Page, secret: string): Promise<Buffer> {
-  const base64 = await page.evaluate(() => {
+async function photograph(page: Page, secret: string, colour = '#a05030'): Promise<Buffer> {
+  const base64 = await page.evaluate((colour) => {
     const canvas = document.createElement('canvas')
     canvas.width = 2000
     canvas.height = 1000
     const pen = canvas.getContext('2d')
     if (!pen) throw new Error('nothing to draw with')
-    pen.fillStyle = '#a05030'
+    pen.fillStyle = colour
     pen.fillRect(0, 0, 2000, 500)
     return canvas.toDataURL('image/jpeg').split(',')[1] ?? ''
-  })
+  }, colour)
   const jpeg = Buffer.from(base64, 'base64')
   const content = Buffer.from(`Exif\0\0${secret}`, 'latin1')
   const head = Buffer.from([0xff, 0xe1, 0, content.length + 2])
@@ -111,6 +111,25 @@ test('a mark dragged across 180° is told more of, photographed, kept over a rel
   })
   await expect(page.getByRole('alert')).toHaveText(photographs.unreadable('notes.txt'))
   await expectAccessible(page)
+  // The same picture again is not another one; another one is dropped where it belongs, and opens no file.
+  await chooser.setInputFiles({ name: 'again.jpg', mimeType: 'image/jpeg', buffer: camera })
+  const second = (await photograph(page, '', '#305080')).toString('base64')
+  await page.locator('.photographs').evaluate((element, base64) => {
+    const dataTransfer = new DataTransfer()
+    const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))
+    dataTransfer.items.add(new File([bytes], 'dropped.jpg', { type: 'image/jpeg' }))
+    for (const type of ['dragover', 'drop']) {
+      element.dispatchEvent(new DragEvent(type, { bubbles: true, cancelable: true, dataTransfer }))
+    }
+  }, second)
+  const dropped = page.getByRole('button', { name: photographs.shown('dropped.jpg') })
+  await expect(dropped).toBeVisible()
+  await expect(page.locator('.thumbnail')).toHaveCount(2)
+  await expect(page.locator('.drop-here')).toHaveCount(0)
+  await expect(page.getByRole('dialog')).toHaveCount(0)
+  await page.getByRole('button', { name: photographs.remove('dropped.jpg') }).click()
+  await expect(page.locator('.thumbnail')).toHaveCount(1)
+
   // A full disk keeps no photograph and says so, in the words of saving.
   await page.evaluate(() => {
     const own = IDBObjectStore.prototype.put

@@ -3,9 +3,11 @@ import { resolve } from 'node:path'
 import { inspect } from '../core/inspect'
 import { layOut } from '../formats/plain-text'
 import { readJob } from '../job/read-job'
+import type { Job } from '../job/schema'
 import { problemPlace, problemText } from '../words/findings'
 import { words } from '../words/words'
 import { inspectJson, jsonText } from './inspect-json'
+import { filledByTable, isTableName, type Reported } from './inspect-table'
 import { inspectText } from './inspect-text'
 
 /** What the command writes and ends with. Standard output carries findings (or problems as JSON) only. */
@@ -15,39 +17,78 @@ export interface Outcome {
   readonly errors: string
 }
 
-/** A problem as it is reported: a code, where it is, and what to do about it. */
-interface Reported {
-  readonly code: string
-  readonly path: string
-  readonly text: string
-}
-
-/** `inspect FILE [--json]`: reads a job file and reports what its readings prove. */
+/** `inspect FILE [--json]`, `inspect TABLE --spec JOB [--json]`: reads a file and reports what its readings prove. */
 export function inspectCommand(parameters: readonly string[], folder: string): Outcome {
-  const options = parameters.filter((p) => p.startsWith('-'))
-  const files = parameters.filter((p) => !p.startsWith('-'))
-  const unknown = options.find((option) => option !== '--json')
-  const [file] = files
-  if (unknown !== undefined || files.length !== 1 || file === undefined) return usage(unknown)
-  const json = options.includes('--json')
+  const asked = askedOf(parameters)
+  if (typeof asked === 'string') return usage(asked)
+  const { file, spec, json } = asked
   const read = contentOf(resolve(folder, file))
   if (!read.ok) return refused(file, json, [read.problem])
+  const job = jobIn(read.content, spec ?? file, json, spec === undefined ? undefined : resolve(folder, spec))
+  if ('exitStatus' in job) return job
+  const filled = spec === undefined ? { ok: true as const, job } : filledByTable(job, read.content)
+  if (!filled.ok) return refused(file, json, filled.problems, filled.problems.map(lineOf))
+  const findings = inspect(filled.job)
+  const output = json ? jsonText(inspectJson(filled.job, findings)) : inspectText(filled.job, findings)
+  return { exitStatus: 0, output, errors: '' }
+}
+
+interface Asked {
+  readonly file: string
+  readonly spec?: string
+  readonly json: boolean
+}
+
+/** What was asked for, or why nobody can tell; an empty text where only the usage is wanted. */
+function askedOf(parameters: readonly string[]): Asked | string {
+  const said = words.inspect
+  const at = parameters.indexOf('--spec')
+  const spec = at < 0 ? undefined : parameters[at + 1]
+  const others = at < 0 ? parameters : parameters.toSpliced(at, 2)
+  const options = others.filter((p) => p.startsWith('-'))
+  const files = others.filter((p) => !p.startsWith('-'))
+  const unknown = options.find((option) => option !== '--json')
+  if (unknown !== undefined)
+    return unknown === '--help' || unknown === '-h' ? '' : said.unknownOption(unknown)
+  const [file] = files
+  if (files.length !== 1 || file === undefined) return said.oneFile
+  const isTable = isTableName(file)
+  if (isTable && (spec === undefined || spec.startsWith('-'))) return said.specForTable
+  if (!isTable && at >= 0) return said.noSpecForJob
+  return { file, json: options.includes('--json'), ...(spec === undefined ? {} : { spec }) }
+}
+
+/** The job in a file, or how the command ends where it holds none. */
+function jobIn(
+  content: Uint8Array,
+  name: string,
+  json: boolean,
+  specPath: string | undefined,
+): Job | Outcome {
+  const read = specPath === undefined ? { ok: true as const, content } : contentOf(specPath)
+  if (!read.ok) return refused(name, json, [read.problem])
   const result = readJob(read.content)
   if (!result.ok) {
     const problems = result.problems.map((problem) => ({ ...problem, text: problemText(problem) }))
     const lines = result.problems.map((p) => words.file.problemAt(problemPlace(p), problemText(p)))
-    return refused(file, json, problems, lines)
+    return refused(name, json, problems, lines)
   }
-  const findings = inspect(result.job)
-  const output = json ? jsonText(inspectJson(result.job, findings)) : inspectText(result.job, findings)
-  return { exitStatus: 0, output, errors: '' }
+  if (specPath === undefined || !hasReadings(result.job)) return result.job
+  return refused(name, json, [
+    { code: 'spec-has-readings', path: 'bores', text: words.inspect.specHasReadings },
+  ])
 }
 
-function usage(unknownOption: string | undefined): Outcome {
-  const said = words.inspect
-  const asked = unknownOption === '--help' || unknownOption === '-h'
-  const why = asked ? '' : unknownOption === undefined ? said.oneFile : said.unknownOption(unknownOption)
-  return { exitStatus: 2, output: '', errors: `${why === '' ? '' : `${why}\n\n`}${said.usage}\n` }
+function hasReadings({ bores }: Job): boolean {
+  return bores.some(({ surveys }) => surveys.some(({ readings }) => readings.length > 0))
+}
+
+function lineOf({ path, text }: Reported): string {
+  return path === '' ? text : words.file.problemAt(path, text)
+}
+
+function usage(why: string): Outcome {
+  return { exitStatus: 2, output: '', errors: `${why === '' ? '' : `${why}\n\n`}${words.inspect.usage}\n` }
 }
 
 function refused(

@@ -28,6 +28,7 @@ import { sheet } from './english/sheet'
 import { shelf } from './english/shelf'
 import { simulation } from './english/simulation'
 import { surface } from './english/surface'
+import { table } from './english/table'
 import { verdict } from './english/verdict'
 
 /**
@@ -64,6 +65,7 @@ export const en = {
   ...simulation,
   ...surface,
   ...send,
+  ...table,
   ...firstPage,
   ...aids,
 }

@@ -93,6 +93,7 @@ export const bench = {
     boreAdded: 'bore added',
     boreRemoved: 'bore removed',
     restored: 'earlier version restored',
+    table: (file: string) => `readings from ${file}`,
   },
   file: {
     menu: 'Job',

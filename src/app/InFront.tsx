@@ -13,12 +13,14 @@ import {
   closeKeys,
   closeNote,
   closeProblems,
+  closeTable,
   inFront,
   type Question,
 } from './questions'
 
 const KeyList = lazy(async () => ({ default: (await import('./KeyList')).KeyList }))
 
+const ImportTable = lazy(async () => ({ default: (await import('./ImportTable')).ImportTable }))
 const AidsChoice = lazy(async () => ({ default: (await import('../pages/bench/AidsChoice')).AidsChoice }))
 
 const KeptSpecsDialog = lazy(async () => ({
@@ -27,7 +29,7 @@ const KeptSpecsDialog = lazy(async () => ({
 
 /** What stands in front of the page: lists, the note, what is wrong in a file, a question. */
 export function InFront() {
-  const { question, problems, examples, note, aids, keys, keptSpecs } = useStore(inFront)
+  const { question, problems, examples, note, aids, keys, keptSpecs, table } = useStore(inFront)
   return (
     <>
       {examples ? (
@@ -58,6 +60,18 @@ export function InFront() {
         <Suspense fallback={null}>
           <KeptSpecsDialog />
         </Suspense>
+      ) : null}
+      {table ? (
+        <Dialog
+          key={table.name}
+          title={words.table.title(table.name)}
+          className="import"
+          onClose={closeTable}
+        >
+          <Suspense fallback={<p role="status">{words.table.reading}</p>}>
+            <ImportTable table={table} />
+          </Suspense>
+        </Dialog>
       ) : null}
       {problems ? (
         <Dialog title={words.file.problemsTitle(problems.name)} onClose={closeProblems}>

@@ -20,22 +20,25 @@ export function JobMenu(props: {
 }) {
   const { text = words.file.menu, before = [], after = [] } = props
   const file = useFileChooser()
-  const items = useItems(file.choose)
+  const table = useFileChooser('table')
+  const items = useItems(file.choose, table.choose)
   return (
     <>
       <Menu text={text} items={[...before, ...items, ...after]} />
       {file.field}
+      {table.field}
     </>
   )
 }
 
-function useItems(chooseFile: () => void): MenuItem[] {
+function useItems(chooseFile: () => void, chooseTable: () => void): MenuItem[] {
   const bore = useChosenBore()
   const isOnly = useStore(jobStore, ({ job }) => job.bores.length === 1)
   const { file } = words
   return [
     { label: file.new, pick: () => void startNewJob() },
     { label: file.open, pick: chooseFile },
+    { label: words.table.menu, pick: chooseTable },
     { label: file.kept, pick: showShelf },
     { label: file.save, pick: () => void saveJobToFile(false), apart: true },
     { label: file.saveAs, pick: () => void saveJobToFile(true) },

@@ -13,6 +13,7 @@ import { Dialog } from './Dialog'
 import { nameOr } from './desk'
 import { fileName } from './file-name'
 import { ModelToPrint } from './ModelToPrint'
+import { SendTables } from './SendTables'
 import { type DrawnToSend, pictureToSend } from './send-picture'
 import { textToSend } from './send-text'
 import { type Parcel, type Sent, sendBy, type Way, waysFor } from './send-ways'
@@ -53,6 +54,7 @@ export function SendPanel({ onClose }: { readonly onClose: () => void }) {
           <div className="send-ways">{buttons(['copy-text', 'save-text'])}</div>
         </section>
       </div>
+      <SendTables job={job} onSaved={(name) => setSaid(words.send.done.saved(name))} />
     </Dialog>
   )
 }

@@ -1,20 +1,25 @@
 import { withoutPhotographs } from '../job/embedded-photographs'
 import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
-import { type ReadResult, readJob } from '../job/read-job'
+import { readJob } from '../job/read-job'
 import type { Job } from '../job/schema'
 import { writeJob } from '../job/write-job'
 import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { changeOver, layOut, say } from './desk'
 import { jobPen } from './keeping'
-import { ask, showProblems, tell } from './questions'
+import { ask, showProblems, showTable, tell } from './questions'
 import { shelf, unlessShelfFails } from './shelf-here'
 
-/** Reads a file and lays its job on the bench; whatever is wrong is said and the job there stays. */
+/**
+ * Reads a file and lays its job on the bench, or shows the table of readings in it; whatever is wrong is said and the
+ * job there stays.
+ */
 export async function openFile(file: File): Promise<void> {
-  const read = await readFile(file)
-  if (read === undefined) return tell(words.file.notRead(file.name))
+  const bytes = await bytesOf(file)
+  if (bytes === undefined) return tell(words.file.notRead(file.name))
+  if (isTable(file.name, bytes)) return showTable({ name: file.name, bytes })
+  const read = readJob(bytes)
   if (!read.ok) return showProblems(file.name, read.problems)
   const { job: bare, photographs } = withoutPhotographs(read.job)
   const job = await withIdentity(bare)
@@ -28,9 +33,15 @@ export async function openFile(file: File): Promise<void> {
   })
 }
 
-async function readFile(file: File): Promise<ReadResult | undefined> {
+/** By its name; a text that begins like a job is one. */
+function isTable(name: string, bytes: Uint8Array): boolean {
+  const start = new TextDecoder().decode(bytes.subarray(0, 100)).trimStart()
+  return /\.(csv|tsv|txt)$/i.test(name) && !start.startsWith('{')
+}
+
+async function bytesOf(file: File): Promise<Uint8Array | undefined> {
   try {
-    return readJob(new Uint8Array(await file.arrayBuffer()))
+    return new Uint8Array(await file.arrayBuffer())
   } catch (error) {
     // The browser could not get at the bytes: moved, deleted, or no leave to read it.
     if (error instanceof DOMException) return undefined

@@ -23,7 +23,14 @@ export interface InFront {
   readonly note?: true
   readonly keptSpecs?: true
   readonly aids?: true
+  /** A table of readings that is being looked at before any of it is taken. */
+  readonly table?: TableToImport
   readonly keys?: true
+}
+
+export interface TableToImport {
+  readonly name: string
+  readonly bytes: Uint8Array
 }
 
 export const inFront = createStore<InFront>(() => ({}))
@@ -99,4 +106,12 @@ export function showKeys() {
 
 export function closeKeys() {
   without('keys')
+}
+
+export function showTable(table: TableToImport) {
+  inFront.setState({ table })
+}
+
+export function closeTable() {
+  without('table')
 }

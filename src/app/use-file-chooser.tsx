@@ -2,8 +2,14 @@ import { type ChangeEvent, type ReactNode, useRef } from 'react'
 import { words } from '../words/words'
 import { openFile } from './open-file'
 
-/** The system's way to choose a job file: the field to be put on the page, and what shows it. */
-export function useFileChooser(): { readonly field: ReactNode; readonly choose: () => void } {
+const tables = '.csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain'
+const accepted = { file: `.json,application/json,${tables}`, table: tables } as const
+
+/** The system's way to choose a job file or a table: the field to be put on the page, and what shows it. */
+export function useFileChooser(kind: keyof typeof accepted = 'file'): {
+  readonly field: ReactNode
+  readonly choose: () => void
+} {
   const input = useRef<HTMLInputElement>(null)
   const openChosen = (event: ChangeEvent<HTMLInputElement>) => {
     const chosen = event.target.files?.[0]
@@ -15,9 +21,9 @@ export function useFileChooser(): { readonly field: ReactNode; readonly choose: 
     <input
       ref={input}
       type="file"
-      accept=".json,application/json"
+      accept={accepted[kind]}
       hidden
-      aria-label={words.file.open}
+      aria-label={kind === 'file' ? words.file.open : words.table.menu}
       onChange={openChosen}
     />
   )

@@ -121,9 +121,9 @@ function rowReader(rows: TableRows, mapping: TableMapping) {
         refused.push({ row, column, text, why: why ?? 'row-refused' })
         continue
       }
-      isFolded ||= folded(angle) !== angle
+      isFolded ||= axisOfAngle(angle) !== angle
       const { depthMm, names } = about
-      readings.push({ row, column, text, depthMm, axisDegrees: folded(angle), ...cell.kept, ...names })
+      readings.push({ row, column, text, depthMm, axisDegrees: axisOfAngle(angle), ...cell.kept, ...names })
     }
     return { readings, refused, isFolded }
   }
@@ -176,7 +176,7 @@ function whyNoPlace({ isRefused, depthMm }: AboutRow, angle: number | undefined)
 }
 
 /** The axis from 0 to below 180 that an angle lies on. */
-function folded(angle: number): number {
+export function axisOfAngle(angle: number): number {
   const turned = ((angle % 180) + 180) % 180
   // Half turns of binary decimals: 359.9 − 180 is not quite 179.9.
   return turned === angle ? angle : (Math.round(turned * 1e6) / 1e6) % 180

@@ -148,7 +148,7 @@ function width(text: string): number {
   return [...text.replace(/\p{M}/gu, '')].length
 }
 
-/** Control characters would steer the terminal; names in a job may come from anywhere. */
+/** Control characters would steer the terminal; names in a job may come from anywhere. A tab is a space. */
 function printable(text: string): string {
-  return text.replace(/[^\P{Cc}\n]|[\u202a-\u202e\u2066-\u2069]/gu, '\ufffd')
+  return text.replaceAll('\t', ' ').replace(/[^\P{Cc}\n]|[\u202a-\u202e\u2066-\u2069]/gu, '\ufffd')
 }

@@ -44,6 +44,10 @@ describe('a text laid out', () => {
     expect(text).toBe('a\ufffd[31mred\ufffd0m\ufffdb\ufffd\ufffd\n')
   })
 
+  it('sets a tab, as a note may hold, as a space', () => {
+    expect(layOut([{ kind: 'paragraph', text: 'ring\tgap' }])).toBe('ring gap\n')
+  })
+
   it('counts a letter with a combining mark as one column', () => {
     expect(layOut([{ kind: 'title', text: 'e\u0301' }])).toBe('e\u0301\n=\n')
   })

@@ -4,6 +4,7 @@ import { jobStore } from '../job/job-store'
 import { useLayout, useOnPaper } from '../pages/bench/phone/use-layout'
 import { words } from '../words/words'
 import { BoreTabs } from './BoreTabs'
+import { CopyReminder, useReminder } from './CopyReminder'
 import { InventedBanner } from './InventedBanner'
 import { JobMenu } from './JobMenu'
 import { JobName } from './JobName'
@@ -26,6 +27,7 @@ export function Bar() {
 
 function DeskBar() {
   const invented = useStore(jobStore, ({ job }) => job.invented === true)
+  const remind = useReminder()
   return (
     <header className="bar">
       <span className="wordmark">{words.app.name}</span>
@@ -34,6 +36,10 @@ function DeskBar() {
       {invented ? (
         <div className="bar-banner">
           <InventedBanner />
+        </div>
+      ) : remind ? (
+        <div className="bar-banner">
+          <CopyReminder />
         </div>
       ) : null}
       <div className="bar-right">

@@ -7,6 +7,7 @@ import { Dialog, useShown } from './Dialog'
 import { desk } from './desk'
 import { ExampleList } from './ExampleList'
 import { JobNote } from './JobNote'
+import { KeepingInFront } from './KeepingInFront'
 import {
   closeAids,
   closeExamples,
@@ -73,6 +74,7 @@ export function InFront() {
           </Suspense>
         </Dialog>
       ) : null}
+      <KeepingInFront />
       {problems ? (
         <Dialog title={words.file.problemsTitle(problems.name)} onClose={closeProblems}>
           <ProblemList list={problems.list} />

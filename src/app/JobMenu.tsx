@@ -9,7 +9,8 @@ import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { copyAsNewJob, saveJobToFile, showShelf, startNewJob } from './desk'
 import { Menu, type MenuItem } from './Menu'
-import { ask, showAids, showExamples, showKeys, showNote } from './questions'
+import { ask, showAids, showExamples, showKeys, showNote, showVersions } from './questions'
+import { saveAllToFile } from './save-all'
 import { useFileChooser } from './use-file-chooser'
 
 /** Everything that is done with a job as a whole, between what else its place has room for. */
@@ -42,6 +43,8 @@ function useItems(chooseFile: () => void, chooseTable: () => void): MenuItem[] {
     { label: file.kept, pick: showShelf },
     { label: file.save, pick: () => void saveJobToFile(false), apart: true },
     { label: file.saveAs, pick: () => void saveJobToFile(true) },
+    { label: file.saveAll, pick: () => void saveAllToFile() },
+    { label: words.versions.menu, pick: showVersions },
     { label: file.duplicate, pick: () => void copyAsNewJob() },
     { label: words.note.menu, pick: showNote, apart: true },
     { label: file.examples, pick: showExamples },

@@ -6,6 +6,7 @@ import { TypedField } from '../pages/bench/TypedField'
 import { words } from '../words/words'
 import { desk, nameOr } from './desk'
 import { saveLoop } from './keeping'
+import { showKeeping } from './questions'
 
 /** The name of the job, edited in place, and whether the job is kept. */
 export function JobName() {
@@ -40,7 +41,15 @@ function Saving() {
   const failed = state.kind === 'failed'
   return (
     <>
-      <span className={failed ? 'bar-saving is-failed' : 'bar-saving'}>{kept}</span>
+      <button
+        type="button"
+        className={failed ? 'bar-saving is-failed' : 'bar-saving'}
+        title={words.keeping.title}
+        aria-haspopup="dialog"
+        onClick={showKeeping}
+      >
+        {kept}
+      </button>
       <span className="bar-saving" role="status">
         {said}
       </span>

@@ -8,6 +8,7 @@ import { chooseBore, session, setLeftHanded } from '../session/session'
 import { verdictSentence } from '../words/verdict'
 import { words } from '../words/words'
 import { addBoreItems, boresInOrder, useChosenBore } from './BoreTabs'
+import { CopyReminder, useReminder } from './CopyReminder'
 import { InventedBanner } from './InventedBanner'
 import { JobMenu } from './JobMenu'
 import { JobName } from './JobName'
@@ -26,7 +27,7 @@ export function NarrowBar() {
         {layout === 'two' ? <UndoButtons /> : null}
         <NarrowMenu layout={layout} />
       </header>
-      <Invented layout={layout} />
+      <Banner layout={layout} />
     </>
   )
 }
@@ -86,14 +87,11 @@ function NarrowMenu({ layout }: { readonly layout: Layout }) {
   )
 }
 
-/** Says that an example is one wherever its verdict stands; the page for entering has no room to spare. */
-function Invented({ layout }: { readonly layout: Layout }) {
+/** Says that an example is one, or that a job stands in no file; the page for entering has no room to spare. */
+function Banner({ layout }: { readonly layout: Layout }) {
   const invented = useStore(jobStore, ({ job }) => job.invented === true)
   const latest = useStore(session, ({ parts }) => parts.latest)
-  if (!invented || (layout === 'one' && latest === 'enter')) return null
-  return (
-    <div className="narrow-banner">
-      <InventedBanner />
-    </div>
-  )
+  const remind = useReminder()
+  if (!(invented || remind) || (layout === 'one' && latest === 'enter')) return null
+  return <div className="narrow-banner">{invented ? <InventedBanner /> : <CopyReminder />}</div>
 }

@@ -9,6 +9,7 @@ import { startSession } from '../session/session'
 import type { KeptJob } from '../storage/kept-job'
 import { ShelfError, type ShelfErrorCode } from '../storage/shelf-error'
 import { words } from '../words/words'
+import { noteCopies } from './copy-reminder'
 import { askedIn, type ExampleName, exampleAddress, loadExample, shelfAddress } from './examples'
 import { downloadText, saveToFile } from './job-file'
 import { jobPen, keepJob, onReplaced, readWithPen, saveLoop, takeKept } from './keeping'
@@ -221,10 +222,15 @@ export async function openKept(id: string, name: string): Promise<boolean> {
 
 /** True once the job is in a file. */
 export async function saveJobToFile(askWhere: boolean): Promise<boolean> {
-  const forFile = await jobForFile(jobStore.getState().job)
+  const { job } = jobStore.getState()
+  const forFile = await jobForFile(job)
   const written = await saveToFile(forFile.job, now(), askWhere)
   const behind = leftBehind(forFile)
-  if (written.kind === 'written') say(words.file.savedFile(written.name))
+  if (written.kind === 'written') {
+    say(words.file.savedFile(written.name))
+    await saveLoop.settled()
+    if (jobStore.getState().job === job) await noteCopies([job.id])
+  }
   if (written.kind === 'written' && behind !== undefined) await tell(behind)
   if (written.kind === 'failed') await tell(words.file.notWritten(written.name))
   return written.kind === 'written'

@@ -4,7 +4,9 @@ import { jobStore } from '../job/job-store'
 import type { Job } from '../job/schema'
 import type { KeptJob } from '../storage/kept-job'
 import { ShelfError } from '../storage/shelf-error'
+import { noteChange } from './copy-reminder'
 import { createJobPen, type Lost } from './job-pen'
+import { askToPersist } from './persistence'
 import { createSaveLoop } from './save-loop'
 import { shelf } from './shelf-here'
 
@@ -43,6 +45,8 @@ async function save(job: Job): Promise<void> {
     ...(withoutPen ? { withoutPen } : {}),
   })
   jobPen.tellSaved(job.id)
+  void askToPersist()
+  void noteChange(job.id, now().toISOString())
   if (saved === 'replaced') for (const listener of replacedListeners) listener()
 }
 
@@ -88,9 +92,10 @@ type LayOut = (job: Job, history: History) => void
 
 /** Lays a job that was read from the shelf on the bench, with what can be undone of it. */
 export function takeKept(kept: KeptJob & { readonly ok: true }, layOut: LayOut): void {
-  const { job, history } = kept
+  const { job, history, changedAt } = kept
   saveLoop.take(job, now())
   layOut(job, history === undefined ? noHistory : readHistory(history, job))
+  if (changedAt !== undefined) void noteChange(job.id, changedAt)
 }
 
 /** What stands typed in a field is taken first; true once everything is saved. */

@@ -1,4 +1,5 @@
 import { withoutPhotographs } from '../job/embedded-photographs'
+import { isBundle } from '../job/job-bundle'
 import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
 import { readJob } from '../job/read-job'
@@ -6,8 +7,9 @@ import type { Job } from '../job/schema'
 import { writeJob } from '../job/write-job'
 import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
+import { noteCopies } from './copy-reminder'
 import { changeOver, layOut, say } from './desk'
-import { jobPen } from './keeping'
+import { jobPen, saveLoop } from './keeping'
 import { ask, showProblems, showTable, tell } from './questions'
 import { shelf, unlessShelfFails } from './shelf-here'
 
@@ -19,6 +21,7 @@ export async function openFile(file: File): Promise<void> {
   const bytes = await bytesOf(file)
   if (bytes === undefined) return tell(words.file.notRead(file.name))
   if (isTable(file.name, bytes)) return showTable({ name: file.name, bytes })
+  if (isBundle(bytes)) return (await import('./open-jobs')).openJobs(file.name, bytes)
   const read = readJob(bytes)
   if (!read.ok) return showProblems(file.name, read.problems)
   const { job: bare, photographs } = withoutPhotographs(read.job)
@@ -31,6 +34,9 @@ export async function openFile(file: File): Promise<void> {
     layOut(job)
     say(words.file.opened(file.name))
   })
+  // The file is the copy outside of the browser, once the job is kept as it stands in it.
+  await saveLoop.settled()
+  if (jobStore.getState().job === job) await noteCopies([job.id])
 }
 
 /** By its name; a text that begins like a job is one. */

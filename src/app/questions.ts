@@ -14,6 +14,18 @@ export interface Question {
   readonly onAnswer: (answer: string | undefined) => void
 }
 
+/** What became of each job in a file of all jobs, by their names. */
+export interface JobsTaken {
+  /** Of the file. */
+  readonly name: string
+  readonly taken: readonly string[]
+  readonly same: readonly string[]
+  /** Those of which another state is kept here. */
+  readonly copied: readonly string[]
+  readonly refused: readonly { readonly name: string; readonly problems: readonly Problem[] }[]
+  readonly damagedPhotos: number
+}
+
 /** What stands in front of the page. One thing at a time; a question stands in front of a list. */
 export interface InFront {
   readonly question?: Question
@@ -26,6 +38,12 @@ export interface InFront {
   /** A table of readings that is being looked at before any of it is taken. */
   readonly table?: TableToImport
   readonly keys?: true
+  /** What became of the jobs in a file of all jobs. */
+  readonly jobsTaken?: JobsTaken
+  /** Earlier versions of the job. */
+  readonly versions?: true
+  /** Where and how safely the job is kept. */
+  readonly keeping?: true
 }
 
 export interface TableToImport {
@@ -82,6 +100,30 @@ export function showNote() {
 
 export function closeNote() {
   without('note')
+}
+
+export function showJobsTaken(jobsTaken: JobsTaken) {
+  inFront.setState({ jobsTaken })
+}
+
+export function closeJobsTaken() {
+  without('jobsTaken')
+}
+
+export function showVersions() {
+  inFront.setState({ versions: true })
+}
+
+export function closeVersions() {
+  without('versions')
+}
+
+export function showKeeping() {
+  inFront.setState({ keeping: true })
+}
+
+export function closeKeeping() {
+  without('keeping')
 }
 
 export function showAids() {

@@ -8,10 +8,10 @@ export type FileText =
   | { readonly ok: false; readonly flaw: Flaw; readonly line?: number }
 
 /** The text of a file that should hold JSON in UTF-8, or what it is instead. */
-export function fileText(file: string | Uint8Array): FileText {
+export function fileText(file: string | Uint8Array, mostBytes: number = largestFileBytes): FileText {
   const bytes = file.length
-  if (bytes > largestFileBytes) {
-    return { ok: false, flaw: { code: 'file-too-large', bytes, mostBytes: largestFileBytes } }
+  if (bytes > mostBytes) {
+    return { ok: false, flaw: { code: 'file-too-large', bytes, mostBytes } }
   }
   const decoded = typeof file === 'string' ? { ok: true as const, text: file } : decode(file)
   if (!decoded.ok) return decoded

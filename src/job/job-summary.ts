@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import { standingPlace, type VerdictPlace, verdictPlaces, worstPlace } from '../core/conformity/standing'
 import { boreThumbnail, thumbnailPattern } from './bore-thumbnail'
+import { readingsIn } from './readings-in'
 import type { Job } from './schema'
 import { findingOf } from './selectors'
 
@@ -61,10 +62,7 @@ export function summaryOf(job: Job): JobSummary {
     name: job.name,
     ...(job.machine === undefined ? {} : { machine: job.machine }),
     ...(surveyedOn === undefined ? {} : { surveyedOn }),
-    readings: job.bores.reduce(
-      (sum, { surveys }) => surveys.reduce((count, { readings }) => count + readings.length, sum),
-      0,
-    ),
+    readings: readingsIn(job),
     bores: own.length,
     judged: places.filter((one) => one !== undefined).length,
     marked: own.filter(({ id }) => findingOf(job, id)?.surface.some(({ stop }) => stop !== undefined)).length,

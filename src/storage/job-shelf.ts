@@ -1,12 +1,15 @@
 import type { ReadResult } from '../job/read-job'
 import type { Job } from '../job/schema'
 import { moveAside, type SetAside, setAsideList } from './aside-pile'
+import { type CopyMark, copyMarkOf, markCopies } from './copy-marks'
 import { type JobList, jobListOn } from './job-list'
 import { recordOf } from './job-record'
 import { type JobVersion, type VersionReason, versionsOf } from './job-versions'
 import {
   type KeptJob,
+  type KeptText,
   keepVersionOf,
+  keptTexts,
   peekKept,
   readKept,
   removeKept,
@@ -36,6 +39,8 @@ export interface Shelf {
   read(id: string): Promise<KeptJob | undefined>
   /** What `read` would give, with the shelf left as it is: nothing marked, nothing set aside. */
   peek(id: string): Promise<ReadResult | undefined>
+  /** The texts of all jobs that are not deleted. */
+  keptTexts(): Promise<readonly KeptText[]>
   /** Whether what is kept is still what this page read or wrote last. */
   standing(id: string): Promise<Standing>
   /** A job that is gone may be kept again by the next save. */
@@ -45,6 +50,9 @@ export interface Shelf {
   /** Keeps the job as it is kept now as an earlier version. */
   keepVersion(id: string, why: VersionReason): Promise<void>
   remove(id: string): Promise<void>
+  /** When the job was last copied out of this browser. */
+  copyMark(id: string): Promise<CopyMark>
+  markCopies(ids: readonly string[], change: CopyMark): Promise<void>
   /** Id of the job that was saved or read last. */
   lastOpen(): Promise<string | undefined>
   /** What was set aside, for download. */
@@ -84,10 +92,13 @@ export async function openShelf({ now, connection = connectionTo() }: ShelfOptio
     list: () => attempt((database) => list(database, now)),
     read: (id) => attempt((database) => readKept(database, id, knowing)),
     peek: (id) => attempt((database) => peekKept(database, id)),
+    keptTexts: () => attempt(keptTexts),
     standing: (id) => attempt((database) => standingOf(database, id, knowing)),
     keepAgain: (id) => void knowing.texts.delete(id),
     versions: (id) => attempt((database) => versionsOf(database, id)),
     keepVersion: (id, why) => attempt((database) => keepVersionOf(database, id, why, knowing)),
+    copyMark: (id) => attempt((database) => copyMarkOf(database, id)),
+    markCopies: (ids, change) => attempt((database) => markCopies(database, ids, change)),
     remove: (id) => attempt((database) => removeKept(database, id, knowing)),
     lastOpen: () => attempt(lastOpen),
     setAside: () => attempt(setAsideList),

@@ -12,6 +12,8 @@ import { type Database, unlessFull, write } from './shelf-transaction'
 export type KeptJob = ReadResult & {
   /** What can be undone and redone of it, as text. */
   readonly history?: string
+  /** When it was changed last, ISO 8601, UTC. */
+  readonly changedAt?: string
 }
 
 /** Reads a job to go on with it: this page may write over what it has read. */
@@ -28,8 +30,9 @@ export async function readKept(
   if (result.ok && text !== undefined) {
     texts.set(id, text)
     await unlessFull(markOpen(database, id))
-    const kept = historyIn(history, recordOf(stored)?.changedAt ?? '')
-    return kept === undefined ? result : { ...result, history: kept }
+    const changedAt = recordOf(stored)?.changedAt ?? ''
+    const kept = historyIn(history, changedAt)
+    return { ...result, changedAt, ...(kept === undefined ? {} : { history: kept }) }
   }
   const newer = !result.ok && result.problems.some(({ code }) => code === 'newer-version')
   if (!newer) await moveAside(database, id, now)
@@ -46,6 +49,25 @@ async function markOpen(database: Database, id: string): Promise<void> {
 export async function peekKept(database: Database, id: string): Promise<ReadResult | undefined> {
   const stored: unknown = await database.get('jobs', id)
   return stored === undefined ? undefined : jobIn(stored).result
+}
+
+/** The text of a kept job; absent where its record is damaged. */
+export interface KeptText {
+  readonly id: string
+  readonly name: string
+  readonly text: string | undefined
+}
+
+/** The texts of all kept jobs but those that are marked as deleted. */
+export async function keptTexts(database: Database): Promise<readonly KeptText[]> {
+  const texts: KeptText[] = []
+  for (const id of await database.getAllKeys('jobs')) {
+    const entry: unknown = await database.get('entries', id)
+    if (typeof entry === 'object' && entry !== null && Reflect.get(entry, 'deletedAt') !== undefined) continue
+    const record = recordOf(await database.get('jobs', id))
+    texts.push({ id, name: record?.name ?? '', text: record?.text })
+  }
+  return texts
 }
 
 /** Whether what is kept of a job is still what this page read or wrote last. */

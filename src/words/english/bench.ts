@@ -103,6 +103,19 @@ export const bench = {
     examples: 'Examples…',
     save: 'Save to file',
     saveAs: 'Save to file as…',
+    saveAll: 'Save a copy of all jobs',
+    allName: 'all-jobs',
+    savedAll: (count: number, name: string) =>
+      `${count === 1 ? '1 job' : `${count} jobs`} written to ${name}`,
+    allNone: 'No job is kept in this browser yet.',
+    allTooLarge:
+      'All jobs together are larger than Borewall reads back. Save those with photographs each to a file of its own.',
+    allWithoutChange:
+      'The job on the bench is in the file as it was saved last, without what is not saved yet.',
+    allLeftOut: (names: readonly string[]) =>
+      `These could not be read and are not in the file: ${names.join('; ')}.`,
+    allWithoutPhotos: (names: readonly string[]) =>
+      `Of these some photographs are not in the file: ${names.join('; ')}.`,
     duplicate: 'Copy as a new job',
     copyName: (name: string) => `${name}, copy`,
     defaultName: 'job',

@@ -40,6 +40,64 @@ export const keeping = {
     leaving: 'The last change is not saved yet.',
     leaveAnyway: 'Leave it unsaved',
   },
+  /** What became of the jobs in a file of all jobs. */
+  jobsTaken: {
+    title: (file: string) => `Jobs from ${file}`,
+    taken: (count: number) => `Taken: ${count}`,
+    copied: (count: number) => `Taken as a copy, since another state is kept here: ${count}`,
+    same: (count: number) => `Kept here already, the same: ${count}`,
+    refused: (count: number) => `Could not be read: ${count}`,
+  },
+  /** Where and how safely the job is kept. */
+  keeping: {
+    title: 'How this job is kept',
+    details: (state: string) => `${state}: how this job is kept`,
+    inBrowser: 'In this browser only; nothing is sent anywhere. A file outside it is the safe copy.',
+    reminder: {
+      'never-copied': 'Kept in this browser only.',
+      'changed-since': 'Changed since it was last saved to a file.',
+    },
+    dismiss: 'Not today',
+    dismissLabel: 'Do not remind of this today',
+    copied: (when: string) => `Last saved to a file ${when}.`,
+    notCopied: 'Not yet saved to a file.',
+    persistence: {
+      'not-asked': 'The browser is asked to keep the jobs for good at the first change that is saved.',
+      granted: 'The browser has promised not to clear the jobs by itself.',
+      refused:
+        'The browser has not promised to keep the jobs: when the disk runs full it may clear them by itself. A file is safe from that.',
+      unknown: 'This browser does not say whether it may clear the jobs by itself.',
+    },
+    used: (used: string, of: string) => `Borewall uses ${used} of the ${of} that this browser grants it.`,
+    megabytes: (count: number) => `${count < 10 ? count.toFixed(1) : Math.round(count)} MB`,
+    pen: {
+      held: 'This tab writes the job; other tabs that show it follow.',
+      following: 'Another tab writes the job; this one follows.',
+    },
+  },
+  /** The job as it stood earlier. */
+  versions: {
+    menu: 'Earlier versions…',
+    title: 'Earlier versions of this job',
+    lead: (most: number) =>
+      `Kept in this browser when a session begins, every ten minutes of work, and before one of them is gone back to: ${most} at most, fewer the older they are.`,
+    none: 'None yet. The first is kept once the job is changed in a later session or after ten minutes.',
+    why: {
+      session: 'as it was when a session began',
+      interval: 'in the course of work',
+      restore: 'before an earlier version was restored',
+      'take-over': 'before another tab took it over',
+      replace: 'before a file took its place',
+    },
+    held: (name: string, readings: string) => `${name}, ${readings}`,
+    unreadable: 'This version cannot be read by this Borewall.',
+    look: 'Look',
+    lookAt: (when: string) => `Look at the version of ${when}`,
+    textOf: (when: string) => `Findings of the version of ${when}`,
+    restore: 'Restore',
+    restoreOf: (when: string) => `Restore the version of ${when}`,
+    restored: (when: string) => `Back to ${when}; you can undo this`,
+  },
   /** Which tab writes the job. */
   pen: {
     label: 'Which tab writes',

@@ -1,0 +1,62 @@
+/** Takes the jobs of a file of all jobs to the shelf. */
+import { withoutPhotographs } from '../job/embedded-photographs'
+import { type BundledJob, readBundle } from '../job/job-bundle'
+import { newId } from '../job/new-id'
+import type { Job } from '../job/schema'
+import { writeJob } from '../job/write-job'
+import type { Shelf } from '../storage/job-shelf'
+import { words } from '../words/words'
+import { nameOr } from './desk'
+import { saveLoop } from './keeping'
+import { type JobsTaken, showJobsTaken, showProblems } from './questions'
+import { unlessShelfFails } from './shelf-here'
+
+/** Reads the file and reports on each of its jobs; the job on the bench stays as it is. */
+export async function openJobs(name: string, bytes: Uint8Array): Promise<void> {
+  const read = readBundle(bytes)
+  if (!read.ok) return showProblems(name, read.problems)
+  await saveLoop.settled()
+  const taken = await unlessShelfFails((open) => takeAll(open, read.jobs))
+  if (taken) showJobsTaken({ name, ...taken })
+}
+
+async function takeAll(open: Shelf, jobs: readonly BundledJob[]): Promise<Omit<JobsTaken, 'name'>> {
+  const deleted = new Set(
+    (await open.jobs.all()).flatMap(({ id, deletedAt }) => (deletedAt === undefined ? [] : [id])),
+  )
+  const report = { taken: [], same: [], copied: [], refused: [], damagedPhotos: 0 } as Mutable
+  for (const each of jobs) {
+    if (!each.ok) {
+      report.refused.push({ name: nameOr(each.name), problems: each.problems })
+      continue
+    }
+    const { job, photographs } = withoutPhotographs(each.job)
+    report.damagedPhotos += (await open.photos.takeIn(photographs)).length
+    const how = await takeOne(open, job)
+    if (how === 'same' && deleted.has(job.id)) {
+      await open.jobs.markDeleted(job.id, false)
+      report.taken.push(nameOr(job.name))
+    } else report[how].push(nameOr(job.name))
+  }
+  return report
+}
+
+interface Mutable {
+  taken: string[]
+  same: string[]
+  copied: string[]
+  refused: JobsTaken['refused'][number][]
+  damagedPhotos: number
+}
+
+/** A job of which another state is kept here comes beside it, as a copy. */
+async function takeOne(open: Shelf, job: Job): Promise<'taken' | 'same' | 'copied'> {
+  const kept = await open.peek(job.id)
+  if (kept?.ok && writeJob(kept.job) === writeJob(job)) return 'same'
+  if (kept === undefined) {
+    await open.jobs.add(job)
+    return 'taken'
+  }
+  await open.jobs.add({ ...job, id: newId(), name: words.file.copyName(nameOr(job.name)) })
+  return 'copied'
+}

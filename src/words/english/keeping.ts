@@ -54,8 +54,8 @@ export const keeping = {
     details: (state: string) => `${state}: how this job is kept`,
     inBrowser: 'In this browser only; nothing is sent anywhere. A file outside it is the safe copy.',
     reminder: {
-      'never-copied': 'Kept in this browser only.',
-      'changed-since': 'Changed since it was last saved to a file.',
+      'never-copied': 'In this browser only.',
+      'changed-since': 'Changed since its last file.',
     },
     dismiss: 'Not today',
     dismissLabel: 'Do not remind of this today',
@@ -69,7 +69,10 @@ export const keeping = {
       unknown: 'This browser does not say whether it may clear the jobs by itself.',
     },
     used: (used: string, of: string) => `Borewall uses ${used} of the ${of} that this browser grants it.`,
-    megabytes: (count: number) => `${count < 10 ? count.toFixed(1) : Math.round(count)} MB`,
+    megabytes: (count: number) =>
+      count < 1000
+        ? `${count < 10 ? count.toFixed(1) : Math.round(count)} MB`
+        : `${Math.round(count / 1000)} GB`,
     pen: {
       held: 'This tab writes the job; other tabs that show it follow.',
       following: 'Another tab writes the job; this one follows.',

@@ -1,4 +1,4 @@
-import { parse } from 'papaparse'
+import papa from 'papaparse'
 
 /** What stands between two cells of a row. */
 export const separators = ['\t', ';', ','] as const
@@ -33,7 +33,10 @@ export function readTable(
   const separator = given ?? separatorOf(whole)
   if (separator === 'unclear') return { ok: false, why: 'commas-only' }
   // Without a separator a row is one cell: none of them can hold this sign.
-  const { data, errors } = parse<string[]>(whole, { delimiter: separator ?? '\u001F', skipEmptyLines: false })
+  const { data, errors } = papa.parse<string[]>(whole, {
+    delimiter: separator ?? '\u001F',
+    skipEmptyLines: false,
+  })
   const open = errors.find(({ code }) => code === 'MissingQuotes')
   if (open) return { ok: false, why: 'quote-left-open', row: open.row ?? data.length - 1 }
   const cells = data.reduce((sum, row) => sum + row.length, 0)

@@ -1,4 +1,4 @@
-import { unparse } from 'papaparse'
+import papa from 'papaparse'
 import { textForCell } from './guarded-text'
 import { type DecimalMark, writeTableNumber } from './table-number'
 import type { Separator } from './table-text'
@@ -32,7 +32,7 @@ export function writeTable(
     return typeof cell === 'number' ? writeTableNumber(cell, decimal) : textForCell(cell)
   }
   const fields = [[...heads], ...rows.map((row) => row.map(written))]
-  return `\uFEFF${unparse(fields, { delimiter: separator, newline: '\r\n', quotes: holdsSeparator })}\r\n`
+  return `\uFEFF${papa.unparse(fields, { delimiter: separator, newline: '\r\n', quotes: holdsSeparator })}\r\n`
 }
 
 /** A text that holds any separator is quoted, lest that be taken for the one of the table. */

@@ -137,8 +137,8 @@ test('a job file is opened by dropping it on the first page, and a broken one is
 }) => {
   await page.goto('./')
   await expect(heading(page)).toBeVisible()
-  await dropFiles(page, [{ name: 'notes.txt', text: 'no job at all' }])
-  const dialog = page.getByRole('dialog', { name: file.problemsTitle('notes.txt') })
+  await dropFiles(page, [{ name: 'notes.json', text: 'no job at all' }])
+  const dialog = page.getByRole('dialog', { name: file.problemsTitle('notes.json') })
   await expect(dialog).toContainText(file.problemsLeadNoJob)
   await page.keyboard.press('Escape')
   await expect(heading(page)).toBeVisible()

@@ -8,8 +8,7 @@ import { limitPair } from './conformity/limit-pair'
 import { ovalKeepsInside } from './conformity/oval-keeps-inside'
 import { entryOf, roughSizeMm } from './diameter/entry'
 import { readingReference } from './diameter/reading-reference'
-import { clampingsApart } from './difference/clampings-apart'
-import { asMadeExpanded, difference } from './difference/difference'
+import { boreDifference } from './difference/bore-difference'
 import type { BoreFinding, BoreVerdict, Difference, Findings, Place, StationFinding } from './findings'
 import { formAlongDepth } from './form/form-along-depth'
 import { largest, levelFinding, levelsOf, smallest } from './form/level'
@@ -18,7 +17,6 @@ import { place } from './form/range-finding'
 import { taper } from './form/taper'
 import { widestOval } from './form/widest-oval'
 import { gaugeChecks } from './gauge/gauge-check'
-import { readAlike } from './gauge/read-alike'
 import type { Bore, Measured, Survey } from './measured'
 import { notesOf } from './notes'
 import { blockedBy } from './ports/blocked'
@@ -150,22 +148,12 @@ function notRead(c: SetUpConditions, survey: Survey): Place[] {
 
 function differences(measured: Measured, finding: BoreFinding, all: readonly BoreFinding[]): Difference[] {
   if (finding.role !== 'of-this-engine') return []
-  const own = named(measured.bores, finding.boreId, 'bore')
   return all
-    .filter((other) => other.role === 'for-comparison' && readAlike(finding.gaugeKind, other.gaugeKind))
-    .flatMap((other) => {
-      const asMade = asMadeExpanded(measured.spec, own, named(measured.bores, other.boreId, 'bore'))
-      const found = difference(finding.stations, other, asMade)
-      const clampings = clampingsApart(surveyOf(measured, finding), surveyOf(measured, other))
-      return found ? [{ ...found, ...(clampings ? { clampings } : {}) }] : []
-    })
+    .filter((other) => other.role === 'for-comparison')
+    .flatMap((other) => boreDifference(measured, finding, other) ?? [])
 }
 
 /** How deep anything is recorded, mm. */
 function deepest({ levelsMm, surfaceFindings = [] }: Survey): number {
   return Math.max(0, ...levelsMm, ...surfaceFindings.map(({ toDepthMm }) => toDepthMm))
-}
-
-function surveyOf(measured: Measured, { boreId, surveyId }: BoreFinding): Survey {
-  return named(named(measured.bores, boreId, 'bore').surveys, surveyId, 'survey')
 }

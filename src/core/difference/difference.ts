@@ -6,7 +6,7 @@ import { sameStation } from './same-station'
 
 /**
  * This bore less another, station by station where both have a counted reading (levels within 1 mm, same
- * axis), mm, each with its U from the full covariance: a setting, a standard or a temperature that both
+ * axis, each nearest to the other), mm, each with its U from the full covariance: a setting, a standard or a temperature that both
  * share drops out by itself. Undefined where they have no station in common. U is that of each
  * difference; the largest is chosen among all of them, and is the largest read, not a bound.
  */
@@ -19,7 +19,8 @@ export function difference(
     .filter((s) => s.counted)
     .flatMap((mine) => {
       const theirs = sameStation(mine, other.stations)
-      return theirs ? [{ mine, theirs }] : []
+      // Each station is taken once, so that B − A is A − B with the other sign.
+      return theirs && sameStation(theirs, stations) === mine ? [{ mine, theirs }] : []
     })
   const differences = pairs.map(({ mine, theirs }): DifferenceStation => {
     const combined = combine([

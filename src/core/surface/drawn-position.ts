@@ -1,5 +1,5 @@
 import { drawnDiameter } from './exaggeration'
-import type { WallGrid } from './wall-grid'
+import type { Toward, WallGrid } from './wall-grid'
 
 /** A place in bore space, mm: x, y, z. */
 export type Position = readonly [x: number, y: number, z: number]
@@ -15,14 +15,22 @@ export type Position = readonly [x: number, y: number, z: number]
  * half of the drawn diameter.
  *
  * `column` runs from 0 to the number of columns (the seam, column 0 again), `row` from 0 to rows − 1; whole
- * numbers are the grid's nodes, and between them angle, depth and deviation are mixed bilinearly. Own
- * derivation.
+ * numbers are the grid's nodes, and between them angle, depth and deviation are mixed bilinearly. On its way
+ * toward another wall on the same lines, each node lies that share of the way between its two deviations:
+ * drawn only, no survey measured it. Own derivation.
  */
-export function drawnPosition(grid: WallGrid, exaggeration: number, column: number, row: number): Position {
+export function drawnPosition(
+  grid: WallGrid,
+  exaggeration: number,
+  column: number,
+  row: number,
+  toward?: Toward,
+): Position {
   const place = cellAt(grid, column, row)
   const angle = mixed(columnAngle(grid, place.column), columnAngle(grid, place.column + 1), place.across)
   const depthMm = mixed(rowDepth(grid, place.row), rowDepth(grid, place.row + 1), place.down)
-  const diameterMm = grid.middleMm + deviationAt(grid, column, row) / 1000
+  const deviationUm = deviationOnTheWay(grid, column, row, toward)
+  const diameterMm = grid.middleMm + deviationUm / 1000
   const radius = drawnDiameter(grid.middleMm, exaggeration, diameterMm) / 2
   return [-radius * Math.sin(angle), grid.lengthMm / 2 - depthMm, radius * Math.cos(angle)]
 }
@@ -44,6 +52,17 @@ export function deviationAt(grid: WallGrid, column: number, row: number): number
     mixed(deviationAtNode(grid, left, upper + 1), deviationAtNode(grid, left + 1, upper + 1), across),
     down,
   )
+}
+
+/** At either end of the way exactly that wall's own. Throws where the two are not on the same lines. */
+function deviationOnTheWay(grid: WallGrid, column: number, row: number, toward: Toward | undefined): number {
+  const from = deviationAt(grid, column, row)
+  if (!toward || toward.share <= 0) return from
+  if (toward.grid.deviationsUm.length !== grid.deviationsUm.length) {
+    throw new RangeError('drawnPosition: expected two walls on the same lines')
+  }
+  const to = deviationAt(toward.grid, column, row)
+  return toward.share >= 1 ? to : mixed(from, to, toward.share)
 }
 
 /**

@@ -1,5 +1,38 @@
 import { reachOfReadingMm } from '../notes'
+import type { WallGrid } from './wall-grid'
+import type { WallNodes } from './wall-nodes'
 import type { WallSpan } from './wall-span'
+
+/** Rows and columns of a grid: depths in mm, angles in rad. */
+export type GridLines = Pick<WallGrid, 'depthsMm' | 'angles'>
+
+/** What the lines of a grid follow: the levels, axes, belts and footprints of a wall, or of several. */
+export interface LinedSpan extends Omit<WallSpan, 'nodes'> {
+  readonly nodes: Pick<WallNodes, 'levelsMm' | 'axes' | 'period'>
+}
+
+/**
+ * What the lines of a grid follow that serves several walls at once, so that each passes through its own
+ * readings on it. Where some are symmetric (period π) and others are not, the axes of the first stand twice.
+ * Throws without a wall.
+ */
+export function joinedSpans(spans: readonly LinedSpan[]): LinedSpan {
+  const period = Math.max(...spans.map(({ nodes }) => nodes.period))
+  if (!Number.isFinite(period)) throw new RangeError('joinedSpans: expected at least one wall, got none')
+  const axesOf = ({ nodes }: LinedSpan) =>
+    nodes.period === period ? [...nodes.axes] : [...nodes.axes].flatMap((axis) => [axis, axis + nodes.period])
+  const distinct = (values: readonly number[]) => Float64Array.from(new Set(values)).sort()
+  const footprints = spans.flatMap((span) => span.footprints ?? [])
+  return {
+    nodes: {
+      levelsMm: distinct(spans.flatMap(({ nodes }) => [...nodes.levelsMm])),
+      axes: distinct(spans.flatMap(axesOf)),
+      period,
+    },
+    belts: spans.flatMap(({ belts }) => belts),
+    ...(footprints.length > 0 ? { footprints } : {}),
+  }
+}
 
 /** Edges nearer than this to a row that is there already get no row of their own, mm. */
 const oneRowMm = 1e-3
@@ -13,7 +46,7 @@ const oneColumn = 1e-5
  * at least `least` rows, evenly. What lies outside the bore is left out. An edge within 1 µm of another row
  * shares it.
  */
-export function rowDepths(span: WallSpan, lengthMm: number, least: number): Float64Array {
+export function rowDepths(span: LinedSpan, lengthMm: number, least: number): Float64Array {
   const within = (depth: number) => depth >= 0 && depth <= lengthMm
   const levels = [...span.nodes.levelsMm]
   const rows = new Set([0, lengthMm, ...levels.filter(within)])
@@ -32,7 +65,7 @@ export function rowDepths(span: WallSpan, lengthMm: number, least: number): Floa
  * between as make it at least `least` columns, evenly. The two halves are alike where the wall's period is
  * π. With footprints, their edges and middles are columns too.
  */
-export function columnAngles({ nodes, footprints }: WallSpan, least: number): Float64Array {
+export function columnAngles({ nodes, footprints }: LinedSpan, least: number): Float64Array {
   const turns = Math.round((2 * Math.PI) / nodes.period)
   const prints = (footprints ?? []).flatMap(({ angle, halfWidth }) =>
     [angle - halfWidth, angle, angle + halfWidth].map((edge) => modulo(edge, nodes.period)),

@@ -1,6 +1,6 @@
 import type { BoreFinding, StationFinding } from '../findings'
 import { middleOf } from './exaggeration'
-import { columnAngles, rowDepths } from './grid-lines'
+import { columnAngles, type GridLines, rowDepths } from './grid-lines'
 import { nearestContact } from './nearest-station'
 import { periodicPchip, periodicSlopes, placeOn, valueAt, valueIn } from './pchip'
 import { patchesWith } from './proven-patches'
@@ -16,9 +16,12 @@ export interface GridOptions {
   readonly columns?: number
   /** Diameter that deviations are counted from, mm; by default the middle of the finding's own pair. */
   readonly middleMm?: number
+  /**
+   * Lines to sample on in place of the wall's own; they must hold each of its levels and axes (`joinedSpans`).
+   * The grid is then as long as they are, and the wall held constant past its end.
+   */
+  readonly lines?: GridLines
 }
-
-type Lines = Pick<WallGrid, 'depthsMm' | 'angles'>
 
 /**
  * The wall sampled for the picture. Rows include both ends, every level, belt edge and level ± 8 mm;
@@ -33,7 +36,7 @@ type Lines = Pick<WallGrid, 'depthsMm' | 'angles'>
 export function gridOf(wall: Wall, finding: BoreFinding, options: GridOptions = {}): WallGrid {
   const middleMm = options.middleMm ?? middleOf(finding.pair, [finding])
   if (middleMm === undefined) throw new Error('gridOf: expected a limit or a counted station, found neither')
-  const lines: Lines = {
+  const lines: GridLines = options.lines ?? {
     depthsMm: rowDepths(wall.span, wall.lengthMm, options.rows ?? 128),
     angles: columnAngles(wall.span, options.columns ?? 256),
   }
@@ -41,7 +44,7 @@ export function gridOf(wall: Wall, finding: BoreFinding, options: GridOptions = 
   const doubt = doubtOf(wall, lines, middleMm)
   return {
     middleMm,
-    lengthMm: wall.lengthMm,
+    lengthMm: lines.depthsMm.at(-1) ?? wall.lengthMm,
     ...lines,
     deviationsUm: new Float32Array(deviations),
     hatched: hatchedCells(wall, lines),
@@ -53,7 +56,7 @@ export function gridOf(wall: Wall, finding: BoreFinding, options: GridOptions = 
 /** Deviations in µm: each axis's curve at the row's depth, then one periodic curve across the columns. */
 function deviationsOf(
   { span, alongDepth }: Wall,
-  { depthsMm, angles }: Lines,
+  { depthsMm, angles }: GridLines,
   middleMm: number,
 ): Float64Array {
   const columns = angles.length
@@ -76,7 +79,7 @@ function deviationsOf(
 }
 
 /** Every edge of the hatching is a row or a column, so the middle of a cell speaks for all of it. */
-function hatchedCells({ span }: Wall, { depthsMm, angles }: Lines): Uint8Array {
+function hatchedCells({ span }: Wall, { depthsMm, angles }: GridLines): Uint8Array {
   const columns = angles.length
   const middles = Array.from(angles, (angle, c) => (angle + (angles[c + 1] ?? 2 * Math.PI)) / 2)
   const cells = middles.map((angle) => axisCell(span.nodes, angle, 1))
@@ -95,7 +98,7 @@ function hatchedCells({ span }: Wall, { depthsMm, angles }: Lines): Uint8Array {
 }
 
 /** Four doubt edges in µm at each point, from the nearest station. */
-function doubtOf(wall: Wall, { depthsMm, angles }: Lines, middleMm: number): Float64Array {
+function doubtOf(wall: Wall, { depthsMm, angles }: GridLines, middleMm: number): Float64Array {
   const columns = angles.length
   const axes = [...new Set(wall.stations.map((s) => s.axisDegrees))]
   const arcs = axes.map((axis) =>
@@ -162,7 +165,12 @@ function nearestAlong(stations: readonly StationFinding[], depthMm: number, midd
 }
 
 /** 1 above, 2 below, at the points of patches that hold a station proven so. */
-function provenPoints(wall: Wall, lines: Lines, deviations: Float64Array, doubt: Float64Array): Uint8Array {
+function provenPoints(
+  wall: Wall,
+  lines: GridLines,
+  deviations: Float64Array,
+  doubt: Float64Array,
+): Uint8Array {
   const size = { rows: lines.depthsMm.length, columns: lines.angles.length }
   const above = new Uint8Array(deviations.length)
   const below = new Uint8Array(deviations.length)
@@ -176,7 +184,7 @@ function provenPoints(wall: Wall, lines: Lines, deviations: Float64Array, doubt:
 }
 
 /** Grid points of the stations with this verdict, at every contact. */
-function pointsOf(wall: Wall, { depthsMm, angles }: Lines, verdict: 'above' | 'below'): number[] {
+function pointsOf(wall: Wall, { depthsMm, angles }: GridLines, verdict: 'above' | 'below'): number[] {
   return wall.stations
     .filter((station) => station.conformity?.verdict === verdict)
     .flatMap((station) => {
@@ -188,8 +196,8 @@ function pointsOf(wall: Wall, { depthsMm, angles }: Lines, verdict: 'above' | 'b
 
 function contactColumns(wall: Wall, angles: Float64Array, axisDegrees: number): number[] {
   if (wall.span.nodes.period === Math.PI) {
-    const column = angles.indexOf(axisRad(axisDegrees))
-    return column < 0 ? [] : [column, column + angles.length / 2]
+    const axis = axisRad(axisDegrees)
+    return [axis, axis + Math.PI].map((angle) => angles.indexOf(angle)).filter((column) => column >= 0)
   }
   return wall.contacts.map((contact) => {
     let best = 0

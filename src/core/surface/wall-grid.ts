@@ -19,3 +19,9 @@ export interface WallGrid {
   /** Four deviations in µm at each point: below firm, inside from, inside to, above firm. Infinite if none. */
   readonly doubtUm: Float32Array
 }
+
+/** Another wall on the same lines, and how far a drawn wall is on its way there, from 0 to 1. */
+export interface Toward {
+  readonly grid: WallGrid
+  readonly share: number
+}

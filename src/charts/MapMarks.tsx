@@ -1,3 +1,4 @@
+import type { DrawnStation } from '../core/findings'
 import { depth, sizeWithDoubt } from '../words/numbers'
 import { words } from '../words/words'
 import { angleLabel } from './angle-label'
@@ -11,8 +12,10 @@ export function MapMarks(props: {
   readonly scale: MapScale
   readonly pointed: MapPlace | undefined
   readonly next: MapPlace | undefined
+  /** How a station's figure is written; as a size where absent. */
+  readonly figureOf?: ((station: DrawnStation) => string) | undefined
 }) {
-  const { id, contacts, scale, pointed, next } = props
+  const { id, contacts, scale, pointed, next, figureOf = sizeOf } = props
   return (
     <>
       {contacts.map((contact) => (
@@ -21,7 +24,7 @@ export function MapMarks(props: {
           id={contactId(id, contact)}
           role="option"
           aria-selected={pointed !== undefined && samePlace(contact, pointed)}
-          aria-label={contactLabel(contact)}
+          aria-label={contactLabel(contact, figureOf)}
         >
           {discsAcross(scale, contact.angleDegrees).map((x) => (
             <circle
@@ -86,6 +89,13 @@ function MapPointer({ scale, pointed }: { readonly scale: MapScale; readonly poi
   )
 }
 
-function contactLabel({ depthMm, angleDegrees, station }: MapContact): string {
-  return `${depth(depthMm)}, ${angleLabel(angleDegrees)}: ${sizeWithDoubt(station.diameterMm, station.expandedMm)}`
+function sizeOf({ diameterMm, expandedMm }: DrawnStation): string {
+  return sizeWithDoubt(diameterMm, expandedMm)
+}
+
+function contactLabel(
+  { depthMm, angleDegrees, station }: MapContact,
+  figureOf: (station: DrawnStation) => string,
+): string {
+  return `${depth(depthMm)}, ${angleLabel(angleDegrees)}: ${figureOf(station)}`
 }

@@ -23,13 +23,15 @@ interface MapWallProps {
   readonly ports: readonly Port[]
   readonly scale: MapScale
   readonly isoLines: boolean
+  /** The wall is the difference of two: no limits, dots where it may be none. */
+  readonly isDifference?: boolean
 }
 
 /** So far apart that no wall has two. */
 const noIsoLinesUm = 1e9
 
 /** The wall itself: colours, lines, hatching, ports and frame. An element of an SVG. */
-export function MapWall({ grid, paint, pair, ports, scale, isoLines }: MapWallProps) {
+export function MapWall({ grid, paint, pair, ports, scale, isoLines, isDifference = false }: MapWallProps) {
   const id = useId()
   const drawn = useMemo(() => {
     if (!grid || !paint) return undefined
@@ -40,10 +42,17 @@ export function MapWall({ grid, paint, pair, ports, scale, isoLines }: MapWallPr
       high = Math.max(high, um)
     }
     return {
-      contours: mapContours(grid, scale, pair, paint.span, isoLines ? isoStep(high - low) : noIsoLinesUm),
+      contours: mapContours(
+        grid,
+        scale,
+        pair,
+        paint.span,
+        isoLines ? isoStep(high - low) : noIsoLinesUm,
+        isDifference,
+      ),
       hatched: pathOfRects(hatchedRects(grid, scale)),
     }
-  }, [grid, paint, pair, scale, isoLines])
+  }, [grid, paint, pair, scale, isoLines, isDifference])
   const { left: x, top: y, width, height } = scale
   return (
     <>
@@ -148,6 +157,8 @@ function MapContourPaths(props: {
         <path d={`M${left},${top}h${width}v${height}h${-width}Z${hatched}`} clipRule="evenodd" />
       </clipPath>
       <g clipPath={`url(#${id}-measured)`}>
+        {c.withinDoubt ? <Doubtful path={c.withinDoubt} scale={scale} id={`${id}-within`} /> : null}
+        {c.standsOut ? <path d={c.standsOut} className="map-stands-out" /> : null}
         {c.doubtMax ? <Doubtful path={c.doubtMax} scale={scale} id={`${id}-at-max`} /> : null}
         {c.doubtMin ? <Doubtful path={c.doubtMin} scale={scale} id={`${id}-at-min`} /> : null}
         {c.crossingMax ? <path d={c.crossingMax} className="map-crossing" /> : null}

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useId, useMemo, useRef } from 'react'
-import type { LimitPair, StationFinding } from '../core/findings'
+import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { surfaceNear } from '../core/surface-findings/surface-place'
@@ -19,7 +19,7 @@ export interface UnrolledMapProps {
   readonly lengthMm: number
   readonly levelsMm: readonly number[]
   readonly ports: readonly Port[]
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
   /** Absent: nothing is marked on this map. */
   readonly marking?: MapMarking
@@ -30,6 +30,10 @@ export interface UnrolledMapProps {
   readonly onPoint: (place: MapPlace | undefined) => void
   readonly width: number
   readonly height: number
+  /** The wall is the difference of two, its stations with it. */
+  readonly isDifference?: boolean
+  /** How a station's figure is written; as a size where absent. */
+  readonly figureOf?: (station: DrawnStation) => string
 }
 
 const margin = { left: 44, right: 10, top: 34, bottom: 6 }
@@ -105,7 +109,14 @@ export function UnrolledMap(props: UnrolledMapProps) {
           surface={surface}
           lit={pointed ? surfaceNear(surface, pointed, lengthMm).map((found) => found.id) : []}
         />
-        <MapMarks id={id} contacts={contacts} scale={scale} pointed={pointed} next={props.next} />
+        <MapMarks
+          id={id}
+          contacts={contacts}
+          scale={scale}
+          pointed={pointed}
+          next={props.next}
+          figureOf={props.figureOf}
+        />
         {drag.place ? <DrawnPlace scale={scale} place={drag.place} /> : null}
         <MapAxes scale={scale} levelsMm={props.levelsMm} />
       </svg>

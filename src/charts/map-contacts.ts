@@ -1,4 +1,4 @@
-import type { StationFinding } from '../core/findings'
+import type { DrawnStation } from '../core/findings'
 import { acrossOf, downOf, type MapPlace, type MapScale } from './map-scale'
 
 /** A pointer this near to a reading points at the reading, pixels. */
@@ -6,10 +6,10 @@ const snap = 7
 
 /** A place where a contact stood. */
 export interface MapContact extends MapPlace {
-  readonly station: StationFinding
+  readonly station: DrawnStation
 }
 
-export function contactsOf(stations: readonly StationFinding[]): MapContact[] {
+export function contactsOf(stations: readonly DrawnStation[]): MapContact[] {
   return stations.flatMap((station) =>
     [0, 180].map((turn) => ({
       depthMm: station.depthMm,

@@ -16,6 +16,9 @@ export interface MapContours {
   readonly crossingMin?: string
   readonly provenAbove?: string
   readonly provenBelow?: string
+  /** Of a difference: where it may be none, and the edge of where it stands out. */
+  readonly withinDoubt?: string
+  readonly standsOut?: string
 }
 
 /** Deviations beyond this stand for the infinite edges of limits that are not given, µm. */
@@ -37,6 +40,7 @@ export function mapContours(
   pair: LimitPair | undefined,
   span: { lowUm: number; highUm: number },
   isoStepUm: number,
+  isDifference = false,
 ): MapContours {
   const turned = turn(grid, scale)
   const deviations = fieldOf(grid, turned, (i) => grid.deviationsUm[i] ?? 0)
@@ -55,7 +59,21 @@ export function mapContours(
     { length: bandCount },
     (_, k) => span.lowUm + ((k + 1) / (bandCount + 1)) * (span.highUm - span.lowUm),
   )
+  const out = () =>
+    fieldOf(grid, turned, (i) => {
+      const past = Math.abs(grid.deviationsUm[i] ?? 0) - clampFar(grid.doubtUm[i * 4 + 3])
+      return grid.proven[i] ? Math.max(past, 1e-3) : Math.min(past, -1e-3)
+    })
   return {
+    ...(isDifference
+      ? {
+          standsOut: path(out(), 0),
+          withinDoubt: path(
+            out().map((past) => -past),
+            0,
+          ),
+        }
+      : {}),
     bands: bands
       .filter((fromUm) => fromUm <= high)
       .map((fromUm) => ({ fromUm, path: path(deviations, fromUm) })),

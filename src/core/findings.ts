@@ -192,6 +192,12 @@ export interface StationFinding {
   readonly doubt?: DoubtEdges
 }
 
+/** What the picture and the map need of a station. */
+export type DrawnStation = Pick<
+  StationFinding,
+  'depthMm' | 'axisDegrees' | 'diameterMm' | 'expandedMm' | 'counted'
+> & { readonly conformity?: Pick<Conformity, 'verdict'> }
+
 /** Where a station is. */
 export interface Place {
   readonly depthMm: number

@@ -1,11 +1,11 @@
 import './bore-picture.css'
 import { type KeyboardEvent, type Ref, useId, useImperativeHandle, useMemo, useRef } from 'react'
-import type { LimitPair, StationFinding } from '../core/findings'
+import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Belt, Port, SurfaceFinding } from '../core/measured'
 import { rampSpan } from '../core/surface/ramp-span'
 import type { WallGrid } from '../core/surface/wall-grid'
 import type { ViewName } from './bore-camera'
-import type { BoreRow } from './bore-row'
+import { type BoreRow, drawnAt } from './bore-row'
 import type { Aim } from './camera-fit'
 import { marksPresent } from './marks-present'
 import { MarkLegend, PairKey, ScaleCorner } from './PictureCorners'
@@ -34,7 +34,7 @@ export interface BorePictureProps {
   readonly grid: WallGrid
   readonly ports: readonly Port[]
   readonly belts: readonly Belt[]
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
   readonly pair?: LimitPair
   readonly exaggeration: number
@@ -62,12 +62,17 @@ export interface BorePictureProps {
 
 /** A bore, or a row of them, as a 3D picture: you look into it, its far wall carries the colour. Nothing without WebGL 2. */
 export function BorePicture(props: BorePictureProps) {
-  const { grid, pair, surface, exaggeration, theme, labels } = props
+  const { grid, pair, surface, exaggeration, row, theme, labels } = props
+  const inHand = row?.bores[row.chosen]
+  const isDifference = inHand?.isDifference === true
   const frame = useRef<HTMLElement>(null)
   const parts = useRef<PictureParts>({})
   const keysId = useId()
   const span = useMemo(() => rampSpan(grid.middleMm, pair, grid.deviationsUm), [grid, pair])
-  const present = useMemo(() => marksPresent(grid, pair, surface), [grid, pair, surface])
+  const present = useMemo(
+    () => marksPresent(grid, pair, surface, isDifference),
+    [grid, pair, surface, isDifference],
+  )
   const overlay = usePictureOverlay(props, frame)
   const scene = usePictureScene(props, { frame, parts, overlay: overlay.current })
   const pointer = usePicturePointer(props, parts)
@@ -97,7 +102,12 @@ export function BorePicture(props: BorePictureProps) {
     >
       <div className="picture-canvas" ref={scene.host} />
       <div className="picture-labels" ref={overlay.labels} aria-hidden="true" />
-      <ScaleCorner exaggeration={exaggeration} labels={labels} bar={overlay.bar} barText={overlay.barText} />
+      <ScaleCorner
+        exaggeration={drawnAt(inHand, exaggeration)}
+        labels={labels}
+        bar={overlay.bar}
+        barText={overlay.barText}
+      />
       <PairKey middleMm={grid.middleMm} pair={pair} span={span} theme={theme} labels={labels} />
       <MarkLegend present={present} hasNext={props.next !== undefined} labels={labels} />
       <p id={keysId} hidden>

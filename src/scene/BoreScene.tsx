@@ -1,21 +1,22 @@
 import { extend } from '@react-three/fiber'
-import { useRef } from 'react'
+import { useMemo, useRef } from 'react'
 import { Group, Mesh, Points } from 'three'
-import type { StationFinding } from '../core/findings'
+import type { DrawnStation } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
-import { plainFrom } from './bore-row'
+import { drawnAt, plainFrom } from './bore-row'
 import type { Point } from './bore-space'
 import { DrawnBore } from './DrawnBore'
 import { isoStepOf } from './iso-step-of'
 import type { PointedPlace } from './pointed-place'
 import { type BoreCameraProps, useBoreCamera } from './use-bore-camera'
+import { WallGeometries } from './wall-geometries'
 import type { Theme } from './wall-palette'
 
 extend({ Group, Mesh, Points })
 
 export interface BoreSceneProps extends BoreCameraProps {
   readonly ports: readonly Port[]
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
   readonly theme: Theme
   readonly pointed: PointedPlace | undefined
@@ -25,6 +26,7 @@ export interface BoreSceneProps extends BoreCameraProps {
 /** The bore in hand, and those beside it, always in a row across the picture however it is turned. */
 export function BoreScene(props: BoreSceneProps) {
   const { grid, ports, stations, surface, pair, exaggeration, theme, pointed, next, row, offsets } = props
+  const geometries = useMemo(() => new WallGeometries(), [])
   const groups = useRef(new Map<number, Group>())
   useBoreCamera(props, (right) => {
     for (const [index, group] of groups.current) stand(group, right, offsets[index] ?? 0)
@@ -33,17 +35,21 @@ export function BoreScene(props: BoreSceneProps) {
     if (group) groups.current.set(index, group)
     else groups.current.delete(index)
   }
+  const own = row?.bores[row.chosen]
   const isPlain = row !== undefined && row.bores.length >= plainFrom
   return (
     <>
       <group key="chosen" ref={held(row?.chosen ?? 0)}>
         <DrawnBore
+          geometries={geometries}
           grid={grid}
           ports={ports}
           stations={stations}
           surface={surface}
           pair={pair}
-          exaggeration={exaggeration}
+          exaggeration={drawnAt(own, exaggeration)}
+          isDifference={own?.isDifference === true}
+          way={own?.way}
           isoStepUm={isoStepOf(grid)}
           theme={theme}
           pointed={pointed}
@@ -57,15 +63,18 @@ export function BoreScene(props: BoreSceneProps) {
         index === row.chosen ? null : (
           <group key={bore.id} ref={held(index)}>
             <DrawnBore
+              geometries={geometries}
               grid={bore.grid}
               ports={bore.ports}
               stations={bore.stations}
               surface={bore.surface}
               pair={bore.pair}
-              exaggeration={exaggeration}
+              exaggeration={drawnAt(bore, exaggeration)}
+              isDifference={bore.isDifference === true}
+              way={bore.way}
               isoStepUm={isPlain ? undefined : isoStepOf(bore.grid)}
               theme={theme}
-              pointed={undefined}
+              pointed={row.isLinked ? pointed : undefined}
               shell={!isPlain}
               levelRings={false}
               discs={!isPlain}

@@ -1,6 +1,7 @@
-import { useEffect, useMemo } from 'react'
-import type { BufferGeometry } from 'three'
-import type { LimitPair, StationFinding } from '../core/findings'
+import { useFrame } from '@react-three/fiber'
+import { useEffect, useMemo, useRef } from 'react'
+import type { BufferGeometry, Group } from 'three'
+import type { DrawnStation, LimitPair } from '../core/findings'
 import type { SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { surfaceNear } from '../core/surface-findings/surface-place'
@@ -14,10 +15,11 @@ import { type Disc, stationGeometry } from './station-geometry'
 import { type BorePlace, strokeGeometry } from './stroke-geometry'
 import { surfaceStrokes } from './surface-strokes'
 import { type PaintedBore, useBorePaint, useFreedWhenLost } from './use-bore-paint'
-import { glassGeometry, provenGeometry, wallGeometry } from './wall-geometry'
+import type { WallGeometries } from './wall-geometries'
+import { provenGeometry } from './wall-geometry'
 
 export interface DrawnBoreProps extends PaintedBore {
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
   /** The cylinder of the outer limit. */
   readonly shell: boolean
@@ -26,6 +28,8 @@ export interface DrawnBoreProps extends PaintedBore {
   readonly discs: boolean
   /** Where the next reading is taken, by one of its contacts. */
   readonly next?: PointedPlace | undefined
+  /** The unit grids that the bores of the picture share. */
+  readonly geometries: WallGeometries
 }
 
 const radians = Math.PI / 180
@@ -33,12 +37,12 @@ const radians = Math.PI / 180
 /** Everything drawn of one bore, in its own space. */
 export function DrawnBore(props: DrawnBoreProps) {
   const { grid, stations, surface, pair, pointed, next, shell: hasShell, levelRings, discs: hasDiscs } = props
+  const { geometries } = props
   const paint = useBorePaint(props)
   const columns = grid.angles.length
-  const rows = grid.depthsMm.length
   const contacts = useMemo(() => (pointed ? contactsPointedAt(grid, pointed) : []), [grid, pointed])
-  const wall = useFreed(useMemo(() => wallGeometry(columns, rows), [columns, rows]))
-  const glass = useFreed(useMemo(() => glassGeometry(columns, rows), [columns, rows]))
+  const wall = useShared(geometries, 'wall', grid)
+  const glass = useShared(geometries, 'glass', grid)
   const proven = useFreed(useMemo(() => provenGeometry(grid), [grid]))
   const shell = useFreed(useMemo(() => shellGeometry(), []))
   const bands = useFreed(useMemo(() => doubtBandGeometry(columns, judgedLimits(pair)), [columns, pair]))
@@ -50,6 +54,12 @@ export function DrawnBore(props: DrawnBoreProps) {
   const line = useFreed(useMemo(() => strokeGeometry(pointerStrokes(contacts)), [contacts]))
   const squares = useFreed(useMemo(() => stationGeometry(squaresAt(grid, next)), [grid, next]))
   const marks = useFreed(useMemo(() => stationGeometry(ringsRound(contacts)), [contacts]))
+  const measured = useRef<Group>(null)
+  useFrame(() => {
+    const share = paint.shared.wallShare.value
+    // Discs and doubt are those of a survey: none was made of what is drawn between two.
+    if (measured.current) measured.current.visible = share <= 0 || share >= 1
+  })
   const mesh = { frustumCulled: false, dispose: null }
   return (
     <>
@@ -61,29 +71,43 @@ export function DrawnBore(props: DrawnBoreProps) {
         renderOrder={1}
         visible={hasShell && pair?.maxMm !== undefined}
       />
-      <mesh {...mesh} geometry={bands} material={paint.doubtBand.material} renderOrder={2} />
+      <group ref={measured}>
+        <mesh {...mesh} geometry={bands} material={paint.doubtBand.material} renderOrder={2} />
+        <mesh
+          {...mesh}
+          geometry={scars}
+          material={paint.surface.material}
+          renderOrder={4.5}
+          visible={surface.length > 0}
+        />
+        <points
+          {...mesh}
+          geometry={discs}
+          material={paint.stations.material}
+          renderOrder={6}
+          visible={hasDiscs}
+        />
+      </group>
       <mesh {...mesh} geometry={glass} material={paint.wall.near} renderOrder={3} />
       <mesh {...mesh} geometry={proven} material={paint.wall.patches} renderOrder={4} />
-      <mesh
-        {...mesh}
-        geometry={scars}
-        material={paint.surface.material}
-        renderOrder={4.5}
-        visible={surface.length > 0}
-      />
       <mesh {...mesh} geometry={rings} material={paint.stroke.material} renderOrder={5} />
-      <points
-        {...mesh}
-        geometry={discs}
-        material={paint.stations.material}
-        renderOrder={6}
-        visible={hasDiscs}
-      />
       <points {...mesh} geometry={squares} material={paint.pointer.material} renderOrder={7} />
       <mesh {...mesh} geometry={line} material={paint.stroke.material} renderOrder={7} />
       <points {...mesh} geometry={marks} material={paint.pointer.material} renderOrder={8} />
     </>
   )
+}
+
+/** The unit grid of this size, shared with the other bores of the picture. */
+function useShared(geometries: WallGeometries, kind: 'wall' | 'glass', { angles, depthsMm }: WallGrid) {
+  const [columns, rows] = [angles.length, depthsMm.length]
+  const geometry = useMemo(() => geometries.of(kind, columns, rows), [geometries, kind, columns, rows])
+  useFreedWhenLost(geometry)
+  useEffect(() => {
+    geometries.take(geometry)
+    return () => geometries.giveBack(geometry)
+  }, [geometries, geometry])
+  return geometry
 }
 
 /** The geometry, freed when another takes its place. */
@@ -99,7 +123,7 @@ function judgedLimits(pair: LimitPair | undefined): readonly BandLimit[] {
   return [...min, ...max]
 }
 
-function ringsOf(grid: WallGrid, pair: LimitPair | undefined, stations: readonly StationFinding[]) {
+function ringsOf(grid: WallGrid, pair: LimitPair | undefined, stations: readonly DrawnStation[]) {
   const levelsMm = [...new Set(stations.map((station) => station.depthMm))]
   return strokeGeometry(limitStrokes({ middleMm: grid.middleMm, lengthMm: grid.lengthMm, pair, levelsMm }))
 }
@@ -114,11 +138,7 @@ function ringsRound(contacts: readonly BorePlace[]): readonly Disc[] {
   return contacts.map((contact) => ({ ...contact, shape: 'ring' }))
 }
 
-function squaresAt(grid: WallGrid, next: PointedPlace | undefined): readonly Disc[] {
-  return next ? contactsPointedAt(grid, next).map((contact) => ({ ...contact, shape: 'square' })) : []
-}
-
-function discsOf(grid: WallGrid, stations: readonly StationFinding[]): readonly Disc[] {
+function discsOf(grid: WallGrid, stations: readonly DrawnStation[]): readonly Disc[] {
   return stations.flatMap((station) =>
     contactsOf(station).map((contact) => ({
       ...contact,
@@ -126,6 +146,10 @@ function discsOf(grid: WallGrid, stations: readonly StationFinding[]): readonly 
       shape: station.counted ? 'disc' : 'hollow',
     })),
   )
+}
+
+function squaresAt(grid: WallGrid, next: PointedPlace | undefined): readonly Disc[] {
+  return next ? contactsPointedAt(grid, next).map((contact) => ({ ...contact, shape: 'square' })) : []
 }
 
 function contactsPointedAt(grid: WallGrid, { depthMm, angleDegrees }: PointedPlace) {

@@ -1,4 +1,4 @@
-import type { LimitPair, StationFinding } from '../core/findings'
+import type { DrawnStation, LimitPair } from '../core/findings'
 import type { SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { middleOfSurface, surfaceWidthDegrees } from '../core/surface-findings/surface-place'
@@ -14,7 +14,7 @@ import type { Label, LabelOffer } from './stand-labels'
 export interface LabelledBore {
   readonly grid: WallGrid
   readonly pair: LimitPair | undefined
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
   readonly isoStepUm: number
   readonly labels: PictureLabels

@@ -1,10 +1,11 @@
-import type { LimitPair, StationFinding } from '../core/findings'
+import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { outerRadius } from './bore-extent'
 import { onCircle, type Point } from './bore-space'
 import type { PictureView } from './picture-view'
 import type { Label } from './stand-labels'
+import type { WallWay } from './wall-way'
 
 /** A bore as it is drawn. */
 export interface RowBore {
@@ -14,9 +15,15 @@ export interface RowBore {
   readonly figure: string
   readonly grid: WallGrid
   readonly ports: readonly Port[]
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
   readonly pair?: LimitPair
+  /** Where it is not drawn at the exaggeration of the row. */
+  readonly exaggeration?: number
+  /** The difference of two of the others. */
+  readonly isDifference?: true
+  /** Drawn on its way between two surveys. */
+  readonly way?: WallWay
 }
 
 /** Bores side by side: those other than the one in hand, and where in the row that one stands. */
@@ -24,6 +31,13 @@ export interface BoreRow {
   readonly bores: readonly RowBore[]
   /** Which of `bores` is in hand. */
   readonly chosen: number
+  /** What is pointed at on one is pointed at on all. */
+  readonly isLinked?: true
+}
+
+/** The exaggeration that a bore of a row is drawn at. */
+export function drawnAt(bore: Pick<RowBore, 'exaggeration'> | undefined, ofRow: number): number {
+  return bore?.exaggeration ?? ofRow
 }
 
 /** From this many bores on, only the one in hand has its shell, iso-lines and discs. */
@@ -46,7 +60,8 @@ export function rowOffsets(row: BoreRow | undefined, exaggeration: number): read
 const depthsLookedAt = 9
 const anglesLookedAt = 32
 
-function widestRadius({ grid, pair }: RowBore, exaggeration: number): number {
+function widestRadius({ grid, pair, ...bore }: RowBore, ofRow: number): number {
+  const exaggeration = drawnAt(bore, ofRow)
   let widest = 0
   for (let i = 0; i < depthsLookedAt; i++) {
     const depthMm = (i / (depthsLookedAt - 1)) * grid.lengthMm
@@ -64,12 +79,16 @@ export function movedRight(point: Point, right: Point, mm: number): Point {
 }
 
 /** Name of each bore and its worst figure, below it; `offsets` from the bore in hand. */
-export function rowLabels({ bores }: BoreRow, offsets: readonly number[]): readonly Label[] {
+export function rowLabels(
+  { bores }: BoreRow,
+  offsets: readonly number[],
+  exaggeration: number,
+): readonly Label[] {
   const label = (bore: RowBore, index: number, kind: 'bore' | 'figure'): Label => ({
     text: kind === 'bore' ? bore.title : bore.figure,
     kind,
     offers: (view) => {
-      const at = below(bore, view, offsets[index] ?? 0)
+      const at = below(bore, view, offsets[index] ?? 0, drawnAt(bore, exaggeration))
       return at ? [{ x: at.x, y: at.y + (kind === 'bore' ? 6 : 26), alignX: 0.5, alignY: 0 }] : []
     },
   })
@@ -80,11 +99,11 @@ export function rowLabels({ bores }: BoreRow, offsets: readonly number[]): reado
 }
 
 /** The lowest place on the picture of a bore's lower rim, under the middle of it. */
-function below({ grid, pair }: RowBore, view: PictureView, offset: number) {
+function below({ grid, pair }: RowBore, view: PictureView, offset: number, exaggeration: number) {
   let lowest: { x: number; y: number } | undefined
   for (let step = 0; step < anglesLookedAt; step++) {
     const angle = (step / anglesLookedAt) * 2 * Math.PI
-    const radius = outerRadius({ grid, pair, exaggeration: view.exaggeration }, grid.lengthMm, angle)
+    const radius = outerRadius({ grid, pair, exaggeration }, grid.lengthMm, angle)
     const at = view.project(
       movedRight(onCircle(grid.lengthMm, angle, grid.lengthMm, radius), view.right, offset),
     )

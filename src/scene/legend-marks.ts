@@ -1,4 +1,4 @@
-import type { LimitPair, StationFinding } from '../core/findings'
+import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { isoMarks } from './iso-marks'
@@ -22,7 +22,7 @@ export type LegendMark = (typeof legendMarkKinds)[number]
 export interface MarkedWall {
   readonly grid: WallGrid
   readonly pair: LimitPair | undefined
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly ports: readonly Port[]
   readonly surface: readonly SurfaceFinding[]
   readonly isoStepUm: number

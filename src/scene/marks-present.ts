@@ -13,10 +13,12 @@ export function marksPresent(
   grid: WallGrid,
   pair: LimitPair | undefined,
   surface: readonly SurfaceFinding[] = [],
+  isDifference = false,
 ): MarksPresent {
   const minJudged = pair?.minMm !== undefined && pair.kind !== 'wear'
   const doubtful = grid.deviationsUm.some((deviation, node) => {
     if (grid.hatched[node] || grid.proven[node]) return false
+    if (isDifference) return true
     const insideFrom = grid.doubtUm[node * 4 + 1] ?? Number.NEGATIVE_INFINITY
     const insideTo = grid.doubtUm[node * 4 + 2] ?? Number.POSITIVE_INFINITY
     return deviation > insideTo || (minJudged && deviation < insideFrom)

@@ -1,5 +1,5 @@
 import { type PerspectiveCamera, Vector3 } from 'three'
-import type { StationFinding } from '../core/findings'
+import type { DrawnStation } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { drawnRadius, onCircle } from './bore-space'
 import type { PictureView } from './picture-view'
@@ -12,7 +12,7 @@ const degrees = 180 / Math.PI
 
 interface PointedPicture {
   readonly grid: WallGrid
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly exaggeration: number
 }
 

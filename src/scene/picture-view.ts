@@ -22,6 +22,13 @@ export interface PictureView {
 
 const scratch = new Vector3()
 
+/** The same view with places given from another bore of the row, so many mm to the right of the one in hand. */
+export function viewFrom(view: PictureView, camera: PerspectiveCamera, mm: number, exaggeration: number) {
+  const offset = view.origin.x * view.right.x + view.origin.y * view.right.y + view.origin.z * view.right.z
+  const distance = view.height / (2 * Math.tan((camera.fov * Math.PI) / 360) * view.pixelsPerMm)
+  return pictureView(camera, { ...view, distance, exaggeration, offset: offset + mm })
+}
+
 interface Seen {
   readonly width: number
   readonly height: number

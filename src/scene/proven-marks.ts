@@ -1,4 +1,4 @@
-import type { LimitPair, StationFinding } from '../core/findings'
+import type { DrawnStation, LimitPair } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { nearestNode } from './grid-reading'
 
@@ -16,7 +16,7 @@ export interface ProvenMark {
 const radians = Math.PI / 180
 
 /** Both contacts of a station, angles in rad in [0, 2π). */
-export function contactsOf(station: StationFinding): readonly [Contact, Contact] {
+export function contactsOf(station: DrawnStation): readonly [Contact, Contact] {
   const angle = station.axisDegrees * radians
   return [
     { depthMm: station.depthMm, angle },
@@ -27,7 +27,7 @@ export function contactsOf(station: StationFinding): readonly [Contact, Contact]
 /** A mark for each connected patch of proven nodes that holds a counted station proven past that limit. */
 export function provenMarks(
   grid: WallGrid,
-  stations: readonly StationFinding[],
+  stations: readonly DrawnStation[],
   pair: LimitPair | undefined,
 ): readonly ProvenMark[] {
   const patches = patchNumbers(grid)

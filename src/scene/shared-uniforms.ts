@@ -16,6 +16,8 @@ export interface SharedUniforms {
   readonly lengthMm: IUniform<number>
   readonly exaggeration: IUniform<number>
   readonly wallTexture: IUniform<DataTexture | null>
+  readonly towardTexture: IUniform<DataTexture | null>
+  readonly wallShare: IUniform<number>
   readonly doubtTexture: IUniform<DataTexture | null>
   readonly gridTexture: IUniform<DataTexture | null>
   readonly gridSize: IUniform<Vector2>
@@ -31,6 +33,8 @@ export function sharedUniforms(): SharedUniforms {
     lengthMm: { value: 1 },
     exaggeration: { value: 1 },
     wallTexture: { value: null },
+    towardTexture: { value: null },
+    wallShare: { value: 0 },
     doubtTexture: { value: null },
     gridTexture: { value: null },
     gridSize: { value: new Vector2(1, 2) },

@@ -1,7 +1,7 @@
 import { createRoot, type RootState } from '@react-three/fiber'
 import { createElement } from 'react'
 import { WebGLRenderer } from 'three'
-import type { LimitPair, StationFinding } from '../core/findings'
+import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import type { BoreCamera } from './bore-camera'
@@ -19,7 +19,7 @@ import type { PictureAim } from './use-bore-camera'
 export interface StillBore {
   readonly grid: WallGrid
   readonly ports: readonly Port[]
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
   readonly pair: LimitPair | undefined
   readonly exaggeration: number

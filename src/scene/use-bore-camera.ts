@@ -5,7 +5,7 @@ import type { LimitPair } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BoreCamera, type ViewName } from './bore-camera'
 import { boreExtent } from './bore-extent'
-import { type BoreRow, movedRight } from './bore-row'
+import { type BoreRow, drawnAt, movedRight } from './bore-row'
 import type { Point } from './bore-space'
 import type { Margins } from './camera-fit'
 import { type PictureView, pictureView } from './picture-view'
@@ -48,10 +48,14 @@ export function useBoreCamera(props: BoreCameraProps, onTurned: (right: Point) =
   const eye = useRef<BoreCamera>(undefined)
   const shown = useRef<PictureAim>(undefined)
   const extent = useMemo(() => {
-    const bores: readonly Pick<BoreCameraProps, 'grid' | 'pair'>[] = row
-      ? row.bores.map((bore) => ({ grid: bore.grid, pair: bore.pair }))
-      : [{ grid, pair }]
-    const extents = bores.map((bore) => boreExtent({ ...bore, exaggeration }))
+    const bores: readonly Pick<BoreCameraProps, 'grid' | 'pair' | 'exaggeration'>[] = row
+      ? row.bores.map((bore) => ({
+          grid: bore.grid,
+          pair: bore.pair,
+          exaggeration: drawnAt(bore, exaggeration),
+        }))
+      : [{ grid, pair, exaggeration }]
+    const extents = bores.map((bore) => boreExtent(bore))
     return (right: Point) =>
       extents.flatMap((points, index) => points.map((point) => movedRight(point, right, offsets[index] ?? 0)))
   }, [grid, pair, exaggeration, row, offsets])
@@ -97,11 +101,12 @@ export function useBoreCamera(props: BoreCameraProps, onTurned: (right: Point) =
   useFrame((state, seconds) => {
     if (!eye.current || !(state.camera instanceof PerspectiveCamera)) return
     if (eye.current.update(seconds)) state.invalidate()
+    const inHand = latest.current.row?.bores[latest.current.row.chosen]
     const seen = pictureView(state.camera, {
       width: state.size.width,
       height: state.size.height,
       distance: eye.current.distance,
-      exaggeration: latest.current.exaggeration,
+      exaggeration: drawnAt(inHand, latest.current.exaggeration),
       offset: latest.current.offsets[latest.current.row?.chosen ?? 0] ?? 0,
     })
     onTurned(seen.right)

@@ -1,5 +1,5 @@
 import { useFrame, useThree } from '@react-three/fiber'
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import type { LimitPair } from '../core/findings'
 import type { Port } from '../core/measured'
 import { rampSpan } from '../core/surface/ramp-span'
@@ -8,6 +8,7 @@ import { BorePaint } from './bore-paint'
 import type { PointedPlace } from './pointed-place'
 import { setPorts } from './shared-uniforms'
 import { type Theme, wallPalette } from './wall-palette'
+import { easedShare, isUnderWay, type WallWay } from './wall-way'
 
 export interface PaintedBore {
   readonly grid: WallGrid
@@ -18,6 +19,10 @@ export interface PaintedBore {
   readonly isoStepUm: number | undefined
   readonly theme: Theme
   readonly pointed: PointedPlace | undefined
+  /** The wall is the difference of two. */
+  readonly isDifference: boolean
+  /** The wall is drawn on its way between two surveys. */
+  readonly way: WallWay | undefined
 }
 
 /** So far apart that no wall has two. */
@@ -25,12 +30,23 @@ const noIsoLinesUm = 1e9
 
 /** Materials, textures and uniforms of a bore, kept up with it. A new exaggeration sets one uniform. */
 export function useBorePaint(bore: PaintedBore): BorePaint {
-  const { grid, ports, pair, exaggeration, isoStepUm = noIsoLinesUm, theme, pointed } = bore
+  const {
+    grid,
+    ports,
+    pair,
+    exaggeration,
+    isoStepUm = noIsoLinesUm,
+    theme,
+    pointed,
+    way,
+    isDifference,
+  } = bore
   const invalidate = useThree((state) => state.invalidate)
   const [paint] = useState(() => new BorePaint())
   useFreedWhenLost(paint)
   useEffect(() => () => paint.dispose(), [paint])
-  useEffect(() => paint.textures.write(grid), [paint, grid])
+  const [from, to] = [way?.from, way?.to]
+  useEffect(() => paint.textures.write(grid, from && to && { from, to }), [paint, grid, from, to])
   useEffect(() => setPorts(paint.shared, ports), [paint, ports])
   useEffect(() => {
     paint.setLook({
@@ -38,9 +54,10 @@ export function useBorePaint(bore: PaintedBore): BorePaint {
       pair,
       span: rampSpan(grid.middleMm, pair, grid.deviationsUm),
       isoStepUm,
+      isDifference,
       palette: wallPalette(theme),
     })
-  }, [paint, grid, pair, isoStepUm, theme])
+  }, [paint, grid, pair, isoStepUm, isDifference, theme])
   useEffect(() => {
     paint.shared.exaggeration.value = exaggeration
   }, [paint, exaggeration])
@@ -50,7 +67,25 @@ export function useBorePaint(bore: PaintedBore): BorePaint {
     paint.shared.viewport.value.set(size.width, size.height)
     paint.shared.pixelRatio.value = viewport.dpr
   })
+  useWay(paint, way)
   return paint
+}
+
+/** Sets how far the wall is on its way; where it goes there by itself, frame by frame until it has arrived. */
+function useWay(paint: BorePaint, way: WallWay | undefined): void {
+  const begun = useRef<{ readonly way: WallWay; at: number | undefined }>(undefined)
+  useEffect(() => {
+    begun.current = way && { way, at: undefined }
+    if (!way?.eased) paint.shared.wallShare.value = way?.share ?? 0
+  }, [paint, way])
+  useFrame(({ clock, invalidate }) => {
+    const { current } = begun
+    if (!current?.way.eased) return
+    current.at ??= clock.elapsedTime
+    const seconds = clock.elapsedTime - current.at
+    paint.shared.wallShare.value = easedShare(current.way, seconds)
+    if (isUnderWay(current.way, seconds)) invalidate()
+  })
 }
 
 /**

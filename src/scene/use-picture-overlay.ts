@@ -1,5 +1,5 @@
 import { type RefObject, useEffect, useMemo, useRef } from 'react'
-import type { LimitPair, StationFinding } from '../core/findings'
+import type { DrawnStation, LimitPair } from '../core/findings'
 import type { SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { boreLabels, pointedLabel } from './bore-labels'
@@ -13,7 +13,7 @@ import type { LabelKind } from './stand-labels'
 interface OverlayProps {
   readonly grid: WallGrid
   readonly pair?: LimitPair
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
   readonly pointed?: PointedPlace
   readonly exaggeration: number
@@ -43,7 +43,7 @@ export function usePictureOverlay(props: OverlayProps, frame: RefObject<HTMLElem
     const fromChosen = offsets.map((offset) => offset - inHand)
     const isFew = row.bores.length < plainFrom
     const ofChosen = own.filter(({ kind }) => (isFew ? kind !== 'limit' : onWall.has(kind)))
-    return [...rowLabels(row, fromChosen), ...ofChosen]
+    return [...rowLabels(row, fromChosen, exaggeration), ...ofChosen]
   }, [bore, row, exaggeration])
 
   useEffect(() => {

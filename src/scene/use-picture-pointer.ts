@@ -1,15 +1,16 @@
 import { type PointerEvent, type RefObject, useRef } from 'react'
 import { PerspectiveCamera } from 'three'
-import type { StationFinding } from '../core/findings'
+import type { DrawnStation } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
-import { type BoreRow, boreUnder, rowOffsets } from './bore-row'
+import { type BoreRow, boreUnder, drawnAt, rowOffsets } from './bore-row'
 import { placeUnder } from './picture-pointer'
+import { viewFrom } from './picture-view'
 import type { PointedPlace } from './pointed-place'
 import type { PictureParts } from './use-picture-scene'
 
 interface PointerProps {
   readonly grid: WallGrid
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly exaggeration: number
   readonly row?: BoreRow
   readonly onPoint: (place: PointedPlace | undefined) => void
@@ -36,7 +37,17 @@ export function usePicturePointer(props: PointerProps, parts: RefObject<PictureP
     const camera = store?.getState().camera
     if (!view || !(camera instanceof PerspectiveCamera)) return
     const { left, top } = event.currentTarget.getBoundingClientRect()
-    point(placeUnder(props, view, camera, event.clientX - left, event.clientY - top))
+    const [x, y] = [event.clientX - left, event.clientY - top]
+    const { row, exaggeration } = props
+    const under = row?.isLinked ? boreUnder(row, fromChosen(row, exaggeration), view, x) : undefined
+    if (!row || !under) {
+      const inHand = drawnAt(row?.bores[row.chosen], exaggeration)
+      point(placeUnder({ ...props, exaggeration: inHand }, view, camera, x, y))
+      return
+    }
+    const away = fromChosen(row, exaggeration)[row.bores.indexOf(under)] ?? 0
+    const own = { ...under, exaggeration: drawnAt(under, exaggeration) }
+    point(placeUnder(own, viewFrom(view, camera, away, own.exaggeration), camera, x, y))
   }
   return {
     onPointerDown(event: PointerEvent<HTMLElement>) {
@@ -67,14 +78,13 @@ function otherUnder(
 ): string | undefined {
   const { view } = parts.current
   if (!row || !view) return undefined
-  const offsets = rowOffsets(row, exaggeration)
-  const inHand = offsets[row.chosen] ?? 0
   const x = event.clientX - event.currentTarget.getBoundingClientRect().left
-  const under = boreUnder(
-    row,
-    offsets.map((offset) => offset - inHand),
-    view,
-    x,
-  )
+  const under = boreUnder(row, fromChosen(row, exaggeration), view, x)
   return under && under !== row.bores[row.chosen] ? under.id : undefined
+}
+
+/** Where the bores of a row stand, mm to the right of the one in hand. */
+function fromChosen(row: BoreRow, exaggeration: number): readonly number[] {
+  const offsets = rowOffsets(row, exaggeration)
+  return offsets.map((offset) => offset - (offsets[row.chosen] ?? 0))
 }

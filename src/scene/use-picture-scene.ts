@@ -1,6 +1,6 @@
 import type { RootStore } from '@react-three/fiber'
 import { createElement, type RefObject, useEffect, useMemo, useRef, useState } from 'react'
-import type { LimitPair, StationFinding } from '../core/findings'
+import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BoreScene } from './BoreScene'
@@ -26,7 +26,7 @@ export interface PictureParts {
 interface SceneProps {
   readonly grid: WallGrid
   readonly ports: readonly Port[]
-  readonly stations: readonly StationFinding[]
+  readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
   readonly pair?: LimitPair
   readonly exaggeration: number

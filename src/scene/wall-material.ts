@@ -16,6 +16,8 @@ export interface WallLook {
   readonly pair: LimitPair | undefined
   readonly span: RampSpan
   readonly isoStepUm: number
+  /** The wall is the difference of two: marked where it may be none. */
+  readonly isDifference: boolean
   readonly palette: WallPalette
 }
 
@@ -25,6 +27,7 @@ interface WallUniforms {
   readonly ramp: IUniform<readonly Vector3[]>
   readonly limitsUm: IUniform<Vector2>
   readonly minJudged: IUniform<boolean>
+  readonly isDifference: IUniform<boolean>
   readonly isoStepUm: IUniform<number>
   readonly pointedMm: IUniform<number>
   readonly tightColour: IUniform<Vector3>
@@ -61,6 +64,7 @@ export class WallMaterials {
     this.#own.rampUm.value.set(look.span.lowUm, look.span.highUm)
     this.#own.limitsUm.value.set(deviation(pair?.minMm, -nowhereUm), deviation(pair?.maxMm, nowhereUm))
     this.#own.minJudged.value = pair?.kind !== 'wear' && pair?.minMm !== undefined
+    this.#own.isDifference.value = look.isDifference
     this.#own.isoStepUm.value = look.isoStepUm
     palette.ramp.forEach((css, index) => {
       const colour = this.#own.ramp.value[index]
@@ -89,6 +93,7 @@ function wallUniforms(): WallUniforms {
     ramp: { value: Array.from({ length: 9 }, () => new Vector3()) },
     limitsUm: { value: new Vector2(-nowhereUm, nowhereUm) },
     minJudged: { value: false },
+    isDifference: { value: false },
     isoStepUm: { value: 1 },
     pointedMm: { value: -1 },
     tightColour: { value: new Vector3() },

@@ -6,10 +6,11 @@ import type { SharedUniforms } from './shared-uniforms'
 /** Stands for "no such edge" in µm: finite, so that mixing two of them stays finite. */
 const nowhereUm = 1e6
 
-/** The three float textures of a wall. A new grid of the same size is written in place. */
+/** The float textures of a wall, and of the one it is on its way to. A new grid of the same size is written in place. */
 export class WallTextures {
   readonly #uniforms: SharedUniforms
   #wall: DataTexture | undefined
+  #toward: DataTexture | undefined
   #doubt: DataTexture | undefined
   #grid: DataTexture | undefined
 
@@ -17,16 +18,18 @@ export class WallTextures {
     this.#uniforms = uniforms
   }
 
-  write(grid: WallGrid): void {
+  /** The wall that is drawn; on its way, where it comes from and where it goes, all on the same lines. */
+  write(grid: WallGrid, way?: { readonly from: WallGrid; readonly to: WallGrid }): void {
     const columns = grid.angles.length
     const rows = grid.depthsMm.length
     const nodes = this.#textureFor(this.#wall, columns, rows)
     const doubt = this.#textureFor(this.#doubt, columns, rows)
     const spacing = this.#spacingFor(columns, rows)
-    writeNodes(nodes.data, grid)
+    writeNodes(nodes.data, way?.from ?? grid)
     writeDoubt(doubt.data, grid)
     writeSpacing(spacing.data, spacing.width, grid)
     this.#wall = nodes.texture
+    this.#writeToward(way?.to, columns, rows)
     this.#doubt = doubt.texture
     this.#grid = spacing.texture
     for (const texture of [nodes.texture, doubt.texture, spacing.texture]) texture.needsUpdate = true
@@ -39,7 +42,22 @@ export class WallTextures {
   }
 
   dispose(): void {
-    for (const texture of [this.#wall, this.#doubt, this.#grid]) texture?.dispose()
+    for (const texture of [this.#wall, this.#toward, this.#doubt, this.#grid]) texture?.dispose()
+  }
+
+  /** A wall on no way has its own texture there: what a shader may read is always bound. */
+  #writeToward(to: WallGrid | undefined, columns: number, rows: number): void {
+    if (!to) {
+      this.#toward?.dispose()
+      this.#toward = undefined
+      this.#uniforms.towardTexture.value = this.#wall ?? null
+      return
+    }
+    const there = this.#textureFor(this.#toward, columns, rows)
+    writeNodes(there.data, to)
+    there.texture.needsUpdate = true
+    this.#toward = there.texture
+    this.#uniforms.towardTexture.value = there.texture
   }
 
   #textureFor(present: DataTexture | undefined, columns: number, rows: number) {

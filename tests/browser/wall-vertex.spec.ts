@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test'
 import { createServer, type ViteDevServer } from 'vite'
 import { deviationAt, drawnPosition } from '../../src/core/surface/drawn-position'
-import type { WallGrid } from '../../src/core/surface/wall-grid'
+import type { Toward, WallGrid } from '../../src/core/surface/wall-grid'
 import { seededRandom } from '../proof/seeded-random'
 
 /** Drawn sizes here are tens of millimetres: single precision leaves about a hundredth of this. */
@@ -70,7 +70,7 @@ function unevenGrid(seed: number): WallGrid {
 }
 
 /** The grid as the picture's own textures, and the values of its own uniforms. */
-async function inputsOf(grid: WallGrid, exaggeration: number) {
+async function inputsOf(grid: WallGrid, exaggeration: number, toward?: Toward) {
   const { sharedUniforms } = (await sources.ssrLoadModule(
     '/src/scene/shared-uniforms.ts',
   )) as typeof import('../../src/scene/shared-uniforms')
@@ -78,8 +78,8 @@ async function inputsOf(grid: WallGrid, exaggeration: number) {
     '/src/scene/wall-textures.ts',
   )) as typeof import('../../src/scene/wall-textures')
   const uniforms = sharedUniforms()
-  new WallTextures(uniforms).write(grid)
-  const texture = (name: 'wallTexture' | 'doubtTexture' | 'gridTexture'): Texture => {
+  new WallTextures(uniforms).write(grid, toward && { from: grid, to: toward.grid })
+  const texture = (name: 'wallTexture' | 'towardTexture' | 'doubtTexture' | 'gridTexture'): Texture => {
     const image = uniforms[name].value?.image
     if (!(image?.data instanceof Float32Array)) throw new Error(`expected float data in ${name}`)
     return { data: [...image.data], width: image.width, height: image.height }
@@ -87,16 +87,22 @@ async function inputsOf(grid: WallGrid, exaggeration: number) {
   return {
     textures: {
       wallTexture: texture('wallTexture'),
+      towardTexture: texture('towardTexture'),
       doubtTexture: texture('doubtTexture'),
       gridTexture: texture('gridTexture'),
     },
-    numbers: { middleMm: uniforms.middleMm.value, lengthMm: uniforms.lengthMm.value, exaggeration },
+    numbers: {
+      middleMm: uniforms.middleMm.value,
+      lengthMm: uniforms.lengthMm.value,
+      exaggeration,
+      wallShare: toward?.share ?? uniforms.wallShare.value,
+    },
     gridSize: [uniforms.gridSize.value.x, uniforms.gridSize.value.y] as const,
   }
 }
 
 /** The shader that the picture draws the wall with, over its own geometry. */
-async function drawnWall(grid: WallGrid, exaggeration: number): Promise<Run> {
+async function drawnWall(grid: WallGrid, exaggeration: number, toward?: Toward): Promise<Run> {
   const { wallSource } = (await sources.ssrLoadModule(
     '/src/scene/shader-sources.ts',
   )) as typeof import('../../src/scene/shader-sources')
@@ -105,7 +111,7 @@ async function drawnWall(grid: WallGrid, exaggeration: number): Promise<Run> {
   )) as typeof import('../../src/scene/wall-geometry')
   const geometry = wallGeometry(grid.angles.length, grid.depthsMm.length)
   return {
-    ...(await inputsOf(grid, exaggeration)),
+    ...(await inputsOf(grid, exaggeration, toward)),
     vertex: wallSource.vertex,
     nodes: [...geometry.getAttribute('node').array],
     captured: 'vPlace',
@@ -125,7 +131,7 @@ async function mixedWall(grid: WallGrid, nodes: readonly number[]): Promise<Run>
     void main() {
       Cell cell = cellAt(node);
       vec4 span = spanOf(cell);
-      float deviation = mixed(cornersIn(wallTexture, cell), cell).x;
+      float deviation = mixed(wallCornersIn(cell), cell).x;
       vMixed = vec3(deviation, mix(span.x, span.y, cell.share.x), mix(span.z, span.w, cell.share.y));
     }`
   return {
@@ -229,6 +235,26 @@ test.describe('the shader that draws the wall, without linear filtering of float
       }
     })
   }
+
+  test('puts every node on its way between two surveys where the core puts it, and at either end exactly on that survey’s wall, uneven grid from seed 5', async ({
+    page,
+  }) => {
+    const grid = unevenGrid(5)
+    const random = seededRandom(50).even
+    const there = { ...grid, deviationsUm: grid.deviationsUm.map(() => (random() - 0.5) * 80) }
+    const wallAt = async (share: number) => {
+      const run = await drawnWall(grid, 500, { grid: there, share })
+      const expected = pairsOf(run.nodes).flatMap(([column, row]) => [
+        ...drawnPosition(grid, 500, column, row, { grid: there, share }),
+      ])
+      const drawn = await captured(page, run)
+      expect(largestDifference(drawn, expected), `share ${share}`).toBeLessThan(toleranceMm)
+      return drawn
+    }
+    for (const share of [0.25, 0.8]) await wallAt(share)
+    expect(await wallAt(0)).toEqual(await captured(page, await drawnWall(grid, 500)))
+    expect(await wallAt(1)).toEqual(await captured(page, await drawnWall(there, 500)))
+  })
 
   test('mixes between nodes as the core does, over the seam too, 2000 places from seed 7', async ({
     page,

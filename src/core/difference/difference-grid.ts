@@ -1,4 +1,4 @@
-import type { Difference, DifferenceStation } from '../findings'
+import type { Difference, DifferenceStation, DrawnStation } from '../findings'
 import { columnAngles, joinedSpans, rowDepths } from '../surface/grid-lines'
 import { nearestContact } from '../surface/nearest-station'
 import { pchip, periodicPchip, valueAt } from '../surface/pchip'
@@ -20,6 +20,23 @@ type Place = { readonly depthMm: number; readonly angle: number }
 /** Whether a difference stands out beyond its own U (95 %): it is then told from none. */
 export function standsOut({ differenceMm, expandedMm }: DifferenceStation): boolean {
   return Math.abs(differenceMm) > expandedMm
+}
+
+/**
+ * The stations of a difference as they are drawn on its wall: no difference at the middle, mm, and a verdict
+ * where the difference stands out.
+ */
+export function differenceStations(difference: Difference, middleMm: number): readonly DrawnStation[] {
+  return difference.stations.map((station) => ({
+    depthMm: station.depthMm,
+    axisDegrees: station.axisDegrees,
+    diameterMm: middleMm + station.differenceMm,
+    expandedMm: station.expandedMm,
+    counted: true,
+    conformity: {
+      verdict: !standsOut(station) ? 'too-close' : station.differenceMm > 0 ? 'above' : 'below',
+    },
+  }))
 }
 
 /**

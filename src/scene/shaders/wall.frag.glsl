@@ -7,6 +7,7 @@ uniform vec2 rampUm;      // deviations at the two ends of the ramp, µm
 uniform vec3 ramp[9];     // sRGB as written, from tight to loose
 uniform vec2 limitsUm;    // min and max as deviations, µm; ±1e6 where there is none
 uniform bool minJudged;   // false: the min is only drawn
+uniform bool isDifference; // of two walls: no limits, only a doubt about none, the outer doubt edges
 uniform float isoStepUm;  // step of the iso-lines on the diameter, µm
 uniform float pointedMm;  // depth pointed at, mm; below 0 for none
 uniform vec3 tightColour; // sRGB as written, below the min
@@ -106,7 +107,7 @@ Judged judgedIn(Cell cell, Corners corners, Spot spot) {
   judged.pastMin = judged.edges.x - spot.deviation;
   judged.pastMinSlope = slopeOf(judged.pastMin);
   judged.hatchSlope = slopeOf((spot.place.x + spot.place.y) / (PI * middleMm));
-  judged.hatched = corners.upperFirst.y > 0.5;
+  judged.hatched = corners.upperFirst.y > 0.0;
   judged.nearProvenAbove = cornerProven(corners, 1.0);
   judged.nearProvenBelow = cornerProven(corners, 2.0);
   return judged;
@@ -137,6 +138,12 @@ vec3 doubtMarks(Spot spot, Judged judged, vec3 ground) {
   return over(result, inkColour, dash * max(maxLine, minLine));
 }
 
+// Dots where a difference may be none.
+vec3 withinDoubt(Judged judged, Spot spot, vec3 ground, float standsOut) {
+  vec2 pitch = pitchesOf(PI * middleMm, judged.placeSlope, 7.5);
+  return over(ground, inkColour, 0.7 * (1.0 - standsOut) * dotsAt(spot.place, pitch, judged.toScreen, 1.05));
+}
+
 // Measured wall: ramp, iso-lines, doubt; strong colour and a firm border where proven.
 vec3 measuredWall(Spot spot, Judged judged, vec3 ground, out float patchCover) {
   float iso = linesAt(spot.deviation / isoStepUm, judged.deviationSlope / isoStepUm, 0.8);
@@ -146,10 +153,22 @@ vec3 measuredWall(Spot spot, Judged judged, vec3 ground, out float patchCover) {
     judged.nearProvenAbove ? lineAt(judged.pastMax, judged.pastMaxSlope, 2.2) : 0.0,
     judged.nearProvenBelow ? lineAt(judged.pastMin, judged.pastMinSlope, 2.2) : 0.0
   );
-  vec3 open = doubtMarks(spot, judged, over(ground, inkColour, 0.3 * iso));
+  vec3 lined = over(ground, inkColour, 0.3 * iso);
+  patchCover = 0.0;
+  if (isBetween()) return lined;
+  if (isDifference) {
+    patchCover = border;
+    return over(withinDoubt(judged, spot, lined, max(above, below)), inkColour, border);
+  }
+  vec3 open = doubtMarks(spot, judged, lined);
   vec3 strong = over(above > below ? looseColour : tightColour, paperColour, 0.22 * iso);
   patchCover = max(max(above, below), border);
   return over(over(open, strong, max(above, below)), inkColour, border);
+}
+
+// How much of the wall is left to see: it fades between surveys, and comes back within a tenth of the way.
+float presence() {
+  return 1.0 - 0.5 * smoothstep(0.0, 0.1, min(wallShare, 1.0 - wallShare));
 }
 
 void farWall(Spot spot, Judged judged) {
@@ -165,7 +184,7 @@ void farWall(Spot spot, Judged judged) {
   float portEdge = clamp(portEdgePx * pixelRatio + 0.5 - spot.hole / spot.holeSlope, 0.0, 1.0);
   float rim = lineAt(spot.edge, spot.edgeSlope, 2.0);
   result = over(result, inkColour, 0.85 * max(portEdge, 0.7 * rim));
-  float cover = wallPass == 2 ? patchCover * inWall : inWall;
+  float cover = (wallPass == 2 ? patchCover * inWall : inWall) * presence();
   colour = vec4(result * cover, cover);
 }
 
@@ -182,7 +201,7 @@ void nearWall(Spot spot) {
 
 void main() {
   Cell cell = cellAt(vNode);
-  Corners corners = cornersIn(wallTexture, cell);
+  Corners corners = wallCornersIn(cell);
   Spot spot = spotIn(cell, corners);
   if (wallPass == 1) nearWall(spot);
   else farWall(spot, judgedIn(cell, corners, spot));

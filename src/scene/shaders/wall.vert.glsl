@@ -14,7 +14,7 @@ out vec3 vNormal;        // bore space, outward, not of unit length; of the near
 
 // Drawn radius at a node, mm.
 float radiusAtNode(ivec2 at) {
-  return drawnRadius(texelFetch(wallTexture, ivec2(at.x % gridSize.x, at.y), 0).x);
+  return drawnRadius(nodeAt(ivec2(at.x % gridSize.x, at.y)).x);
 }
 
 // Outward normal of the drawn wall from the nodes on all sides, so that it has no steps at levels and axes.
@@ -33,7 +33,7 @@ void main() {
   ivec2 at = ivec2(node);
   vec4 column = texelFetch(gridTexture, ivec2(at.x, 0), 0);
   float depthMm = texelFetch(gridTexture, ivec2(at.y, 1), 0).x;
-  float deviation = texelFetch(wallTexture, ivec2(at.x % gridSize.x, at.y), 0).x;
+  float deviation = nodeAt(ivec2(at.x % gridSize.x, at.y)).x;
   vec3 outward = vec3(column.y, 0.0, column.z);
   vNode = node;
   vAngleAndDepth = vec2(column.x, depthMm);

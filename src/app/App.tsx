@@ -8,6 +8,7 @@ import { Bench } from '../pages/bench/Bench'
 import { KeptSpecsSlot } from '../pages/bench/kept-specs-slot'
 import { PhotographsSlot } from '../pages/bench/photographs-slot'
 import { wallPaint } from '../scene/wall-palette'
+import { session } from '../session/session'
 import { words } from '../words/words'
 import { Bar } from './Bar'
 import { CrashGuard } from './CrashGuard'
@@ -29,6 +30,11 @@ import { themeStore } from './theme'
 const ShelfPage = lazy(async () => {
   const { ShelfPage } = await import('./ShelfPage')
   return { default: ShelfPage }
+})
+
+const ComparePage = lazy(async () => {
+  const { ComparePage } = await import('./ComparePage')
+  return { default: ComparePage }
 })
 
 /** The whole page. */
@@ -53,7 +59,7 @@ export function App() {
             <Bar />
             <NotKept />
             <PenLine />
-            <BenchPage />
+            <JobPage />
           </>
         )}
       </CrashGuard>
@@ -69,6 +75,16 @@ export function App() {
 function titleOf(shows: Desk['shows'], name: string): string {
   if (shows === 'bench') return words.app.title(nameOr(name))
   return shows === 'shelf' ? words.app.title(words.shelf.title) : words.app.name
+}
+
+function JobPage() {
+  const page = useStore(session, (state) => state.page)
+  if (page === 'bench') return <BenchPage />
+  return (
+    <Suspense fallback={<main className="opening">{words.app.loading}</main>}>
+      <ComparePage />
+    </Suspense>
+  )
 }
 
 function BenchPage() {

@@ -2,6 +2,7 @@ import './bar.css'
 import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
 import { useLayout, useOnPaper } from '../pages/bench/phone/use-layout'
+import { session } from '../session/session'
 import { words } from '../words/words'
 import { BoreTabs } from './BoreTabs'
 import { CopyReminder, useReminder } from './CopyReminder'
@@ -9,6 +10,7 @@ import { InventedBanner } from './InventedBanner'
 import { JobMenu } from './JobMenu'
 import { JobName } from './JobName'
 import { NarrowBar } from './NarrowBar'
+import { PageTabs } from './PageTabs'
 import { SendButton } from './SendButton'
 import { useThemeStep } from './theme-step'
 import { UndoButtons } from './UndoButtons'
@@ -26,13 +28,14 @@ export function Bar() {
 }
 
 function DeskBar() {
+  const page = useStore(session, (state) => state.page)
   const invented = useStore(jobStore, ({ job }) => job.invented === true)
   const remind = useReminder()
   return (
     <header className="bar">
       <span className="wordmark">{words.app.name}</span>
       <JobName />
-      <BoreTabs />
+      {page === 'bench' ? <BoreTabs /> : null}
       {invented ? (
         <div className="bar-banner">
           <InventedBanner />
@@ -43,6 +46,7 @@ function DeskBar() {
         </div>
       ) : null}
       <div className="bar-right">
+        <PageTabs />
         <UndoButtons />
         <SendButton />
         <JobMenu />

@@ -9,26 +9,38 @@ import { verdictSentence } from '../words/verdict'
 import { words } from '../words/words'
 import { addBoreItems, boresInOrder, useChosenBore } from './BoreTabs'
 import { CopyReminder, useReminder } from './CopyReminder'
+import { goToPage } from './desk'
 import { InventedBanner } from './InventedBanner'
 import { JobMenu } from './JobMenu'
 import { JobName } from './JobName'
 import { Menu, type MenuItem } from './Menu'
+import { PageTabs } from './PageTabs'
 import { useThemeStep } from './theme-step'
 import { UndoButtons } from './UndoButtons'
 
 /** The top of a narrow window: the bore in hand, the job, whether it is kept, and a menu of all else. */
 export function NarrowBar() {
+  const page = useStore(session, (state) => state.page)
   const layout = useLayout()
   return (
     <>
       <header className="bar is-narrow">
-        <BoreChip />
+        {page === 'bench' ? <BoreChip /> : <ToBench />}
         <JobName />
+        {layout === 'two' ? <PageTabs /> : null}
         {layout === 'two' ? <UndoButtons /> : null}
         <NarrowMenu layout={layout} />
       </header>
       <Banner layout={layout} />
     </>
+  )
+}
+
+function ToBench() {
+  return (
+    <button type="button" className="bar-button" onClick={() => goToPage('bench')}>
+      {words.pages.toBench}
+    </button>
   )
 }
 
@@ -63,7 +75,12 @@ function NarrowMenu({ layout }: { readonly layout: Layout }) {
   const next = useStore(jobStore, ({ future }) => future[0]?.label)
   const isLeftHanded = useStore(session, (state) => state.leftHanded)
   const theme = useThemeStep()
+  const page = useStore(session, (state) => state.page)
   const { undo, redo } = jobStore.getState()
+  const pages: MenuItem[] =
+    layout === 'two' || page !== 'bench'
+      ? []
+      : [{ label: words.pages.compare, pick: () => goToPage('compare') }]
   const steps: MenuItem[] =
     layout === 'two'
       ? []
@@ -74,7 +91,7 @@ function NarrowMenu({ layout }: { readonly layout: Layout }) {
   return (
     <JobMenu
       text={words.phone.menu}
-      before={steps}
+      before={[...pages, ...steps]}
       after={[
         {
           label: isLeftHanded ? words.phone.rightHand : words.phone.leftHand,
@@ -90,8 +107,8 @@ function NarrowMenu({ layout }: { readonly layout: Layout }) {
 /** Says that an example is one, or that a job stands in no file; the page for entering has no room to spare. */
 function Banner({ layout }: { readonly layout: Layout }) {
   const invented = useStore(jobStore, ({ job }) => job.invented === true)
-  const latest = useStore(session, ({ parts }) => parts.latest)
+  const isEntering = useStore(session, ({ page, parts }) => page === 'bench' && parts.latest === 'enter')
   const remind = useReminder()
-  if (!(invented || remind) || (layout === 'one' && latest === 'enter')) return null
+  if (!(invented || remind) || (layout === 'one' && isEntering)) return null
   return <div className="narrow-banner">{invented ? <InventedBanner /> : <CopyReminder />}</div>
 }

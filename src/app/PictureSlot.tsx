@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useMemo, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
 import { exaggerationOfJob, findingOf, gridOfBore, surveyOf } from '../job/selectors'
@@ -16,13 +16,13 @@ import { shownPicture } from './shown-picture'
 import type { Theme } from './theme'
 
 /** Only once the figures stand on the page: they are what a mechanic waits for. */
-const BorePicture = lazy(async () => {
+export const BorePictureLater = lazy(async () => {
   await firstNumbersPainted
   const { BorePicture } = await import('../scene/BorePicture')
   return { default: BorePicture }
 })
 
-type Trouble = 'no-webgl' | 'context-lost' | 'restored'
+export type Trouble = 'no-webgl' | 'context-lost' | 'restored'
 
 const restoredShownFor = 6000
 
@@ -33,6 +33,20 @@ export function PictureSlot(props: {
   readonly onImpossible: () => void
 }) {
   const { box, theme, onImpossible } = props
+  return (
+    <PictureStand box={box} onImpossible={onImpossible}>
+      {(onTrouble) => <Picture theme={theme} onTrouble={onTrouble} />}
+    </PictureStand>
+  )
+}
+
+/** The place of a picture, which says when the graphics stop and when they are back. */
+export function PictureStand(props: {
+  readonly box: { readonly width: number; readonly height: number }
+  readonly onImpossible: () => void
+  readonly children: (onTrouble: (trouble: Trouble) => void) => ReactNode
+}) {
+  const { box, onImpossible, children } = props
   const [said, setSaid] = useState<'context-lost' | 'restored'>()
   useEffect(() => {
     if (said !== 'restored') return
@@ -46,9 +60,7 @@ export function PictureSlot(props: {
   return (
     <div className="picture-slot" style={box}>
       <PictureGuard onImpossible={onImpossible}>
-        <Suspense fallback={null}>
-          <Picture theme={theme} onTrouble={onTrouble} />
-        </Suspense>
+        <Suspense fallback={null}>{children(onTrouble)}</Suspense>
       </PictureGuard>
       <p className="picture-said" role="status">
         {said ? words.picture.trouble[said] : null}
@@ -84,7 +96,7 @@ function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trou
   if (!grid || !finding || exaggeration === undefined) return null
   const { pair } = finding
   return (
-    <BorePicture
+    <BorePictureLater
       ref={shownPicture}
       grid={grid}
       ports={bore.ports}

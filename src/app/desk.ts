@@ -5,14 +5,15 @@ import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
 import { newJob } from '../job/new-job'
 import type { Job } from '../job/schema'
-import { startSession } from '../session/session'
+import { type PageName, session, showPage, startSession } from '../session/session'
 import type { KeptJob } from '../storage/kept-job'
 import { ShelfError, type ShelfErrorCode } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { noteCopies } from './copy-reminder'
-import { askedIn, type ExampleName, exampleAddress, loadExample, shelfAddress } from './examples'
+import { askedIn, type ExampleName, loadExample, shelfAddress } from './examples'
 import { downloadText, saveToFile } from './job-file'
 import { jobPen, keepJob, onReplaced, readWithPen, saveLoop, takeKept } from './keeping'
+import { addressOf, pageIn } from './page-address'
 import { jobForFile, leftBehind } from './photographs-in-files'
 import { ask, showProblems, tell } from './questions'
 import { shelf, unlessShelfFails } from './shelf-here'
@@ -90,12 +91,20 @@ function layOutFresh(job: Job, example?: ExampleName) {
 function showAddress() {
   if (desk.getState().shows === 'shelf') return
   const example = untouchedExample()
-  const fragment = example === undefined ? '' : exampleAddress(example)
+  const fragment = addressOf(example, session.getState().page)
   if (location.hash === fragment) return
   const address = `${location.pathname}${location.search}${fragment}`
   // From the bench back leads to the list that the job was chosen from.
   if (location.hash === shelfAddress) history.pushState(null, '', address)
   else history.replaceState(history.state, '', address)
+}
+
+/** Goes to another page of the job on the bench; back leads to the one before. */
+export function goToPage(page: PageName): void {
+  if (session.getState().page === page) return
+  showPage(page)
+  const address = addressOf(untouchedExample(), page)
+  history.pushState(null, '', `${location.pathname}${location.search}${address}`)
 }
 
 /** Opens what the address asks for, else what was open last, and from then on keeps every change. */
@@ -118,12 +127,14 @@ export async function startDesk(): Promise<void> {
 /** Goes where the address says; where it asks for no example, an example that nobody changed makes way. */
 async function followAddress(): Promise<void> {
   const asked = askedIn(location.hash)
+  const page = pageIn(location.hash)
   if (asked.kind === 'example') await openExample(asked.name)
   const { shows } = desk.getState()
   const leaves = asked.kind === 'nothing' && untouchedExample() !== undefined
   if (shows === 'nothing' || leaves) await openLast()
   if (asked.kind === 'shelf') return showShelf()
   leaveShelf()
+  showPage(page)
   showAddress()
   if (asked.kind === 'unknown') await tell(words.examples.unknown(asked.name))
 }

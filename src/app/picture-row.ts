@@ -1,9 +1,7 @@
-import type { BoreFinding } from '../core/findings'
 import type { Job } from '../job/schema'
 import { findingOf, gridOfBore } from '../job/selectors'
 import type { BoreRow, RowBore } from '../scene/bore-row'
-import { sizeWithDoubt } from '../words/numbers'
-import { words } from '../words/words'
+import { boreTitle, largestFigure } from '../words/compared'
 
 /**
  * The bores that have a wall to draw, those of the engine first, each with its name and its largest diameter.
@@ -20,17 +18,12 @@ export function rowOf(job: Job, boreId: string, surveyId: string | undefined): B
     const finding = findingOf(job, bore.id, survey)
     if (!grid || !finding) return []
     const { pair, stations, surface } = finding
-    const figure = largestOf(finding)
-    const title = bore.role === 'for-comparison' ? bore.name : words.picture.inRow(bore.name)
+    const figure = largestFigure(finding)
+    const title = boreTitle(bore)
     return [
       { id: bore.id, title, figure, grid, ports: bore.ports, stations, surface, ...(pair ? { pair } : {}) },
     ]
   })
   const chosen = bores.findIndex(({ id }) => id === boreId)
   return chosen < 0 || bores.length < 2 ? undefined : { bores, chosen }
-}
-
-function largestOf({ largest, stations }: BoreFinding): string {
-  const worst = stations.find((s) => s.depthMm === largest?.depthMm && s.axisDegrees === largest.axisDegrees)
-  return worst ? sizeWithDoubt(worst.diameterMm, worst.expandedMm) : ''
 }

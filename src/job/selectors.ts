@@ -139,8 +139,8 @@ function contactSizeMm(job: Job, bore: Bore, survey: Survey): number {
   return size
 }
 
-/** Documents are never changed in place, so what was computed for one holds for as long as it lives. */
-function oncePerJob<Value>(compute: (job: Job) => Value): (job: Job) => Value {
+/** The value of a job, worked out once. Documents are never changed in place, so what was computed for one holds for as long as it lives. */
+export function oncePerJob<Value>(compute: (job: Job) => Value): (job: Job) => Value {
   const known = new WeakMap<Job, { readonly value: Value }>()
   return (job) => {
     const before = known.get(job)

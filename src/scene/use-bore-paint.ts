@@ -76,7 +76,7 @@ function useWay(paint: BorePaint, way: WallWay | undefined): void {
   const begun = useRef<{ readonly way: WallWay; at: number | undefined }>(undefined)
   useEffect(() => {
     begun.current = way && { way, at: undefined }
-    if (!way?.eased) paint.shared.wallShare.value = way?.share ?? 0
+    paint.shared.wallShare.value = way ? easedShare(way, 0) : 0
   }, [paint, way])
   useFrame(({ clock, invalidate }) => {
     const { current } = begun

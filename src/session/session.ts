@@ -71,6 +71,9 @@ export interface PartsShown {
   readonly right: 'wall' | 'findings'
 }
 
+/** The ways to stand before a job. */
+export type PageName = 'bench' | 'compare'
+
 /** Which station comes next: all of a bore first, or all bores at a level first. */
 export type EntryOrder = 'bore-by-bore' | 'level-by-level'
 
@@ -86,6 +89,7 @@ export interface Aids {
 
 /** State of this tab alone: never saved with the job, never undone. */
 export interface Session {
+  readonly page: PageName
   readonly boreId?: string
   /** Absent: the latest of the bore. */
   readonly surveyId?: string
@@ -121,6 +125,7 @@ export interface Session {
 
 export const nothingTyped: Entering = { typed: '' }
 const start: Session = {
+  page: 'bench',
   entering: {},
   notTaken: [],
   drafts: {},
@@ -164,6 +169,10 @@ export function chooseBore(boreId: string) {
 /** Chooses a survey of the bore on the bench; undefined for the latest. */
 export function chooseSurvey(surveyId: string | undefined) {
   set(({ pointed: _, inHand: __, ...rest }) => withPart(rest, 'surveyId', surveyId))
+}
+
+export function showPage(page: PageName) {
+  set((state) => (state.page === page ? state : { ...state, page }))
 }
 
 /** Starts over for another job; the view, the hand and what helps it stay. */

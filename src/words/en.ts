@@ -4,6 +4,7 @@ import { block } from './english/block'
 import { blunders } from './english/blunders'
 import { bore } from './english/bore'
 import { budget } from './english/budget'
+import { compare } from './english/compare'
 import { findings } from './english/findings'
 import { firstPage } from './english/first-page'
 import { gaugeCheck } from './english/gauge-check'
@@ -60,6 +61,7 @@ export const en = {
   ...report,
   ...blunders,
   ...block,
+  ...compare,
   ...budget,
   ...plan,
   ...simulation,

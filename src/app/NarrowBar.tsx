@@ -25,7 +25,7 @@ export function NarrowBar() {
   return (
     <>
       <header className="bar is-narrow">
-        {page === 'bench' ? <BoreChip /> : <ToBench />}
+        {page === 'bench' ? <BoreChip /> : layout === 'one' ? <ToBench /> : null}
         <JobName />
         {layout === 'two' ? <PageTabs /> : null}
         {layout === 'two' ? <UndoButtons /> : null}

@@ -1,7 +1,7 @@
 import { blunderKey } from './blunders/blunder-key'
 import { blundersOf, unseenOf } from './blunders/blunders'
 import { stepOf, surveyAsRead } from './blunders/survey-as-read'
-import { conditionsOf, named } from './conditions-of'
+import { conditionsOf } from './conditions-of'
 import { boreVerdict } from './conformity/bore-verdict'
 import { gradeFindings } from './conformity/grade-findings'
 import { limitPair } from './conformity/limit-pair'

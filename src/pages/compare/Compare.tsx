@@ -1,8 +1,5 @@
 import './compare.css'
 import { type ReactNode, useEffect } from 'react'
-import type { MapPaint } from '../../charts/MapWall'
-import type { LimitPair } from '../../core/findings'
-import type { WallGrid } from '../../core/surface/wall-grid'
 import { exaggerationEndOfJob, exaggerationOfJob } from '../../job/selectors'
 import { letFingerTurn, pointAt } from '../../session/session'
 import { words } from '../../words/words'
@@ -15,6 +12,7 @@ import { ChooseDifference } from './ChooseDifference'
 import type { ComparedWall } from './compared-walls'
 import { DifferencePart } from './DifferencePart'
 import { FlatWalls } from './FlatWalls'
+import type { PaintOf } from './paint-of'
 import { ThroughTime } from './ThroughTime'
 import { type OnCompare, useOnCompare } from './use-compared'
 import { WallList } from './WallList'
@@ -28,7 +26,7 @@ export interface PicturedWalls {
 export interface CompareProps {
   /** The walls in three dimensions; undefined where that cannot be drawn. */
   readonly picture: ((shown: PicturedWalls, box: Size) => ReactNode) | undefined
-  readonly paintOf: (grid: WallGrid, pair: LimitPair | undefined) => MapPaint
+  readonly paintOf: PaintOf
 }
 
 /** Two to eight bores or surveys side by side, drawn alike, with the difference of two and a wall through time. */
@@ -63,14 +61,21 @@ export function Compare({ picture, paintOf }: CompareProps) {
   )
 }
 
-const pictureHeights = { desk: 420, two: 420, one: 372 }
+/** Where no table of a difference stands below, the picture has its room too. */
+const pictureHeights = {
+  beside: { desk: 420, two: 420, one: 372 },
+  alone: { desk: 560, two: 480, one: 372 },
+}
 
 function Walls({ on, picture, paintOf }: CompareProps & { readonly on: OnCompare }) {
   const layout = useLayout()
   const [ref, size] = useSize()
   const { walls, inHand } = on
   const wall = walls[inHand]
-  const box = size && { width: size.width, height: pictureHeights[layout] }
+  const box = size && {
+    width: size.width,
+    height: pictureHeights[on.difference ? 'beside' : 'alone'][layout],
+  }
   return (
     <section className="compare-walls" aria-label={words.compare.walls} ref={ref}>
       {walls.length < 2 ? <p className="aside">{words.compare.tooFew}</p> : null}

@@ -9,11 +9,11 @@ import {
 } from '../../words/compared'
 import { inMicrons } from '../../words/numbers'
 import { words } from '../../words/words'
-import type { CompareProps } from './Compare'
+import type { PaintOf } from './paint-of'
 import type { OnCompare } from './use-compared'
 
 /** The difference in figures: what the colours of its wall mean, each station, the largest and the mean. */
-export function DifferencePart({ on, paintOf }: { readonly on: OnCompare } & Pick<CompareProps, 'paintOf'>) {
+export function DifferencePart({ on, paintOf }: { readonly on: OnCompare } & { readonly paintOf: PaintOf }) {
   const { difference: found } = on
   if (!found) return null
   const said = words.compare.less
@@ -97,7 +97,7 @@ function Lines({ found }: { readonly found: ComparedDifference }) {
 const rampSteps = 24
 const ramp = { width: 240, height: 12 }
 
-function Key({ found, paintOf }: { readonly found: ComparedDifference } & Pick<CompareProps, 'paintOf'>) {
+function Key({ found, paintOf }: { readonly found: ComparedDifference } & { readonly paintOf: PaintOf }) {
   const said = words.compare.less
   const id = useId()
   const { grid } = found

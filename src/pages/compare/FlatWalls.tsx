@@ -4,8 +4,8 @@ import { pointAt } from '../../session/session'
 import { differenceWithDoubt } from '../../words/numbers'
 import { words } from '../../words/words'
 import { useSession } from '../bench/use-job'
-import type { CompareProps } from './Compare'
 import type { ComparedWall } from './compared-walls'
+import type { PaintOf } from './paint-of'
 import type { OnCompare } from './use-compared'
 
 const gap = 16
@@ -15,7 +15,7 @@ const mapHeight = 240
 /** The walls unrolled, side by side, with one place pointed at: where there is no picture. */
 export function FlatWalls(props: {
   readonly on: OnCompare
-  readonly paintOf: CompareProps['paintOf']
+  readonly paintOf: PaintOf
   readonly width: number
 }) {
   const { on, paintOf, width } = props
@@ -34,11 +34,7 @@ export function FlatWalls(props: {
   )
 }
 
-function FlatWall(props: {
-  readonly wall: ComparedWall
-  readonly paintOf: CompareProps['paintOf']
-  readonly width: number
-}) {
+function FlatWall(props: { readonly wall: ComparedWall; readonly paintOf: PaintOf; readonly width: number }) {
   const { wall, paintOf, width } = props
   const pointed = useSession((state) => state.pointed)
   const { mapGrid, pair } = wall

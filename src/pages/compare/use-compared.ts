@@ -1,6 +1,6 @@
 import { useMemo, useSyncExternalStore } from 'react'
 import { useStore } from 'zustand'
-import { readAlike } from '../../core/difference/bore-difference'
+import { readAlike } from '../../core/gauge/read-alike'
 import {
   type Compared,
   type ComparedDifference,

@@ -95,7 +95,7 @@ test('limits in proportion are opened, typed with a comma, judged and printed wi
     page.getByText(/^The bore at 26 °C makes −7\.5 µm of it, the micrometer at 26 °C \+3\.7 µm\./),
   ).toBeVisible()
   await expect(page.locator('.finding', { hasText: words.findings.grades.name })).toContainText('over: A, B')
-  await page.getByRole('button', { name: limits.addProportions }).click()
+  await page.getByRole('button', { name: limits.more }).click()
   await type(page, limits.labels.ovalityPerMm, '0,0002')
   const outOfRound = page.locator('.finding', { hasText: words.findings.ovality }).first()
   await expect(outOfRound).toContainText(/limit 10\.8 µm = 0\.0002 of 54\.\d{3} mm, the smallest of 2 given/)

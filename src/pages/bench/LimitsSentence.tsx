@@ -32,8 +32,7 @@ export function LimitsSentence({ job, bore }: OnBench) {
   })
   const [isOpened, setOpened] = useState(false)
   const KeptSpecs = useKeptSpecsSlot()
-  const [isOversizesOpened, setOversizesOpened] = useState(false)
-  const hasOversizes = isOversizesOpened || spec.oversizesMm !== undefined || bore.oversizeMm !== undefined
+  const hasOversizes = isOpened || spec.oversizesMm !== undefined || bore.oversizeMm !== undefined
   const isProportional = isOpened || hasProportions(spec)
   const rule = spec.ovalityRule ?? ovalityRules[0]
   return (
@@ -69,19 +68,9 @@ export function LimitsSentence({ job, bore }: OnBench) {
         spec={spec}
         more={
           <>
-            {isProportional ? null : (
+            {isProportional && hasOversizes ? null : (
               <button type="button" className="quiet" aria-expanded={false} onClick={() => setOpened(true)}>
-                {said.addProportions}
-              </button>
-            )}
-            {hasOversizes ? null : (
-              <button
-                type="button"
-                className="quiet"
-                aria-expanded={false}
-                onClick={() => setOversizesOpened(true)}
-              >
-                {said.addOversizes}
+                {said.more}
               </button>
             )}
             {KeptSpecs ? <KeptSpecs place="limits" /> : null}

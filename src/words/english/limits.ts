@@ -12,9 +12,9 @@ export const limits = {
     /** Where the manual gives limits in proportion to the bore or to the travel. */
     proportions:
       'In proportion: out-of-round up to {ovalityPerMm} and taper up to {taperPerMmOfBore} mm per mm of bore; taper up to {taperPerMmOfTravel} mm per mm of travel, which is {travel} mm. Of several limits the smallest is judged.',
-    addProportions: 'Limits in proportion',
+    /** To limits in proportion and to oversizes. */
+    more: 'More limits',
     oversizes: 'Oversizes in the manual: {oversizes} mm. This bore was finished to {oversize}.',
-    addOversizes: 'Oversizes',
     standardSize: 'the standard size',
     oversizeOf: (mm: string) => `+${mm} mm`,
     oversizeMoves: (oversize: string) =>

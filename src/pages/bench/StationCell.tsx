@@ -44,10 +44,9 @@ export function StationCell(props: StationCellProps) {
   }
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return
-    if (event.key === '?' && question !== 'none' && question !== 'elsewhere') onQuestion()
-    else if (event.key === 'Enter' || event.key === 'F2') onCorrect()
-    else return
+    if (event.key !== 'Enter' && event.key !== 'F2') return
     event.preventDefault()
+    onCorrect()
   }
   return (
     <td {...{ role: 'gridcell', 'aria-selected': isChosen }} className={isChosen ? 'is-chosen' : undefined}>

@@ -27,6 +27,7 @@ export const keyList = {
           ['Ctrl Home, Ctrl End', 'First and last cell'],
           ['Enter, F2', 'Correct what stands there'],
           ['Delete', 'Clear it'],
+          ['Tab, then Enter', 'The question about it, where one is marked'],
           ['Ctrl C, Ctrl X, Ctrl V', 'To and from a spreadsheet'],
         ],
       },

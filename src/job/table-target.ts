@@ -68,7 +68,8 @@ export function targetsOf(
     return { bore, survey: newSurvey(reading, setUp.id, ids), isNewBore, isNewSurvey: true, readings: [] }
   }
   for (const reading of readings) {
-    const key = JSON.stringify([reading.bore, reading.survey, reading.date, reading.hoursRun])
+    // No name holds the sign between them.
+    const key = `${reading.bore}\n${reading.survey}\n${reading.date}\n${reading.hoursRun}`
     const target = targets.get(key) ?? made(reading)
     targets.set(key, target)
     if (typeof target === 'string') refused.push({ reading, why: target })

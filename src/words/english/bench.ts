@@ -120,7 +120,7 @@ export const bench = {
     copyName: (name: string) => `${name}, copy`,
     defaultName: 'job',
     kind: 'Borewall job',
-    drop: 'Drop a job file here',
+    drop: 'Drop a job file or a table of readings here',
     opened: (name: string) => `Opened ${name}`,
     savedFile: (name: string) => `Written to ${name}`,
     problemsTitle: (file: string) => `${file} could not be opened`,

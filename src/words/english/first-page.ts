@@ -7,7 +7,7 @@ export const firstPage = {
     measure: 'Measure a bore',
     measureHint: 'Starts an empty job.',
     open: 'Open a file…',
-    openHint: 'A job that was saved from Borewall.',
+    openHint: 'A job that was saved from Borewall, or a table of readings.',
     dropHint: 'Or drop it anywhere on this page.',
     kept: 'Kept jobs',
     keptHint: 'Something is kept in this browser, though not the job that was open last.',

@@ -25,8 +25,8 @@ export interface PaintedBore {
   readonly way: WallWay | undefined
 }
 
-/** So far apart that no wall has two. */
-const noIsoLinesUm = 1e9
+/** The shader draws no lines where there is no step. */
+const noIsoLinesUm = 0
 
 /** Materials, textures and uniforms of a bore, kept up with it. A new exaggeration sets one uniform. */
 export function useBorePaint(bore: PaintedBore): BorePaint {

@@ -8,7 +8,7 @@ uniform vec3 ramp[9];     // sRGB as written, from tight to loose
 uniform vec2 limitsUm;    // min and max as deviations, µm; ±1e6 where there is none
 uniform bool minJudged;   // false: the min is only drawn
 uniform bool isDifference; // of two walls: no limits, only a doubt about none, the outer doubt edges
-uniform float isoStepUm;  // step of the iso-lines on the diameter, µm
+uniform float isoStepUm;  // step of the iso-lines on the diameter, µm; 0 for none
 uniform float pointedMm;  // depth pointed at, mm; below 0 for none
 uniform vec3 tightColour; // sRGB as written, below the min
 uniform vec3 looseColour; // sRGB as written, above the max
@@ -146,7 +146,7 @@ vec3 withinDoubt(Judged judged, Spot spot, vec3 ground, float standsOut) {
 
 // Measured wall: ramp, iso-lines, doubt; strong colour and a firm border where proven.
 vec3 measuredWall(Spot spot, Judged judged, vec3 ground, out float patchCover) {
-  float iso = linesAt(spot.deviation / isoStepUm, judged.deviationSlope / isoStepUm, 0.8);
+  float iso = isoStepUm > 0.0 ? linesAt(spot.deviation / isoStepUm, judged.deviationSlope / isoStepUm, 0.8) : 0.0;
   float above = judged.nearProvenAbove ? clamp(0.5 + judged.pastMax / judged.pastMaxSlope, 0.0, 1.0) : 0.0;
   float below = judged.nearProvenBelow ? clamp(0.5 + judged.pastMin / judged.pastMinSlope, 0.0, 1.0) : 0.0;
   float border = max(

@@ -2,6 +2,7 @@ import { cpus } from 'node:os'
 import { withBuiltPage } from '../browser/built-page'
 import type { Setting } from '../run/setting'
 import { coreTimes } from './core-times'
+import { eightBoreTimes } from './eight-bores'
 import { type Figure, table } from './figures'
 import { wholePage } from './page-bytes'
 import { changeTimes, loadTimes } from './page-times'
@@ -12,6 +13,7 @@ export async function run(setting: Setting): Promise<void> {
   await withBuiltPage(setting, async (browser, address) => {
     figures.push(...(await loadTimes(browser, address, setting.outDir)))
     figures.push(...(await changeTimes(browser, address)))
+    figures.push(...(await eightBoreTimes(browser, address, setting.root)))
   })
   const processor = cpus()[0]?.model ?? 'unknown processor'
   process.stdout.write(

@@ -80,7 +80,7 @@ function loadedBefore(page: Page, time: number): Promise<string[]> {
 }
 
 /** Waits until nothing has been drawn for half a second. */
-async function quiet(page: Page): Promise<void> {
+export async function quiet(page: Page): Promise<void> {
   await page.waitForFunction(() => performance.now() - window.frameProbe.finishedAt > 500)
 }
 

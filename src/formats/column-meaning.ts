@@ -89,7 +89,7 @@ export function meaningOfHead(head: string): ColumnMeaning | undefined {
   if (said === '') return undefined
   const unit = unitIn(head)
   const has = (pattern: RegExp) => pattern.test(said)
-  if (has(/\b(radi(us|al|i)|temp(erature)?)\b/)) return 'ignored'
+  if (saysRadius(head) || has(/\btemp(erature)?\b/)) return 'ignored'
   if (has(/\b(depths?|levels?)\b/)) return depthIn(unit)
   if (has(/\b(ax[ei]s|angles?|direction|deg|degrees?)\b/) || (said === '°' && unit === undefined))
     return 'axis'
@@ -101,6 +101,11 @@ export function meaningOfHead(head: string): ColumnMeaning | undefined {
   if (has(/\b(date|day)\b/)) return 'date'
   if (has(/\b(hours?|hrs?|h)\b/)) return 'hours'
   return undefined
+}
+
+/** Whether a column holds distances from an axis: of one wall, and no diameters. */
+export function saysRadius(head: string): boolean {
+  return /\b(radius|radial|radii)\b/.test(plainHead(head))
 }
 
 type LengthUnit = 'mm' | 'um' | 'inch' | 'ten-thousandth'

@@ -1,3 +1,4 @@
+import { saysRadius } from '../../formats/column-meaning'
 import { dayOrders } from '../../formats/table-day'
 import type { ReadTableFile, TableChoices } from '../../formats/table-file'
 import { decimalMarks } from '../../formats/table-number'
@@ -38,6 +39,7 @@ export function MappingFields(props: {
         {file ? <OfCells {...props} file={file} /> : null}
       </div>
       {file?.encoding === 'windows-1252' ? <p className="soft">{said.encoding}</p> : null}
+      {file?.heads.some(saysRadius) ? <p role="status">{words.table.radii}</p> : null}
       {file?.content.isFolded ? <p className="soft">{said.folded}</p> : null}
     </>
   )

@@ -44,7 +44,6 @@ export function TableImport(props: TableImportProps) {
   const file = 'file' in state ? state.file : undefined
   return (
     <>
-      <p className="soft">{said.lead}</p>
       {file && !file.ok ? (
         <>
           <p role="alert">
@@ -107,6 +106,7 @@ function Mapped(props: TableImportProps & { readonly file: ReadTableFile; readon
     <>
       {isTaken ? null : (
         <>
+          <p className="soft">{words.table.lead}</p>
           <MappingFields file={file} choices={choices} onChoose={onChoose} />
           <PreviewTable
             file={file}

@@ -63,14 +63,6 @@ function Refused({ refused, heads }: { refused: readonly AnyRefusedCell[]; heads
   }
   return (
     <>
-      <ul className="problem-list">
-        {refused.slice(0, mostListed).map((cell) => (
-          <li key={`${cell.row} ${cell.column} ${cell.why}`}>
-            <span className="place">{cellPlace(cell, heads)}</span> {refusalText(cell)}
-          </li>
-        ))}
-      </ul>
-      {refused.length > mostListed ? <p>{report.more(refused.length - mostListed)}</p> : null}
       <p>
         <button type="button" className="button" onClick={() => void copy()}>
           {report.copy}
@@ -81,6 +73,14 @@ function Refused({ refused, heads }: { refused: readonly AnyRefusedCell[]; heads
           </span>
         )}
       </p>
+      <ul className="problem-list">
+        {refused.slice(0, mostListed).map((cell) => (
+          <li key={`${cell.row} ${cell.column} ${cell.why}`}>
+            <span className="place">{cellPlace(cell, heads)}</span> {refusalText(cell)}
+          </li>
+        ))}
+      </ul>
+      {refused.length > mostListed ? <p>{report.more(refused.length - mostListed)}</p> : null}
     </>
   )
 }

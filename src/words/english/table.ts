@@ -39,6 +39,8 @@ export const table = {
     encoding: 'The file is in an older encoding (Windows-1252). Check names with accents.',
     folded:
       'Angles on both halves of the circle are taken as the axis they lie on: 270° is 90°. For two contacts that is the same place; readings of one wall do not belong here.',
+    radii:
+      'A column says that it holds radii. They are distances of one wall from an axis and no diameters; they cannot be taken as readings across the bore.',
     meanings: {
       'depth-mm': 'Depth, mm',
       'depth-inch': 'Depth, inch',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { keptValue, meaningOfHead, unitIn } from '../../../src/formats/column-meaning'
+import { keptValue, meaningOfHead, saysRadius, unitIn } from '../../../src/formats/column-meaning'
 
 describe('the head of a column', () => {
   it.each([
@@ -33,6 +33,15 @@ describe('the head of a column', () => {
     ['', undefined],
   ])('%j says %j', (head, meaning) => {
     expect(meaningOfHead(head)).toBe(meaning)
+  })
+
+  it('says of radii that they are none of its diameters', () => {
+    expect(['radial_um', 'Radius, mm', 'diameter', 'traditional'].map(saysRadius)).toEqual([
+      true,
+      true,
+      false,
+      false,
+    ])
   })
 
   it('names a unit only as a word of its own', () => {

@@ -1,19 +1,21 @@
 import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
-import { exaggerationOfJob, findingOf, gridOfBore, surveyOf } from '../job/selectors'
+import { exaggerationOfJob, findingOf, gridOfBore, surveyOf, wallOfBore } from '../job/selectors'
 import { useLayout } from '../pages/bench/phone/use-layout'
 import { useStationInHand } from '../pages/bench/use-entry'
 import { useOnBench } from '../pages/bench/use-job'
 import { chooseBore, pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
+import { DoubtNote } from './DoubtNote'
 import { firstNumbersPainted, markFirstPicture } from './first-marks'
 import { PictureGuard } from './PictureGuard'
 import { pictureLabels } from './picture-labels'
 import { rowOf } from './picture-row'
 import { shownPicture } from './shown-picture'
 import type { Theme } from './theme'
+import { useOtherWall } from './use-other-wall'
 
 /** Only once the figures stand on the page: they are what a mechanic waits for. */
 export const BorePictureLater = lazy(async () => {
@@ -93,30 +95,35 @@ function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trou
       depthMm === undefined || axisDegrees === undefined ? undefined : { depthMm, angleDegrees: axisDegrees },
     [depthMm, axisDegrees],
   )
+  const wall = bore && wallOfBore(job, bore.id, surveyId)
+  const other = useOtherWall(wall, grid, exaggeration)
   if (!grid || !finding || exaggeration === undefined) return null
   const { pair } = finding
   return (
-    <BorePictureLater
-      ref={shownPicture}
-      grid={grid}
-      ports={bore.ports}
-      belts={bore.belts}
-      stations={finding.stations}
-      surface={finding.surface}
-      {...(pair ? { pair } : {})}
-      exaggeration={exaggeration}
-      {...(row ? { row } : {})}
-      onChoose={chooseBore}
-      theme={theme}
-      {...(pointed ? { pointed } : {})}
-      {...(next ? { next } : {})}
-      onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}
-      view={view}
-      oneFingerTurns={layout === 'desk' || fingerTurns}
-      onTurned={turnedByHand}
-      labels={pictureLabels}
-      onTrouble={onTrouble}
-      onFirstFrame={markFirstPicture}
-    />
+    <>
+      <BorePictureLater
+        ref={shownPicture}
+        grid={other?.grid ?? grid}
+        ports={bore.ports}
+        belts={bore.belts}
+        stations={finding.stations}
+        surface={finding.surface}
+        {...(pair ? { pair } : {})}
+        exaggeration={exaggeration}
+        {...(row ? { row } : {})}
+        onChoose={chooseBore}
+        theme={theme}
+        {...(pointed ? { pointed } : {})}
+        {...(next ? { next } : {})}
+        onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}
+        view={view}
+        oneFingerTurns={layout === 'desk' || fingerTurns}
+        onTurned={turnedByHand}
+        labels={pictureLabels}
+        onTrouble={onTrouble}
+        onFirstFrame={markFirstPicture}
+      />
+      {other ? <DoubtNote other={other} /> : null}
+    </>
   )
 }

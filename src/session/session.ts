@@ -116,6 +116,8 @@ export interface Session {
   readonly fingerTurns: boolean
   /** A finger on the map marks a surface finding and does not scroll the page. */
   readonly marking: boolean
+  /** Other walls that fit the same readings take turns in the picture. */
+  readonly doubtShown: boolean
   /** The surface finding that is being told more of. */
   readonly surfaceOpen?: string
   /** The keys for the right hand lie at the left. */
@@ -137,6 +139,7 @@ const start: Session = {
   parts: { latest: 'enter', left: 'enter', right: 'wall' },
   fingerTurns: false,
   marking: false,
+  doubtShown: false,
   leftHanded: false,
   aids: { spoken: false, pedals: {} },
 }
@@ -163,12 +166,13 @@ export function chooseBore(boreId: string) {
   set(({ boreId: _, surveyId: __, pointed: ___, inHand: ____, ...rest }) => ({
     ...rest,
     boreId,
+    doubtShown: false,
   }))
 }
 
 /** Chooses a survey of the bore on the bench; undefined for the latest. */
 export function chooseSurvey(surveyId: string | undefined) {
-  set(({ pointed: _, inHand: __, ...rest }) => withPart(rest, 'surveyId', surveyId))
+  set(({ pointed: _, inHand: __, ...rest }) => withPart({ ...rest, doubtShown: false }, 'surveyId', surveyId))
 }
 
 export function showPage(page: PageName) {
@@ -295,6 +299,11 @@ export function letFingerTurn(fingerTurns: boolean) {
 
 export function setMarking(marking: boolean) {
   set((state) => ({ ...state, marking }))
+}
+
+/** Has other walls that fit the same readings drawn, or the wall again. */
+export function showDoubt(doubtShown: boolean) {
+  set((state) => ({ ...state, doubtShown }))
 }
 
 /** Opens a surface finding, or closes that which is open. */

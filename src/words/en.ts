@@ -5,6 +5,7 @@ import { blunders } from './english/blunders'
 import { bore } from './english/bore'
 import { budget } from './english/budget'
 import { compare } from './english/compare'
+import { doubt } from './english/doubt'
 import { findings } from './english/findings'
 import { firstPage } from './english/first-page'
 import { gaugeCheck } from './english/gauge-check'
@@ -55,6 +56,7 @@ export const en = {
   ...model,
   ...number,
   ...verdict,
+  ...doubt,
   ...findings,
   ...growth,
   ...problems,

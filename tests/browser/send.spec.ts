@@ -165,7 +165,7 @@ test('text and flat map go to the share sheet without WebGL; closing the sheet i
   await expectPaper(page, Buffer.from(picture?.address.split(',')[1] ?? '', 'base64'))
 })
 
-test('where nothing can be drawn the text is sent alone, and what the clipboard refuses is said', async ({
+test('where nothing can be drawn the text is sent alone, what the clipboard refuses is said, and the wall is saved as a model', async ({
   page,
 }) => {
   await withoutPicture(page)
@@ -181,6 +181,16 @@ test('where nothing can be drawn the text is sent alone, and what the clipboard 
   await expect(dialog.getByText(send.failed['copy-text'])).toBeVisible()
   const text = await saved(page, way(dialog, 'save-text'))
   expect(text.bytes.toString('utf8')).toBe(printed)
+  for (const [kind, start] of [
+    ['stl', 'Bore wall drawn x500, scale 1:1, mm.'],
+    ['glb', 'glTF'],
+  ] as const) {
+    const button = dialog.getByRole('button', { name: words.model.ways[kind], exact: true })
+    const { name, bytes } = await saved(page, button)
+    expect(name).toMatch(/^bore-1-garden-saw-invented-drawn-x500-scale-1-1-\d{4}-\d\d-\d\d\.(stl|glb)$/)
+    expect(bytes.subarray(0, start.length).toString('latin1')).toBe(start)
+    await expect(dialog.getByText(`Saved as ${name}: 88 mm high`)).toBeVisible()
+  }
   await page.keyboard.press('Escape')
 
   await page.getByRole('button', { name: words.file.menu, exact: true }).click()

@@ -10,6 +10,7 @@ import { readOut } from '../../words/read-out'
 import { surfaceHere } from '../../words/surface'
 import { words } from '../../words/words'
 import { BoreStrip, stripFrom } from './BoreStrip'
+import { DoubtButton } from './DoubtButton'
 import { MarkButton } from './MarkButton'
 import { PictureControls } from './PictureControls'
 import { useLayout } from './phone/use-layout'
@@ -63,6 +64,7 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
       )}
       <div className="wall-said">
         <ReadOut bench={bench} canShowAll={picture !== undefined && job.bores.length > 1} />
+        {picture && grid ? <DoubtButton /> : null}
         <MarkButton />
       </div>
       {hasStrip ? <BoreStrip bench={later} paintOf={paintOf} width={width} /> : null}

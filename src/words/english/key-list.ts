@@ -38,6 +38,7 @@ export const keyList = {
           ['Shift and arrows', 'Move'],
           ['+ and −', 'Closer and further'],
           ['Home', 'Back to the front'],
+          ['Escape', 'Back to the wall, while other walls are drawn'],
         ],
       },
       {

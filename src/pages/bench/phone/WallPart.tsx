@@ -9,6 +9,7 @@ import {
 import { letFingerTurn, showPart, takeInHand } from '../../../session/session'
 import { words } from '../../../words/words'
 import { BoreStrip } from '../BoreStrip'
+import { DoubtButton } from '../DoubtButton'
 import { MarkButton } from '../MarkButton'
 import { Exaggeration, TurnButtons, ViewButtons } from '../PictureControls'
 import { type OnBench, useSession } from '../use-job'
@@ -47,7 +48,11 @@ export function WallPart(props: WallColumnProps & { readonly layout: Layout; rea
             <p className="aside">{words.picture.trouble['no-webgl']}</p>
           )}
           <div>
-            <Pointed bench={bench} canShowAll={hasPicture && several && layout === 'two'} />
+            <Pointed
+              bench={bench}
+              hasPicture={hasPicture && grid !== undefined}
+              canShowAll={hasPicture && several && layout === 'two'}
+            />
             {boxes.form === 'broad' ? null : <div className="controls">{exaggeration}</div>}
             <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={boxes.map} pair={finding.pair} />
             {several ? (
@@ -100,7 +105,12 @@ function PictureRow({ children }: { readonly children: ReactNode }) {
 }
 
 /** The read-out, and the way from a station pointed at to its number. */
-function Pointed({ bench, canShowAll }: { readonly bench: OnBench; readonly canShowAll: boolean }) {
+function Pointed(props: {
+  readonly bench: OnBench
+  readonly hasPicture: boolean
+  readonly canShowAll: boolean
+}) {
+  const { bench, hasPicture, canShowAll } = props
   const { job, bore, survey } = bench
   const pointed = useSession((state) => state.pointed)
   const station =
@@ -124,6 +134,7 @@ function Pointed({ bench, canShowAll }: { readonly bench: OnBench; readonly canS
           {words.phone.measureHere}
         </button>
       ) : null}
+      {hasPicture ? <DoubtButton /> : null}
       <MarkButton />
     </div>
   )

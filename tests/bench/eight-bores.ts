@@ -68,6 +68,11 @@ const between = (times: readonly number[]) =>
 /** The block of four, twice. */
 function eightBores(root: string): string {
   const job: Job = JSON.parse(readFileSync(join(root, 'scenarios/B-four-cylinder-iron.json'), 'utf8'))
-  const again = job.bores.map((bore, index) => ({ ...bore, id: `${bore.id}-again`, name: `${index + 5}` }))
+  const again = job.bores.map((bore, index) => ({
+    ...bore,
+    id: `${bore.id}-again`,
+    name: `${index + 5}`,
+    surveys: bore.surveys.map((survey) => ({ ...survey, id: `${survey.id}-again` })),
+  }))
   return JSON.stringify({ ...job, id: 'eight', name: 'Eight', bores: [...job.bores, ...again] })
 }

@@ -1,8 +1,8 @@
+import { scaleBar } from '../core/surface/scale-bar'
 import { LabelLayer } from './label-layer'
 import type { PictureLabels } from './picture-labels'
 import type { PictureView } from './picture-view'
 import type { Box } from './place-labels'
-import { scaleBar } from './scale-bar'
 import type { Label } from './stand-labels'
 
 const longestBarPx = 90

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { drawnDiameter } from '../../../src/core/surface/exaggeration'
-import { scaleBar } from '../../../src/scene/scale-bar'
+import { drawnDiameter } from '../../../../src/core/surface/exaggeration'
+import { scaleBar } from '../../../../src/core/surface/scale-bar'
 
 const seed = 20240704
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true })

@@ -1,5 +1,5 @@
-import type { LimitPair } from '../core/findings'
 import type { PictureLabels } from '../scene/picture-labels'
+import { limitText } from '../words/limit-text'
 import { depth, inMicrons, microns, plain, size } from '../words/numbers'
 import { surfaceTitle } from '../words/surface'
 import { words } from '../words/words'
@@ -20,14 +20,4 @@ export const pictureLabels: PictureLabels = {
   surfaceFinding: words.legend.surface,
   surface: surfaceTitle,
   next: words.pictureTexts.next,
-}
-
-function limitText(which: 'min' | 'max' | 'new-max', sizeMm: number, pair: LimitPair): string {
-  const { limits } = words.picture
-  const written = size(sizeMm)
-  if (which === 'new-max') return limits.newMax(written)
-  if (pair.kind === 'wear' && which === 'max') return limits.wear(written)
-  if (pair.kind !== 'grade') return limits[which](written)
-  const grade = pair.gradeName ?? ''
-  return which === 'min' ? limits.gradeMin(grade, written) : limits.gradeMax(grade, written)
 }

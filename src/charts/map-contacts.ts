@@ -5,13 +5,19 @@ import { acrossOf, downOf, type MapPlace, type MapScale } from './map-scale'
 const snap = 7
 
 /** A place where a contact stood. */
-export interface MapContact extends MapPlace {
-  readonly station: DrawnStation
+export interface MapContact<Station extends DrawnStation = DrawnStation> extends MapPlace {
+  readonly station: Station
 }
 
-export function contactsOf(stations: readonly DrawnStation[]): MapContact[] {
+const bothEnds: readonly number[] = [0, 180]
+
+/** Where the contacts of these stations stood, a gauge touching the wall so many degrees from its axis. */
+export function contactsOf<Station extends DrawnStation>(
+  stations: readonly Station[],
+  contactDegrees: readonly number[] = bothEnds,
+): MapContact<Station>[] {
   return stations.flatMap((station) =>
-    [0, 180].map((turn) => ({
+    contactDegrees.map((turn) => ({
       depthMm: station.depthMm,
       angleDegrees: (station.axisDegrees + turn) % 360,
       station,

@@ -4,6 +4,7 @@ import { block } from './english/block'
 import { blunders } from './english/blunders'
 import { bore } from './english/bore'
 import { budget } from './english/budget'
+import { charts } from './english/charts'
 import { compare } from './english/compare'
 import { doubt } from './english/doubt'
 import { findings } from './english/findings'
@@ -51,6 +52,7 @@ export const en = {
   ...sheet,
   ...paste,
   ...picture,
+  ...charts,
   ...phone,
   ...photographs,
   ...model,

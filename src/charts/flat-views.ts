@@ -1,0 +1,2 @@
+export { ProfileChart } from './ProfileChart'
+export { SectionChart } from './SectionChart'

@@ -1,0 +1,62 @@
+/** The flat views of the wall: map, section and profile, and what is saved of them. */
+export const charts = {
+  charts: {
+    views: { label: 'Flat views of the wall', map: 'Map', section: 'Section', profile: 'Profile' },
+    between: 'What is drawn between readings is not measured.',
+    save: 'Save as SVG',
+    saveTitle: 'Save this view as a drawing that stays sharp at any size',
+    saved: (name: string) => `Saved as ${name}`,
+    notSaved: 'It could not be saved. Try again, or take a screenshot.',
+    noReadings: 'This view appears with the first reading.',
+    reading: (place: string, size: string) => `${place}: ${size}`,
+    uncounted: (reading: string) => `${reading}, in no verdict`,
+    above: (reading: string) => `${reading}, over the limit`,
+    below: (reading: string) => `${reading}, under the limit`,
+  },
+  section: {
+    title: (depth: string) => `Round section at ${depth}`,
+    list: (depth: string) =>
+      `Readings at ${depth}. Left and right arrow go round, up and down to another level.`,
+    above: 'Level above',
+    below: 'Level below',
+    at: (depth: string) => `${depth} deep`,
+    mean: (size: string) => `Mean ${size}.`,
+    ovalAcross: (oval: string, axis: string, doubt: string) => `Oval ${oval}, long axis ${axis} ± ${doubt}.`,
+    ovalNone: (most: string) => `No oval stands out; at most ${most}.`,
+    ovalThree: 'Three axes cannot tell an oval from a four-lobed form.',
+    ovalAtLeast: (least: string) => `Oval of ${least} or more; two axes leave open how much more.`,
+    ovalTwoUnseen: 'Two axes show no oval for certain, and can miss one that lies between them.',
+    oneAxis: 'One axis shows nothing of an oval.',
+    land: 'Land: the rings do not run here.',
+    notRead: 'Nobody measured at this level.',
+    twoContacts: 'Drawn alike on both sides: two contacts cannot tell which wall wore.',
+    threeContacts:
+      'Three contacts read the mean of a level: a round ring, measured under each contact, and no oval.',
+  },
+  profile: {
+    title: (axis: string) => `Profile along ${axis}`,
+    list: (axis: string) =>
+      `Readings along ${axis}. Up and down arrow go along the depth, left and right to another axis.`,
+    before: 'Axis before',
+    after: 'Axis after',
+    at: (axis: string) => `axis ${axis}`,
+    largest: (size: string, depth: string) => `Largest ${size} at ${depth}.`,
+    smallest: (size: string, depth: string) => `Smallest ${size} at ${depth}.`,
+    alone: (size: string, depth: string) => `One reading, ${size} at ${depth}.`,
+    notRead: 'Nobody measured along this axis.',
+    travel: (from: string, to: string) => `The rings run from ${from} to ${to}; the wall beyond is land.`,
+    ringTravel: 'ring travel',
+    doubt: 'Bars and shade: ± U (95 %). Broken where nobody measured.',
+    round: 'Three contacts read the mean of a level: every axis shows that mean.',
+  },
+  /** Written on a view that is saved, and part of its file's name. */
+  savedChart: {
+    fileParts: { map: 'map', section: 'section', profile: 'profile' },
+    map: 'The wall unrolled, angle across, depth down.',
+    drawn: (title: string, factor: string) => `${title}. ${factor}.`,
+    lines: (step: string) => `Lines every ${step} on the diameter.`,
+    across: 'Size across in mm, depth down in mm.',
+    marks: 'Hatched: nobody measured. Dotted: too close to call. Discs: readings; bars: their ± U (95 %).',
+    mapMarks: 'Hatched: nobody measured. Dotted: too close to call. Discs: readings.',
+  },
+}

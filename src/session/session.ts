@@ -4,8 +4,11 @@ import { createStore } from 'zustand/vanilla'
 export interface Pointed {
   readonly depthMm: number
   readonly angleDegrees: number
-  readonly from: 'sheet' | 'map' | 'picture' | 'findings'
+  readonly from: 'sheet' | 'map' | 'section' | 'profile' | 'picture' | 'findings'
 }
+
+/** The flat views of the wall, of which one is shown. */
+export type ChartName = 'map' | 'section' | 'profile'
 
 export type ViewName = 'front' | 'right' | 'rear' | 'left' | 'above' | 'free'
 
@@ -112,6 +115,7 @@ export interface Session {
   /** All bores in a row in the picture. */
   readonly allBores: boolean
   readonly parts: PartsShown
+  readonly chart: ChartName
   /** One finger turns the picture and does not scroll the page. */
   readonly fingerTurns: boolean
   /** A finger on the map marks a surface finding and does not scroll the page. */
@@ -137,6 +141,7 @@ const start: Session = {
   view: { name: 'front', turn: 0, zoom: 0 },
   allBores: false,
   parts: { latest: 'enter', left: 'enter', right: 'wall' },
+  chart: 'map',
   fingerTurns: false,
   marking: false,
   doubtShown: false,
@@ -291,6 +296,10 @@ export function showPart(name: PartName) {
       right: name === 'wall' || name === 'findings' ? name : state.parts.right,
     },
   }))
+}
+
+export function showChart(chart: ChartName) {
+  set((state) => ({ ...state, chart }))
 }
 
 export function letFingerTurn(fingerTurns: boolean) {

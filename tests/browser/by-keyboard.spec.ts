@@ -79,10 +79,10 @@ test('eight readings, two limits, a port, a belt and a comparison bore are typed
 
   await pressByKeyboard(page, words.bar.add)
   await pressByKeyboard(page, words.bar.addComparison)
-  await expect(page.getByRole('tab')).toHaveCount(2)
+  await expect(page.locator('.bores').getByRole('tab')).toHaveCount(2)
   await typeReadings(page, ['54.002', '54.003', '54.003', '54.004'])
   await expect(verdict).toHaveText(/comparison/i)
-  await tabTo(page, page.getByRole('tab', { selected: true }))
+  await tabTo(page, page.locator('.bores').getByRole('tab', { selected: true }))
   await page.keyboard.press('Home')
   await expect(page.locator('.finding').filter({ hasText: 'difference' }).first()).toContainText('+78')
   await expect(page.getByText(/^Saved \d\d:\d\d$/)).toBeVisible()

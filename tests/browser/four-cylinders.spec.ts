@@ -48,7 +48,7 @@ test('four cylinders are entered level by level from an empty job, and stand bes
   await fillByKeyboard(page, grid.newLevel, '4 10 40 80 125')
   await fillByKeyboard(page, grid.newAxis, '45 135')
   for (const _ of block.bores.slice(1)) await pickFrom(page, bar.add, bar.addOwn)
-  await expect(page.getByRole('tab')).toHaveText(['1', '2', '3', '4'])
+  await expect(page.locator('.bores').getByRole('tab')).toHaveText(['1', '2', '3', '4'])
   await page.getByRole('tab').first().click()
   await page.getByRole('combobox', { name: next.orderLabel }).selectOption('level-by-level')
   await page.getByRole('combobox', { name: next.repeatsPerStation }).selectOption('2')

@@ -25,7 +25,7 @@ test.beforeEach(({ page }) => withoutPicture(page))
 test('an example is left for a job of your own by one button', async ({ page }) => {
   await openApp(page)
   await expect(page.getByText(demo.banner)).toBeVisible()
-  await expect(page.getByRole('tab')).toHaveCount(2)
+  await expect(page.locator('.bores').getByRole('tab')).toHaveCount(2)
   await page.getByRole('button', { name: demo.startOwn }).click()
   await expect(page.getByText(demo.banner)).toBeHidden()
   await expect(page.getByRole('heading', { level: 1, name: words.app.untitled })).toBeVisible()
@@ -156,22 +156,25 @@ test('a bore to compare with is added from the bar, removed after a question, an
   await openApp(page)
   await page.getByRole('button', { name: bar.add, exact: true }).click()
   await page.getByRole('button', { name: bar.addComparison }).click()
-  await expect(page.getByRole('tab')).toHaveCount(3)
-  await expect(page.getByRole('tab', { selected: true })).toHaveText(/^New 2$|^New$/)
-  const added = (await page.getByRole('tab', { selected: true }).textContent()) ?? ''
+  await expect(page.locator('.bores').getByRole('tab')).toHaveCount(3)
+  await expect(page.locator('.bores').getByRole('tab', { selected: true })).toHaveText(/^New 2$|^New$/)
+  const added = (await page.locator('.bores').getByRole('tab', { selected: true }).textContent()) ?? ''
   await pickFromMenu(page, bar.removeBore(added))
   await page
     .getByRole('dialog')
     .getByRole('button', { name: bar.removeBore(added) })
     .click()
-  await expect(page.getByRole('tab')).toHaveCount(2)
+  await expect(page.locator('.bores').getByRole('tab')).toHaveCount(2)
   await page.getByRole('button', { name: undo.undoOf(words.changes.boreRemoved) }).click()
-  await expect(page.getByRole('tab')).toHaveCount(3)
+  await expect(page.locator('.bores').getByRole('tab')).toHaveCount(3)
 })
 
 test('the tabs of the bores go by arrow keys', async ({ page }) => {
   await openApp(page)
-  const [first, second] = [page.getByRole('tab').first(), page.getByRole('tab').nth(1)]
+  const [first, second] = [
+    page.locator('.bores').getByRole('tab').first(),
+    page.locator('.bores').getByRole('tab').nth(1),
+  ]
   await first.focus()
   await page.keyboard.press('ArrowRight')
   await expect(second).toBeFocused()

@@ -10,10 +10,12 @@ import { readOut } from '../../words/read-out'
 import { surfaceHere } from '../../words/surface'
 import { words } from '../../words/words'
 import { BoreStrip, stripFrom } from './BoreStrip'
+import type { SaveChart } from './chart-to-save'
 import { DoubtButton } from './DoubtButton'
+import { FlatWall } from './FlatWall'
 import { MarkButton } from './MarkButton'
 import { PictureControls } from './PictureControls'
-import { useLayout } from './phone/use-layout'
+import { useLayout, useOnPaper } from './phone/use-layout'
 import { recordSurface } from './record-surface'
 import { useStationInHand } from './use-entry'
 import type { OnBench } from './use-job'
@@ -34,15 +36,19 @@ export interface WallColumnProps {
   readonly bench: OnBench
   readonly picture: ((box: { width: number; height: number }) => ReactNode) | undefined
   readonly paintOf: (grid: WallGrid, pair: LimitPair | undefined) => MapPaint
+  readonly saveChart?: SaveChart | undefined
 }
 
 /** Centre: the wall in three dimensions, what is pointed at in words, and the wall unrolled. */
-export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
+export function WallColumn({ bench, picture, paintOf, saveChart }: WallColumnProps) {
+  const chart = useSession((state) => state.chart)
+  const onPaper = useOnPaper()
   const { job, bore, survey, finding } = bench
   const grid = mapGridOfBore(job, bore.id, survey.id)
   const own = exaggerationOfJob(job)
   const later = useDeferredValue(bench)
-  const hasStrip = job.bores.length >= stripFrom
+  // A section needs the height that the small maps would take.
+  const hasStrip = job.bores.length >= stripFrom && (chart === 'map' || onPaper)
   const [column, size] = useSize()
   const width = Math.min(fullWidth, size?.width ?? fullWidth)
   const height = (picture ? mapHeight : tallMapHeight) - (hasStrip ? stripHeight : 0)
@@ -68,7 +74,15 @@ export function WallColumn({ bench, picture, paintOf }: WallColumnProps) {
         <MarkButton />
       </div>
       {hasStrip ? <BoreStrip bench={later} paintOf={paintOf} width={width} /> : null}
-      <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={{ width, height }} pair={finding.pair} />
+      <FlatWall
+        key={survey.id}
+        bench={bench}
+        grid={grid}
+        paintOf={paintOf}
+        save={saveChart}
+        box={{ width, height }}
+        map={(box) => <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={box} pair={finding.pair} />}
+      />
     </section>
   )
 }

@@ -24,6 +24,9 @@ const phone = { width: 390, height: 844 }
 const themes = ['light', 'dark'] as const
 const benchOfA = { title: 'Bench, example A, used bore', example: 'A' } as const
 
+/** A profile with surface findings beside it. */
+const flatOf = { section: { example: 'A' }, profile: { example: 'D1' } } as const
+
 /** The pages in every theme at the desktop's size, then what differs by size, on paper and without WebGL. */
 export const views: readonly View[] = [
   ...themes.map((theme) => ({ title: 'First page', ...desktop, theme })),
@@ -36,6 +39,15 @@ export const views: readonly View[] = [
     theme,
     prepare: showSecondBore,
   })),
+  ...themes.flatMap((theme) =>
+    (['section', 'profile'] as const).map((name) => ({
+      ...flatOf[name],
+      title: `Bench, ${name}`,
+      ...desktop,
+      theme,
+      prepare: (page: Page) => showFlat(page, name),
+    })),
+  ),
   ...themes.map((theme) => ({ title: 'Bench, empty job', ...desktop, theme, prepare: startOwnJob })),
   { ...benchOfA, title: 'Bench, no WebGL', ...desktop, theme: 'light', before: withoutWebGl },
   { ...benchOfA, title: 'Bench, smaller window', ...small, theme: 'light' },
@@ -45,6 +57,11 @@ export const views: readonly View[] = [
 
 async function showSecondBore(page: Page): Promise<void> {
   await page.getByRole('tablist', { name: words.bar.bores }).getByRole('tab').nth(1).click()
+}
+
+async function showFlat(page: Page, name: 'section' | 'profile'): Promise<void> {
+  await page.getByRole('tab', { name: words.charts.views[name] }).click()
+  await page.locator('.wall-chart').waitFor()
 }
 
 async function startOwnJob(page: Page): Promise<void> {
@@ -69,6 +86,13 @@ function touchViews(): readonly View[] {
   const parts = [
     { title: 'Phone, a station', prepare: takeStation },
     { title: 'Phone, wall', prepare: (page: Page) => showPart(page, words.parts.narrow.wall) },
+    {
+      title: 'Phone, section',
+      prepare: async (page: Page) => {
+        await showPart(page, words.parts.narrow.wall)
+        await showFlat(page, 'section')
+      },
+    },
     { title: 'Phone, findings', prepare: (page: Page) => showPart(page, words.parts.narrow.findings) },
     { title: 'Phone, set-up', prepare: (page: Page) => showPart(page, words.parts.narrow.setUp) },
   ]

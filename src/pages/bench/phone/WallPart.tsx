@@ -10,6 +10,7 @@ import { letFingerTurn, showPart, takeInHand } from '../../../session/session'
 import { words } from '../../../words/words'
 import { BoreStrip } from '../BoreStrip'
 import { DoubtButton } from '../DoubtButton'
+import { FlatWall } from '../FlatWall'
 import { MarkButton } from '../MarkButton'
 import { Exaggeration, TurnButtons, ViewButtons } from '../PictureControls'
 import { type OnBench, useSession } from '../use-job'
@@ -20,7 +21,7 @@ import { wallBoxes } from './wall-boxes'
 
 /** The picture, what is pointed at, the exaggeration, the map and the other bores. */
 export function WallPart(props: WallColumnProps & { readonly layout: Layout; readonly isShown: boolean }) {
-  const { bench, picture, paintOf, layout, isShown } = props
+  const { bench, picture, paintOf, saveChart, layout, isShown } = props
   const { job, bore, survey, finding } = bench
   const [room, size] = useSize()
   useEffect(() => {
@@ -54,7 +55,17 @@ export function WallPart(props: WallColumnProps & { readonly layout: Layout; rea
               canShowAll={hasPicture && several && layout === 'two'}
             />
             {boxes.form === 'broad' ? null : <div className="controls">{exaggeration}</div>}
-            <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={boxes.map} pair={finding.pair} />
+            <FlatWall
+              key={survey.id}
+              bench={bench}
+              grid={grid}
+              paintOf={paintOf}
+              save={saveChart}
+              box={boxes.map}
+              map={(box) => (
+                <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={box} pair={finding.pair} />
+              )}
+            />
             {several ? (
               <BoreStrip bench={bench} paintOf={paintOf} width={stripWidth(boxes.map, job.bores.length)} />
             ) : null}

@@ -5,6 +5,7 @@ import type { LimitPair } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { jobStore } from '../job/job-store'
 import { Bench } from '../pages/bench/Bench'
+import type { ChartToSave } from '../pages/bench/chart-to-save'
 import { KeptSpecsSlot } from '../pages/bench/kept-specs-slot'
 import { PhotographsSlot } from '../pages/bench/photographs-slot'
 import { wallPaint } from '../scene/wall-palette'
@@ -87,6 +88,12 @@ function JobPage() {
   )
 }
 
+/** A view is saved by a part of the page that is loaded for it. */
+async function saveChart(chart: ChartToSave): Promise<string | undefined> {
+  const part = await import('./save-chart').catch(() => undefined)
+  return part?.saveChart(chart)
+}
+
 function BenchPage() {
   const theme = useStore(themeStore, (state) => state.theme)
   const [impossible, setImpossible] = useState(false)
@@ -107,6 +114,7 @@ function BenchPage() {
         <Bench
           picture={impossible ? undefined : picture}
           paintOf={paintOf}
+          saveChart={saveChart}
           simulation={<SimulationCheck />}
           findingsActions={<SendButton className="button" />}
         />

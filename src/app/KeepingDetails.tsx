@@ -4,6 +4,7 @@ import { dayAndTime } from '../pages/shelf/day-and-time'
 import { words } from '../words/words'
 import { copyState } from './copy-reminder'
 import { saveJobToFile } from './desk'
+import { FolderCopies } from './FolderCopies'
 import type { PenState } from './job-pen'
 import { jobPen, saveLoop } from './keeping'
 import { persistence } from './persistence'
@@ -42,6 +43,7 @@ export function KeepingDetails() {
           {versions.menu}
         </button>
       </div>
+      <FolderCopies />
     </>
   )
 }

@@ -8,7 +8,8 @@ export function fileName(jobName: string, day: Date, fallback: string, ending = 
   return `${slugOf(jobName) || slugOf(fallback)}-${dayText(day)}.${ending}`
 }
 
-function slugOf(name: string): string {
+/** A name in small letters, digits and hyphens. */
+export function slugOf(name: string): string {
   const letters = name
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')

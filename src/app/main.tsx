@@ -28,3 +28,6 @@ createRoot(root).render(
   </StrictMode>,
 )
 void startDesk()
+if (window.showDirectoryPicker !== undefined) {
+  void import('./folder-copies').then(({ startFolderCopies }) => startFolderCopies())
+}

@@ -5,7 +5,7 @@ import { writeJob } from '../job/write-job'
 import { recordOf } from './job-record'
 import { lastOpenMark } from './last-open'
 import { afterMaps, mapsKey, markEntry, putEntry, renewEntry } from './shelf-entries'
-import { type Database, type Writing, write } from './shelf-transaction'
+import { type Attempt, type Database, type Writing, write } from './shelf-transaction'
 
 /** What a list of all jobs is made from, without reading any job. */
 export interface JobList {
@@ -30,8 +30,6 @@ export interface JobList {
   /** Marks a job as deleted, or takes that back; it stays in the database. */
   markDeleted(id: string, isDeleted: boolean): Promise<void>
 }
-
-type Attempt = <Result>(step: (database: Database) => Promise<Result>) => Promise<Result>
 
 export function jobListOn(attempt: Attempt, now: () => Date): JobList {
   const writing = (step: (writing: Writing) => Promise<void>) => attempt((database) => write(database, step))

@@ -1,6 +1,7 @@
 import type { ReadResult } from '../job/read-job'
 import type { Job } from '../job/schema'
 import { moveAside, type SetAside, setAsideList } from './aside-pile'
+import { type CopyFolder, copyFolderOn } from './copy-folder'
 import { type CopyMark, copyMarkOf, markCopies } from './copy-marks'
 import { type JobList, jobListOn } from './job-list'
 import { recordOf } from './job-record'
@@ -65,6 +66,8 @@ export interface Shelf {
   readonly specs: KeptSpecs
   /** Photographs under their content. */
   readonly photos: PhotoStore
+  /** Where copies outside the browser are written. */
+  readonly copyFolder: CopyFolder
   /** Closes the database; it is opened again when it is needed. */
   close(): Promise<void>
 }
@@ -107,6 +110,7 @@ export async function openShelf({ now, connection = connectionTo() }: ShelfOptio
     jobs: jobListOn(attempt, now),
     specs: keptSpecsOn(attempt),
     photos: photoStoreOn(attempt),
+    copyFolder: copyFolderOn(attempt),
     close: () => connection.close(),
   }
 }

@@ -1,9 +1,8 @@
-import type { IDBPDatabase } from 'idb'
 import * as z from 'zod/mini'
 import { type KeptSpec, longestSpecName } from '../job/kept-spec'
 import { readJob } from '../job/read-job'
 import { writeJob } from '../job/write-job'
-import type { ShelfDatabase } from './shelf-stores'
+import type { Attempt } from './shelf-transaction'
 
 /** A kept spec as it is stored and exported: the text is that of a job without readings. */
 export interface KeptSpecRecord {
@@ -41,8 +40,6 @@ export interface KeptSpecs {
   put(spec: KeptSpec): Promise<void>
   remove(id: string): Promise<void>
 }
-
-type Attempt = <Result>(step: (database: IDBPDatabase<ShelfDatabase>) => Promise<Result>) => Promise<Result>
 
 export function keptSpecsOn(attempt: Attempt): KeptSpecs {
   return {

@@ -7,7 +7,7 @@ import { writeJob } from '../job/write-job'
 import { base64Of, bytesOfBase64 } from './base64'
 import { contentHash } from './content-hash'
 import { ShelfError } from './shelf-error'
-import type { Database } from './shelf-transaction'
+import type { Attempt, Database } from './shelf-transaction'
 
 /** A photograph as it is kept. */
 export interface KeptPhoto {
@@ -38,8 +38,6 @@ export interface PhotoStore {
   /** Keeps the photographs that a file brought along; gives the hashes of those that are damaged. */
   takeIn(photographs: readonly EmbeddedPhotograph[]): Promise<readonly string[]>
 }
-
-type Attempt = <Result>(step: (database: Database) => Promise<Result>) => Promise<Result>
 
 export function photoStoreOn(attempt: Attempt): PhotoStore {
   const put = (photo: KeptPhoto) => attempt((database) => putPhoto(database, photo))

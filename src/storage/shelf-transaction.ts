@@ -6,6 +6,9 @@ import type { ShelfDatabase } from './shelf-stores'
 export type Database = IDBPDatabase<ShelfDatabase>
 export type Writing = IDBPTransaction<ShelfDatabase, StoreNames<ShelfDatabase>[], 'readwrite'>
 
+/** Does a step with the open database, whichever that is. */
+export type Attempt = <Result>(step: (database: Database) => Promise<Result>) => Promise<Result>
+
 /** Does something with the open database; every failure is a `ShelfError`. */
 export async function attempted<Result>(
   connection: Connection,

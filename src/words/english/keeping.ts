@@ -78,6 +78,30 @@ export const keeping = {
       following: 'Another tab writes the job; this one follows.',
     },
   },
+  /** Copies written into a folder of the user's. */
+  folder: {
+    label: 'Copies in a folder',
+    impossible: 'This browser lets no page write into a folder of yours; save files instead.',
+    off: 'Each job can also be written into a folder of yours, anew after each save.',
+    pick: 'Pick a folder…',
+    pickOther: 'Another folder…',
+    allow: 'Go on with it',
+    leave: 'Write no more copies',
+    asks: (folder: string) =>
+      `Copies go into the folder ${folder} once you let the browser write there again.`,
+    on: (folder: string) => `Copies go into the folder ${folder}.`,
+    written: (folder: string, file: string) =>
+      `This job stands in the folder ${folder} as ${file}, as it was saved last.`,
+    failed: {
+      gone: (folder: string) =>
+        `The folder ${folder} is not there any more, so no copy was written. Pick another.`,
+      refused: (folder: string) =>
+        `The browser does not let Borewall write into the folder ${folder}. Pick it again to allow it.`,
+      'no-room': (folder: string) => `There is no room in the folder ${folder}, so no copy was written.`,
+      'not-written': (folder: string) =>
+        `The copy in the folder ${folder} could not be written whole. It is tried again at the next save.`,
+    },
+  },
   /** The job as it stood earlier. */
   versions: {
     menu: 'Earlier versions…',

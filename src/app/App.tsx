@@ -24,15 +24,11 @@ import { PenLine } from './PenLine'
 import { PhotographsLater } from './PhotographsLater'
 import { PictureSlot } from './PictureSlot'
 import { SendButton } from './SendButton'
+import { ShelfLater } from './ShelfLater'
 import { SimulationCheck } from './SimulationCheck'
 import { themeStore } from './theme'
 
 /** Nobody waits for it before the first number. */
-const ShelfPage = lazy(async () => {
-  const { ShelfPage } = await import('./ShelfPage')
-  return { default: ShelfPage }
-})
-
 const ComparePage = lazy(async () => {
   const { ComparePage } = await import('./ComparePage')
   return { default: ComparePage }
@@ -50,9 +46,7 @@ export function App() {
     <>
       <CrashGuard key={shows}>
         {shows === 'shelf' ? (
-          <Suspense fallback={<main className="opening">{words.app.loading}</main>}>
-            <ShelfPage />
-          </Suspense>
+          <ShelfLater />
         ) : shows === 'first-page' ? (
           <FirstPage />
         ) : (

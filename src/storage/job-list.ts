@@ -67,15 +67,22 @@ async function add(database: Database, job: Job, now: () => Date): Promise<Liste
   return listedJob(await database.get('entries', id))
 }
 
+/** Archived and deleted jobs are passed over, so more are looked at than asked for; seldom twice. */
 async function newest(database: Database, most: number): Promise<ListedJob[]> {
-  const found: ListedJob[] = []
   const byChanged = database.transaction('entries').store.index('by-changed')
-  for (let cursor = await byChanged.openCursor(null, 'prev'); cursor; cursor = await cursor.continue()) {
-    const entry = listedJob(cursor.value)
-    if (entry && entry.archivedAt === undefined && entry.deletedAt === undefined) found.push(entry)
-    if (found.length === most) break
+  for (let looked = most + 20; ; looked *= 4) {
+    // Where the latest so many begin; a cursor through all of them would be a question to the database for each.
+    const cursor = await byChanged.openKeyCursor(null, 'prev')
+    const from = await cursor?.advance(looked)
+    const stored: unknown[] = await byChanged.getAll(from ? IDBKeyRange.lowerBound(from.key) : null)
+    const found = stored.flatMap((one) => onShelf(one) ?? []).reverse()
+    if (found.length >= most || !from) return found.slice(0, most)
   }
-  return found
+}
+
+function onShelf(stored: unknown): ListedJob | undefined {
+  const entry = listedJob(stored)
+  return entry?.archivedAt === undefined && entry?.deletedAt === undefined ? entry : undefined
 }
 
 /** So many at once: between two lots the page can answer. */

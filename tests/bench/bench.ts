@@ -6,6 +6,7 @@ import { eightBoreTimes } from './eight-bores'
 import { type Figure, table } from './figures'
 import { wholePage } from './page-bytes'
 import { changeTimes, loadTimes } from './page-times'
+import { shelfTimes } from './shelf-times'
 
 /** Measures and prints; nothing is asserted, since times belong to the machine. */
 export async function run(setting: Setting): Promise<void> {
@@ -14,6 +15,7 @@ export async function run(setting: Setting): Promise<void> {
     figures.push(...(await loadTimes(browser, address, setting.outDir)))
     figures.push(...(await changeTimes(browser, address)))
     figures.push(...(await eightBoreTimes(browser, address, setting.root)))
+    figures.push(...(await shelfTimes(browser, address)))
   })
   const processor = cpus()[0]?.model ?? 'unknown processor'
   process.stdout.write(

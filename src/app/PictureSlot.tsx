@@ -104,6 +104,7 @@ function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trou
       <BorePictureLater
         ref={shownPicture}
         grid={other?.grid ?? grid}
+        {...(other?.way ? { way: other.way } : {})}
         ports={bore.ports}
         belts={bore.belts}
         stations={finding.stations}

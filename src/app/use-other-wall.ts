@@ -5,6 +5,7 @@ import { drawnDiameter } from '../core/surface/exaggeration'
 import type { NoOtherWalls, OtherWalls } from '../core/surface/other-walls'
 import type { Wall } from '../core/surface/wall'
 import type { WallGrid } from '../core/surface/wall-grid'
+import type { WallWay } from '../scene/wall-way'
 import { session, showDoubt } from '../session/session'
 
 /** How long each wall is looked at, ms. */
@@ -20,6 +21,8 @@ const leastShare = 0.1
 export interface OtherWall {
   /** Drawn in place of the wall; absent where there is none, for the reason given. */
   readonly grid?: WallGrid
+  /** From the wall before it, where they follow by themselves. */
+  readonly way?: WallWay
   readonly why?: NoOtherWalls['why'] | 'wall-meets-axis'
   readonly spreadMm?: number
   /** Draws the next one. */
@@ -39,24 +42,58 @@ export function useOtherWall(
 ): OtherWall | undefined {
   const isShown = useStore(session, (state) => state.doubtShown)
   const others = useOthers(isShown, wall, grid)
-  const [drawn, setDrawn] = useState<{ readonly of: Others; readonly grid: WallGrid }>()
+  const [drawn, setDrawn] = useState<Drawn>()
   const next = useCallback(() => {
-    if (others?.walls.known) setDrawn({ of: others, grid: unproven(others.grid, others.walls.next()) })
+    if (!others?.walls.known) return
+    const grid = unproven(others.grid, others.walls.next())
+    setDrawn((before) => ({ of: others, grid, from: before?.of === others ? before.grid : others.grid }))
   }, [others])
   const isStepped = useLessMotion()
   useEffect(() => {
     next()
     if (isStepped || !others?.walls.known) return
-    const timer = setInterval(next, shownFor)
-    return () => clearInterval(timer)
+    return everySoOften(next)
   }, [next, isStepped, others])
   useEnds(isShown)
+  const way = useMemo(() => (drawn && !isStepped ? wayTo(drawn) : undefined), [drawn, isStepped])
   if (!isShown || !others) return undefined
   if (!others.walls.known) return { why: others.walls.why, next, isStepped }
-  const shown = drawn?.of === others ? drawn.grid : undefined
-  if (shown && exaggeration !== undefined && meetsAxis(shown, exaggeration))
+  const shown = drawn?.of === others ? drawn : undefined
+  if (shown && exaggeration !== undefined && meetsAxis(shown.grid, exaggeration))
     return { why: 'wall-meets-axis', next, isStepped }
-  return { ...(shown ? { grid: shown } : {}), spreadMm: others.walls.spreadMm, next, isStepped }
+  return {
+    ...(shown ? { grid: shown.grid, ...(way ? { way } : {}) } : {}),
+    spreadMm: others.walls.spreadMm,
+    next,
+    isStepped,
+  }
+}
+
+interface Drawn {
+  readonly of: Others
+  readonly grid: WallGrid
+  readonly from: WallGrid
+}
+
+/** Calls again and again, each time this long after a frame: a slow machine is left its pauses. */
+function everySoOften(next: () => void): () => void {
+  let frame = 0
+  let timer: ReturnType<typeof setTimeout> | undefined
+  const wait = () => {
+    timer = setTimeout(() => {
+      next()
+      frame = requestAnimationFrame(wait)
+    }, shownFor)
+  }
+  wait()
+  return () => {
+    cancelAnimationFrame(frame)
+    clearTimeout(timer)
+  }
+}
+
+function wayTo({ from, grid }: Drawn): WallWay {
+  return { from, to: grid, share: 1, eased: true, atRandom: true }
 }
 
 interface Others {

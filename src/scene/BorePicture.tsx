@@ -18,6 +18,7 @@ import { usePictureOverlay } from './use-picture-overlay'
 import { usePicturePointer } from './use-picture-pointer'
 import { type PictureParts, usePictureScene } from './use-picture-scene'
 import type { Theme } from './wall-palette'
+import type { WallWay } from './wall-way'
 
 /** Moves of the picture for buttons beside it. */
 export interface BorePictureHandle {
@@ -42,6 +43,8 @@ export interface BorePictureProps {
   readonly row?: BoreRow
   /** Another bore of the row was pressed. */
   readonly onChoose?: (boreId: string) => void
+  /** The wall is drawn on its way from one to another. */
+  readonly way?: WallWay
   readonly theme: Theme
   readonly pointed?: PointedPlace
   /** Where the next reading is taken, by one of its contacts. */

@@ -11,6 +11,7 @@ import type { PointedPlace } from './pointed-place'
 import { type BoreCameraProps, useBoreCamera } from './use-bore-camera'
 import { WallGeometries } from './wall-geometries'
 import type { Theme } from './wall-palette'
+import type { WallWay } from './wall-way'
 
 extend({ Group, Mesh, Points })
 
@@ -18,6 +19,8 @@ export interface BoreSceneProps extends BoreCameraProps {
   readonly ports: readonly Port[]
   readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
+  /** The bore in hand is drawn on this way. */
+  readonly way?: WallWay | undefined
   readonly theme: Theme
   readonly pointed: PointedPlace | undefined
   readonly next?: PointedPlace | undefined
@@ -25,7 +28,8 @@ export interface BoreSceneProps extends BoreCameraProps {
 
 /** The bore in hand, and those beside it, always in a row across the picture however it is turned. */
 export function BoreScene(props: BoreSceneProps) {
-  const { grid, ports, stations, surface, pair, exaggeration, theme, pointed, next, row, offsets } = props
+  const { grid, ports, stations, surface, pair, exaggeration, theme, pointed, next, row, offsets, way } =
+    props
   const geometries = useMemo(() => new WallGeometries(), [])
   const groups = useRef(new Map<number, Group>())
   useBoreCamera(props, (right) => {
@@ -49,7 +53,7 @@ export function BoreScene(props: BoreSceneProps) {
           pair={pair}
           exaggeration={drawnAt(own, exaggeration)}
           isDifference={own?.isDifference === true}
-          way={own?.way}
+          way={way ?? own?.way}
           isoStepUm={isoStepOf(grid)}
           theme={theme}
           pointed={pointed}

@@ -58,7 +58,8 @@ export function DrawnBore(props: DrawnBoreProps) {
   useFrame(() => {
     const share = paint.shared.wallShare.value
     // Discs and doubt are those of a survey: none was made of what is drawn between two.
-    if (measured.current) measured.current.visible = share <= 0 || share >= 1
+    if (measured.current)
+      measured.current.visible = share <= 0 || share >= 1 || !paint.shared.fadesBetween.value
   })
   const mesh = { frustumCulled: false, dispose: null }
   return (

@@ -18,6 +18,7 @@ export interface SharedUniforms {
   readonly wallTexture: IUniform<DataTexture | null>
   readonly towardTexture: IUniform<DataTexture | null>
   readonly wallShare: IUniform<number>
+  readonly fadesBetween: IUniform<boolean>
   readonly doubtTexture: IUniform<DataTexture | null>
   readonly gridTexture: IUniform<DataTexture | null>
   readonly gridSize: IUniform<Vector2>
@@ -35,6 +36,7 @@ export function sharedUniforms(): SharedUniforms {
     wallTexture: { value: null },
     towardTexture: { value: null },
     wallShare: { value: 0 },
+    fadesBetween: { value: true },
     doubtTexture: { value: null },
     gridTexture: { value: null },
     gridSize: { value: new Vector2(1, 2) },

@@ -77,6 +77,7 @@ function useWay(paint: BorePaint, way: WallWay | undefined): void {
   useEffect(() => {
     begun.current = way && { way, at: undefined }
     paint.shared.wallShare.value = way ? easedShare(way, 0) : 0
+    paint.shared.fadesBetween.value = way?.atRandom !== true
   }, [paint, way])
   useFrame(({ clock, invalidate }) => {
     const { current } = begun

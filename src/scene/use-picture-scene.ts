@@ -14,6 +14,7 @@ import type { PointedPlace } from './pointed-place'
 import type { PictureAim } from './use-bore-camera'
 import { usePaperCopy } from './use-paper-copy'
 import type { Theme } from './wall-palette'
+import type { WallWay } from './wall-way'
 
 /** What the picture's hooks hand one another outside of React's own state. */
 export interface PictureParts {
@@ -31,6 +32,7 @@ interface SceneProps {
   readonly pair?: LimitPair
   readonly exaggeration: number
   readonly row?: BoreRow
+  readonly way?: WallWay
   readonly theme: Theme
   readonly pointed?: PointedPlace
   readonly next?: PointedPlace
@@ -82,6 +84,7 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         exaggeration: props.exaggeration,
         row: props.row,
         offsets,
+        way: props.way,
         theme: props.theme,
         pointed: props.pointed,
         next: props.next,

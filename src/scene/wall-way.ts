@@ -1,6 +1,6 @@
 import type { WallGrid } from '../core/surface/wall-grid'
 
-/** A wall on its way from one survey to the next: both on the same lines. */
+/** A wall on its way from one survey to the next, or from one drawn at random to another: both on the same lines. */
 export interface WallWay {
   readonly from: WallGrid
   readonly to: WallGrid
@@ -8,6 +8,8 @@ export interface WallWay {
   readonly share: number
   /** It goes there by itself, from the other end. */
   readonly eased: boolean
+  /** Neither end is a survey's: nothing fades between them, and stations stay. */
+  readonly atRandom?: true
 }
 
 /** How long it takes from one survey to the next, s. */

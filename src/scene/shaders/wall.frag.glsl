@@ -7,6 +7,7 @@ uniform vec2 rampUm;      // deviations at the two ends of the ramp, µm
 uniform vec3 ramp[9];     // sRGB as written, from tight to loose
 uniform vec2 limitsUm;    // min and max as deviations, µm; ±1e6 where there is none
 uniform bool minJudged;   // false: the min is only drawn
+uniform bool fadesBetween; // false: on its way between walls drawn at random, none of them a survey's
 uniform bool isDifference; // of two walls: no limits, only a doubt about none, the outer doubt edges
 uniform float isoStepUm;  // step of the iso-lines on the diameter, µm; 0 for none
 uniform float pointedMm;  // depth pointed at, mm; below 0 for none
@@ -168,6 +169,7 @@ vec3 measuredWall(Spot spot, Judged judged, vec3 ground, out float patchCover) {
 
 // How much of the wall is left to see: it fades between surveys, and comes back within a tenth of the way.
 float presence() {
+  if (!fadesBetween) return 1.0;
   return 1.0 - 0.5 * smoothstep(0.0, 0.1, min(wallShare, 1.0 - wallShare));
 }
 

@@ -6,6 +6,7 @@ import type { Job } from '../job/schema'
 import { writeJob } from '../job/write-job'
 import type { Shelf } from '../storage/job-shelf'
 import { words } from '../words/words'
+import { noteCopies } from './copy-reminder'
 import { nameOr } from './desk'
 import { saveLoop } from './keeping'
 import { type JobsTaken, showJobsTaken, showProblems } from './questions'
@@ -53,10 +54,9 @@ interface Mutable {
 async function takeOne(open: Shelf, job: Job): Promise<'taken' | 'same' | 'copied'> {
   const kept = await open.peek(job.id)
   if (kept?.ok && writeJob(kept.job) === writeJob(job)) return 'same'
-  if (kept === undefined) {
-    await open.jobs.add(job)
-    return 'taken'
-  }
-  await open.jobs.add({ ...job, id: newId(), name: words.file.copyName(nameOr(job.name)) })
-  return 'copied'
+  const isNew = kept === undefined
+  const added = isNew ? job : { ...job, id: newId(), name: words.file.copyName(nameOr(job.name)) }
+  await open.jobs.add(added)
+  await noteCopies([added.id])
+  return isNew ? 'taken' : 'copied'
 }

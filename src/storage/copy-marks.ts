@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import type { Database } from './shelf-transaction'
+import type { Database, Writing } from './shelf-transaction'
 
 // Fields that a newer Borewall may have added are no reason to forget the mark.
 const markSchema = z.object({
@@ -30,6 +30,11 @@ export async function markCopies(
     await writing.store.put({ ...(before.success ? before.data : {}), ...change }, keyOf(id))
   }
   await writing.done
+}
+
+/** Takes the mark of a job away, in the transaction that removes the job. */
+export async function removeCopyMark(writing: Writing, id: string): Promise<void> {
+  await writing.objectStore('marks').delete(keyOf(id))
 }
 
 function keyOf(id: string): string {

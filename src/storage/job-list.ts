@@ -5,6 +5,7 @@ import { writeJob } from '../job/write-job'
 import { recordOf } from './job-record'
 import { lastOpenMark } from './last-open'
 import { afterMaps, mapsKey, markEntry, putEntry, renewEntry } from './shelf-entries'
+import { ShelfError } from './shelf-error'
 import { type Attempt, type Database, type Writing, write } from './shelf-transaction'
 
 /** What a list of all jobs is made from, without reading any job. */
@@ -60,10 +61,12 @@ export function jobListOn(attempt: Attempt, now: () => Date): JobList {
 async function add(database: Database, job: Job, now: () => Date): Promise<ListedJob | undefined> {
   const { id, name, formatVersion } = job
   const changedAt = now().toISOString()
+  const text = writeJob(job)
   await write(database, async (writing) => {
-    await writing.objectStore('jobs').add({ id, formatVersion, changedAt, name, text: writeJob(job) })
+    await writing.objectStore('jobs').add({ id, formatVersion, changedAt, name, text })
     await putEntry(writing, job, changedAt)
   })
+  if (recordOf(await database.get('jobs', id))?.text !== text) throw new ShelfError('mismatch')
   return listedJob(await database.get('entries', id))
 }
 

@@ -1,5 +1,6 @@
 import type { ReadResult } from '../job/read-job'
 import { moveAside } from './aside-pile'
+import { removeCopyMark } from './copy-marks'
 import { jobIn, recordOf } from './job-record'
 import { keepVersion, removeVersions, type VersionReason } from './job-versions'
 import { historyIn } from './kept-history'
@@ -101,6 +102,7 @@ export async function removeKept(database: Database, id: string, { texts, saved 
     await writing.objectStore('history').delete(id)
     await removeVersions(writing, id)
     await removeEntry(writing, id)
+    await removeCopyMark(writing, id)
     const marks = writing.objectStore('marks')
     if ((await marks.get(lastOpenMark)) === id) await marks.delete(lastOpenMark)
   })

@@ -72,6 +72,7 @@ test('all jobs go to one file and come back from it into an empty browser, each 
     storageTypes: 'all',
   })
   await page.goto('./')
+  await expect(page.getByRole('button', { name: words.firstPage.measure })).toBeVisible()
   const report = page.getByRole('dialog', { name: jobsTaken.title(name) })
   const close = () => page.getByRole('button', { name: words.app.close, exact: true }).click()
   await dropFiles(page, [{ name, text }])

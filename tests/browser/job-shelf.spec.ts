@@ -164,7 +164,8 @@ test.describe('the shelf of jobs', () => {
     await save(page, job('b', 'Pump'))
     await openShelf(page)
     expect(await page.evaluate(() => window.shelf.lastOpen())).toBe('b')
-    expect(await read(page, 'a')).toEqual({ ok: true, job: job('a', 'Saw') })
+    const changedAt = '1970-01-01T00:00:01.000Z'
+    expect(await read(page, 'a')).toEqual({ ok: true, job: job('a', 'Saw'), changedAt })
     expect(await page.evaluate(() => window.shelf.lastOpen())).toBe('a')
     expect(await read(page, 'c')).toBeUndefined()
   })
@@ -281,7 +282,11 @@ test.describe('a shelf of the first arrangement', () => {
     expect(await setAside(page)).toMatchObject([{ reason: 'unreadable', name: 'b', text: 'spoilt' }])
     expect(await page.evaluate(() => window.shelf.lastOpen())).toBe('a')
     expect(await storeNames(page)).toEqual(storesOfVersion2)
-    expect(await read(page, 'a')).toEqual({ ok: true, job: job('a', 'Saw') })
+    expect(await read(page, 'a')).toEqual({
+      ok: true,
+      job: job('a', 'Saw'),
+      changedAt: '2024-01-01T00:00:00.000Z',
+    })
     await save(page, job('a', 'Saw again'))
     expect(await read(page, 'a')).toMatchObject({ ok: true, job: { name: 'Saw again' } })
     expect(await setAside(page)).toHaveLength(1)
@@ -388,9 +393,11 @@ test.describe('what is kept with a job', () => {
     await openShelf(page)
     await saveWith(page, job('a', 'Saw'), { history: '{"past":[]}' })
     await openShelf(page)
-    expect(await read(page, 'a')).toEqual({ ok: true, job: job('a', 'Saw'), history: '{"past":[]}' })
+    expect(await read(page, 'a')).toMatchObject({ job: job('a', 'Saw'), history: '{"past":[]}' })
     await save(page, job('a', 'Saw again'))
-    expect(await read(page, 'a')).toEqual({ ok: true, job: job('a', 'Saw again') })
+    const again = await read(page, 'a')
+    expect(again).toMatchObject({ job: job('a', 'Saw again') })
+    expect(again).not.toHaveProperty('history')
   })
 
   test('are its earlier versions: as it stood when this page began, then every ten minutes, and when asked for', async ({

@@ -71,8 +71,8 @@ test('a broken file shows all that is wrong in it and leaves the job on the benc
   await expectAccessible(page, 'dialog')
   await page.keyboard.press('Escape')
   await expect(dialog).toBeHidden()
-  await dropFiles(page, [{ name: 'notes.txt', text: 'no job at all' }])
-  await expect(page.getByRole('dialog', { name: file.problemsTitle('notes.txt') })).toBeVisible()
+  await dropFiles(page, [{ name: 'notes.json', text: 'no job at all' }])
+  await expect(page.getByRole('dialog', { name: file.problemsTitle('notes.json') })).toBeVisible()
   await page.getByRole('button', { name: words.app.close, exact: true }).click()
   await dropFiles(page, [
     { name: 'a.json', text },

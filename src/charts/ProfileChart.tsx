@@ -53,7 +53,7 @@ export function ProfileChart(props: ProfileChartProps) {
   const box = { left: 44, top: 38, width: width - 68, height: height - 56, lengthMm: grid.lengthMm }
   const scale = profileScale(box, range)
   const offsets = contactAngles(gaugeKind)
-  const contacts = useMemo(() => contactsOf(stations, offsets), [stations, offsets])
+  const contacts = useMemo(() => contactsOf(stations), [stations])
   const readings = contacts.filter((one) => one.angleDegrees === angleDegrees)
   const counted = readings.map(({ station }) => station).filter((s) => s.counted)
   const opened = openingsAlong(bore.ports, axisDegrees, offsets)

@@ -2,7 +2,6 @@ import { useMemo } from 'react'
 import type { BoreFinding } from '../core/findings'
 import { ovalCurve } from '../core/form/oval-curve'
 import type { Port } from '../core/measured'
-import { contactAngles } from '../core/ports/contact-angles'
 import { cutStretches } from '../core/surface/cut-stretches'
 import { sectionCut } from '../core/surface/grid-cuts'
 import { scaleBar } from '../core/surface/scale-bar'
@@ -53,10 +52,7 @@ export function SectionChart(props: SectionChartProps) {
     const points = sectionCut(grid, depthMm)
     return { points, stretches: cutStretches(points, openingsAround(ports, depthMm)) }
   }, [grid, ports, depthMm])
-  const contacts = useMemo(
-    () => contactsOf(stations, contactAngles(finding.gaugeKind)),
-    [stations, finding.gaugeKind],
-  )
+  const contacts = useMemo(() => contactsOf(stations), [stations, finding.gaugeKind])
   const readings = contacts.filter((one) => one.depthMm === depthMm)
   const counted = readings.map(({ station }) => station).filter((s) => s.counted)
   const oval = ovalAt(finding, depthMm)

@@ -11,13 +11,12 @@ export interface MapContact<Station extends DrawnStation = DrawnStation> extends
 
 const bothEnds: readonly number[] = [0, 180]
 
-/** Where the contacts of these stations stood, a gauge touching the wall so many degrees from its axis. */
+/** Where the contacts of these stations stood. */
 export function contactsOf<Station extends DrawnStation>(
   stations: readonly Station[],
-  contactDegrees: readonly number[] = bothEnds,
 ): MapContact<Station>[] {
   return stations.flatMap((station) =>
-    contactDegrees.map((turn) => ({
+    (station.contactDegrees ?? bothEnds).map((turn) => ({
       depthMm: station.depthMm,
       angleDegrees: (station.axisDegrees + turn) % 360,
       station,

@@ -188,6 +188,8 @@ export interface StationFinding {
   readonly blockedBy: readonly string[]
   /** False for a reading at a blocked station that the user has not confirmed: shown, in no verdict. */
   readonly counted: boolean
+  /** Where the gauge touched the wall, degrees from the axis; absent: at both ends of it. */
+  readonly contactDegrees?: readonly number[]
   readonly conformity?: Conformity
   readonly doubt?: DoubtEdges
 }
@@ -195,7 +197,7 @@ export interface StationFinding {
 /** What the picture and the map need of a station. */
 export type DrawnStation = Pick<
   StationFinding,
-  'depthMm' | 'axisDegrees' | 'diameterMm' | 'expandedMm' | 'counted'
+  'depthMm' | 'axisDegrees' | 'diameterMm' | 'expandedMm' | 'counted' | 'contactDegrees'
 > & { readonly conformity?: Pick<Conformity, 'verdict'> }
 
 /** Where a station is. */

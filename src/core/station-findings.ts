@@ -5,6 +5,7 @@ import { type ReadingReference, readingReference, sizeFromDial } from './diamete
 import type { Contribution, LimitPair, StationFinding } from './findings'
 import type { Bore, Reading, SetUp, Survey } from './measured'
 import { blockedBy } from './ports/blocked'
+import { contactAngles } from './ports/contact-angles'
 import { type SetUpConditions, setUpContributions } from './uncertainty/set-up-contributions'
 import { repeatabilityOf, stationContributions } from './uncertainty/station-contributions'
 import { stationDoubt } from './uncertainty/station-doubt'
@@ -41,6 +42,7 @@ export function stationFindings(
     counted.map((m) => m.sizesMm.map((mm) => mm * 1000)),
   )
   const shared = setUpContributions(conditions)
+  const contactDegrees = contactAngles(conditions.gauge.kind)
   return measured.map((m): StationFinding => {
     const id = `${conditions.bore.id}:${survey.id}:${m.reading.depthMm}:${m.reading.axisDegrees}`
     const contributions = [
@@ -55,7 +57,8 @@ export function stationFindings(
         slope: slopeAt(m, counted),
       }),
     ]
-    return finding(conditions.bore.id, survey.id, m, contributions, pair)
+    const station = finding(conditions.bore.id, survey.id, m, contributions, pair)
+    return contactDegrees.length === 2 ? station : { ...station, contactDegrees }
   })
 }
 

@@ -4,7 +4,7 @@ import type { WallGrid } from '../core/surface/wall-grid'
 import { drawnRadius, onCircle } from './bore-space'
 import type { PictureView } from './picture-view'
 import { pointAtWall } from './point-at-wall'
-import { contactsOf } from './proven-marks'
+import { contactDegreesOf, contactsOf } from './proven-marks'
 
 /** A reading this near to the pointer, CSS pixels, is what is meant. */
 const snapPx = 9
@@ -50,13 +50,14 @@ function stationUnder(
   let reach = snapPx
   for (const station of stations) {
     const radius = drawnRadius(grid.middleMm, exaggeration, (station.diameterMm - grid.middleMm) * 1000)
+    const angles = contactDegreesOf(station)
     for (const [index, contact] of contactsOf(station).entries()) {
       const place = onCircle(grid.lengthMm, contact.angle, contact.depthMm, radius)
       const at = view.facing(contact.angle, place) < 0 ? view.project(place) : undefined
       const away = at ? Math.hypot(at.x - x, at.y - y) : Number.POSITIVE_INFINITY
       if (away > reach) continue
       reach = away
-      nearest = { depthMm: station.depthMm, angleDegrees: station.axisDegrees + 180 * index }
+      nearest = { depthMm: station.depthMm, angleDegrees: angles[index] ?? 0 }
     }
   }
   return nearest

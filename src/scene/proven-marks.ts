@@ -15,13 +15,19 @@ export interface ProvenMark {
 
 const radians = Math.PI / 180
 
-/** Both contacts of a station, angles in rad in [0, 2π). */
-export function contactsOf(station: DrawnStation): readonly [Contact, Contact] {
-  const angle = station.axisDegrees * radians
-  return [
-    { depthMm: station.depthMm, angle },
-    { depthMm: station.depthMm, angle: (angle + Math.PI) % (2 * Math.PI) },
-  ]
+const bothEnds: readonly number[] = [0, 180]
+
+/** Where the contacts of a station stood, degrees. */
+export function contactDegreesOf({
+  axisDegrees,
+  contactDegrees = bothEnds,
+}: DrawnStation): readonly number[] {
+  return contactDegrees.map((turn) => (axisDegrees + turn) % 360)
+}
+
+/** The same as places, angles in rad in [0, 2π). */
+export function contactsOf(station: DrawnStation): readonly Contact[] {
+  return contactDegreesOf(station).map((degrees) => ({ depthMm: station.depthMm, angle: degrees * radians }))
 }
 
 /** A mark for each connected patch of proven nodes that holds a counted station proven past that limit. */

@@ -54,7 +54,8 @@ export function JobRows({ rows, shelf, acts, colours, none }: JobRowsProps) {
     const target = goal(event.key, inHand, rows.length, page)
     const job = rows[inHand]
     if (target !== undefined) goTo(target)
-    else if (event.key === 'Delete' && job?.deletedAt === undefined && job) remove(job)
+    else if (event.key === 'Delete' && job && job.deletedAt === undefined && job.id !== shelf.onBench)
+      remove(job)
     else return
     event.preventDefault()
   }

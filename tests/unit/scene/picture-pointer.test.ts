@@ -87,3 +87,16 @@ describe.each(eyes)('seen from azimuth %s°, polar %s°, %s mm away', (azimuth, 
     expect(met).toBeGreaterThan(0.8 * far.length)
   })
 })
+
+describe('a gauge of three contacts', () => {
+  it('stood at three places, 120° apart, and not across from its first', () => {
+    const station = {
+      ...(stations[0] ?? {}),
+      axisDegrees: 30,
+      contactDegrees: [0, 120, 240],
+    } as (typeof stations)[0]
+    expect(contactsOf(station).map(({ angle }) => Math.round((angle * 180) / Math.PI))).toEqual([
+      30, 150, 270,
+    ])
+  })
+})

@@ -188,10 +188,10 @@ function lineOf(sizes: readonly Size[], limit: number): LineToLimit | undefined 
   })
 }
 
-/** The end of a band is a number without doubt; so small a variance changes no hour. */
+/** The end of a band is a number without doubt; a tenth of a nanometre changes no hour. */
 function covarianceIn(one: Size, other: Size): number {
   const covariance = covarianceOf(one.contributions, other.contributions)
-  return one === other ? Math.max(covariance, 1e-18) : covariance
+  return one === other ? Math.max(covariance, 1e-14) : covariance
 }
 
 /** At its limit now, then by the earliest hours; a station that never meets it comes last. */

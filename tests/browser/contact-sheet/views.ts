@@ -48,10 +48,47 @@ export const views: readonly View[] = [
       prepare: (page: Page) => showFlat(page, name),
     })),
   ),
+  ...themes.flatMap((theme) =>
+    (['B', 'C', 'D1', 'D2'] as const).map((example) => ({
+      title: `Bench, example ${example}`,
+      example,
+      ...desktop,
+      theme,
+    })),
+  ),
+  ...themes.flatMap((theme) =>
+    (['A', 'B', 'C'] as const).map((example) => ({
+      title: `Compare, example ${example}`,
+      example,
+      ...desktop,
+      theme,
+      prepare: showCompare,
+    })),
+  ),
+  ...themes.map(
+    (theme) => ({ title: 'Kept jobs', example: 'A', ...desktop, theme, prepare: showKept }) as const,
+  ),
   ...themes.map((theme) => ({ title: 'Bench, empty job', ...desktop, theme, prepare: startOwnJob })),
   { ...benchOfA, title: 'Bench, no WebGL', ...desktop, theme: 'light', before: withoutWebGl },
   { ...benchOfA, title: 'Bench, smaller window', ...small, theme: 'light' },
-  { ...benchOfA, title: 'Bench on paper', ...desktop, theme: 'light', media: 'print' },
+  ...(['A', 'B', 'C', 'D1', 'D2'] as const).map(
+    (example) =>
+      ({
+        title: `Bench on paper, example ${example}`,
+        example,
+        ...desktop,
+        theme: 'light',
+        media: 'print',
+      }) as const,
+  ),
+  {
+    title: 'Compare on paper',
+    example: 'A',
+    ...desktop,
+    theme: 'light',
+    media: 'print',
+    prepare: showCompare,
+  },
   ...touchViews(),
 ]
 
@@ -62,6 +99,24 @@ async function showSecondBore(page: Page): Promise<void> {
 async function showFlat(page: Page, name: 'section' | 'profile'): Promise<void> {
   await page.getByRole('tab', { name: words.charts.views[name] }).click()
   await page.locator('.wall-chart').waitFor()
+}
+
+async function showCompare(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    location.hash = `${location.hash}&page=compare`
+  })
+  await page.locator('canvas').first().waitFor()
+}
+
+/** One job of its own on the shelf, as it was saved after a change. */
+async function showKept(page: Page): Promise<void> {
+  await page.locator('[data-cell]').first().focus()
+  await page.keyboard.press('Delete')
+  await page.getByRole('button', { name: /^Saved / }).waitFor()
+  await page.evaluate(() => {
+    location.hash = '#shelf'
+  })
+  await page.getByRole('table', { name: words.shelf.title }).waitFor()
 }
 
 async function startOwnJob(page: Page): Promise<void> {

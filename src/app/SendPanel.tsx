@@ -11,6 +11,7 @@ import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { Dialog } from './Dialog'
 import { nameOr } from './desk'
+import { download } from './download'
 import { fileName } from './file-name'
 import { ModelToPrint } from './ModelToPrint'
 import { SendTables } from './SendTables'
@@ -46,7 +47,18 @@ export function SendPanel({ onClose }: { readonly onClose: () => void }) {
       <div className="send-parts">
         <section className="send-part">
           <PicturePreview picture={picture} alt={pictureAlt(job, bore, surveyId)} />
-          <div className="send-ways">{buttons(['copy-picture', 'save-picture'])}</div>
+          <div className="send-ways">
+            {buttons(['copy-picture', 'save-picture'])}
+            {bore && parcel.picture ? (
+              <SaveForPrint
+                job={job}
+                bore={bore}
+                surveyId={surveyId}
+                name={parcel.picture.name}
+                onSaid={setSaid}
+              />
+            ) : null}
+          </div>
           {bore ? <ModelToPrint job={job} bore={bore} surveyId={surveyId} /> : null}
         </section>
         <section className="send-part">
@@ -56,6 +68,38 @@ export function SendPanel({ onClose }: { readonly onClose: () => void }) {
       </div>
       <SendTables job={job} onSaved={(name) => setSaid(words.send.done.saved(name))} />
     </Dialog>
+  )
+}
+
+/** Saves the picture with four pixels for each of the page's, drawn when it is asked for. */
+function SaveForPrint(props: {
+  readonly job: Job
+  readonly bore: Bore
+  readonly surveyId: string | undefined
+  readonly name: string
+  readonly onSaid: (said: string) => void
+}) {
+  const { job, bore, surveyId, onSaid } = props
+  const [isDrawing, setDrawing] = useState(false)
+  const save = async () => {
+    setDrawing(true)
+    onSaid(words.send.drawing)
+    const drawn = await pictureToSend(job, bore, surveyId, 'print')
+    setDrawing(false)
+    if (drawn.kind !== 'drawn') return onSaid(words.send.failed['save-picture'])
+    const name = props.name.replace(/(?=\.png$)/, '-print')
+    download(new File([drawn.blob], name, { type: 'image/png' }))
+    onSaid(words.send.done.saved(name))
+  }
+  return (
+    <button
+      type="button"
+      className="button"
+      aria-disabled={isDrawing}
+      onClick={() => (isDrawing ? undefined : void save())}
+    >
+      {words.send.saveForPrint}
+    </button>
   )
 }
 

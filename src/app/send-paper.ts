@@ -5,8 +5,8 @@ import { type Legend, legendHeight } from './send-legend'
 
 /** Units of the layout: what a CSS pixel is on the page. */
 const paper = { width: 800, height: 600 }
-/** Device pixels for one unit: the paper is 1600 × 1200 pixels. */
-export const paperRatio = 2
+/** Device pixels for one unit: a paper of 1600 × 1200 pixels to be sent, of 3200 × 2400 to be printed. */
+export const paperRatios = { send: 2, print: 4 } as const
 const edge = 28
 const headTop = 22
 /** Between caption, picture, rule and foot. */
@@ -34,7 +34,7 @@ interface Line {
  * White paper with its caption written above and its foot below, and the room left between them. It grows
  * longer where a long caption or legend would leave too little room. Undefined where the browser draws nothing.
  */
-export function layOutPaper(caption: Caption, legend: Legend): Paper | undefined {
+export function layOutPaper(caption: Caption, legend: Legend, paperRatio: number): Paper | undefined {
   const canvas = document.createElement('canvas')
   const pen = canvas.getContext('2d')
   if (!pen) return undefined

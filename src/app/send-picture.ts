@@ -13,7 +13,7 @@ import { pictureLabels } from './picture-labels'
 import { captionOf } from './send-caption'
 import { paperHand } from './send-hand'
 import { drawLegend, type Legend } from './send-legend'
-import { layOutPaper, type Paper, paperRatio } from './send-paper'
+import { layOutPaper, type Paper, paperRatios } from './send-paper'
 import { shownPicture } from './shown-picture'
 
 export type DrawnToSend =
@@ -22,14 +22,21 @@ export type DrawnToSend =
   | { readonly kind: 'failed' }
 
 /** The picture of a bore as it is sent: a PNG on white paper. The flat map where there is no WebGL. */
-export async function pictureToSend(job: Job, bore: Bore, surveyId?: string): Promise<DrawnToSend> {
+export async function pictureToSend(
+  job: Job,
+  bore: Bore,
+  surveyId?: string,
+  use: keyof typeof paperRatios = 'send',
+): Promise<DrawnToSend> {
+  const ratio = paperRatios[use]
   const finding = findingOf(job, bore.id, surveyId)
   const grid = gridOfBore(job, bore.id, surveyId)
   const exaggeration = session.getState().exaggeration ?? exaggerationOfJob(job)
   if (!finding || !grid || exaggeration === undefined) return { kind: 'no-readings' }
   await typeLoaded()
   const made =
-    (await paperWithBore(job, bore, finding, grid, exaggeration)) ?? paperWithMap(job, bore, finding, grid)
+    (await paperWithBore(job, bore, finding, grid, exaggeration, ratio)) ??
+    paperWithMap(job, bore, finding, grid, ratio)
   const blob = made && (await pngOf(made.paper.canvas))
   return made && blob ? { kind: 'drawn', blob, of: made.of } : { kind: 'failed' }
 }
@@ -46,13 +53,14 @@ async function paperWithBore(
   finding: BoreFinding,
   grid: WallGrid,
   exaggeration: number,
+  ratio: number,
 ): Promise<Made | undefined> {
   const legend = legendOf(bore, finding, grid, exaggeration)
-  const paper = layOutPaper(captionOf(job, bore, finding), legend)
+  const paper = layOutPaper(captionOf(job, bore, finding), legend, ratio)
   if (!paper) return undefined
   const { name } = session.getState().view
   const { drawStillBore } = await import('../scene/still-bore')
-  const drawn = await drawStillBore(paper.pen, paper.picture, paperRatio, {
+  const drawn = await drawStillBore(paper.pen, paper.picture, ratio, {
     grid,
     ports: bore.ports,
     stations: finding.stations,
@@ -68,10 +76,16 @@ async function paperWithBore(
   return { paper, of: 'picture' }
 }
 
-function paperWithMap(job: Job, bore: Bore, finding: BoreFinding, grid: WallGrid): Made | undefined {
+function paperWithMap(
+  job: Job,
+  bore: Bore,
+  finding: BoreFinding,
+  grid: WallGrid,
+  ratio: number,
+): Made | undefined {
   const { pair, stations, surface } = finding
   const legend = legendOf(bore, finding, grid, undefined)
-  const paper = layOutPaper(captionOf(job, bore, finding), legend)
+  const paper = layOutPaper(captionOf(job, bore, finding), legend, ratio)
   if (!paper) return undefined
   const mapGrid = mapGridOfBore(job, bore.id, finding.surveyId) ?? grid
   const map: DrawnMap = {

@@ -90,6 +90,9 @@ test('the text sent is the text of inspect; text and picture are copied and save
   const picture = await saved(page, way(dialog, 'save-picture'))
   expect(picture.name).toMatch(/^garden-saw-invented-bore-1-\d{4}-\d\d-\d\d\.png$/)
   await expectPaper(page, picture.bytes)
+  const toPrint = await saved(page, dialog.getByRole('button', { name: send.saveForPrint }))
+  expect(toPrint.name).toMatch(/-print\.png$/)
+  expect(sizeOfPng(toPrint.bytes)).toEqual({ width: 2 * paper.width, height: 2 * paper.height })
 
   await page.keyboard.press('Escape')
   await expect(dialog).toBeHidden()

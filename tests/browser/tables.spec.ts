@@ -56,14 +56,14 @@ test('a table with decimal commas and one bad cell is mapped and taken by keyboa
     `row\tcolumn\tcell\twhy\n3\tE (Reading 2)\t54,O51\t${table.refused.letters}`,
   )
   await page.keyboard.press('Escape')
-  await expect(page.getByRole('tab')).toHaveCount(2)
+  await expect(page.locator('.bores').getByRole('tab')).toHaveCount(2)
   await expect(page.getByRole('button', { name: /^8 mm, 0°: 54\.08/ })).toBeVisible()
 
   await page.keyboard.press('ControlOrMeta+z')
-  await expect(page.getByRole('tab')).toHaveCount(1)
+  await expect(page.locator('.bores').getByRole('tab')).toHaveCount(1)
   await expect(page.getByRole('button', { name: words.undo.nothing, exact: true })).toBeDisabled()
   await page.keyboard.press('ControlOrMeta+Shift+z')
-  await expect(page.getByRole('tab')).toHaveCount(2)
+  await expect(page.locator('.bores').getByRole('tab')).toHaveCount(2)
 
   await page.getByRole('button', { name: send.open, exact: true }).click()
   const panel = page.getByRole('dialog', { name: send.title })
@@ -106,6 +106,6 @@ test('a table of 100,000 rows is read aside and can be stopped, and a table open
   await expect(dialog.getByText(table.taken(table.readings(3), table.report.noneRefused))).toBeVisible()
   await page.keyboard.press('Escape')
   await expect(page.getByRole('textbox', { name: words.bar.jobName, exact: true })).toHaveValue('saw')
-  await expect(page.getByRole('tab')).toHaveCount(2)
+  await expect(page.locator('.bores').getByRole('tab')).toHaveCount(2)
   await expect(page.getByRole('button', { name: /^12\.7 mm, 0°: 54\.00/ })).toBeVisible()
 })

@@ -21,6 +21,7 @@ export const send = {
       'save-text': 'Save the text',
       'save-picture': 'Save the picture',
     },
+    saveForPrint: 'Save the picture to print',
     done: {
       share: 'Handed to the place you chose',
       copiedText: 'Text copied',

@@ -1,6 +1,6 @@
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { renameJob, setRepeats, setSpec } from '../../../src/job/commands'
-import { createJobStore, jobStore, mostUndone } from '../../../src/job/job-store'
+import { createJobStore, mostUndone } from '../../../src/job/job-store'
 import { newJob } from '../../../src/job/new-job'
 import { countingIds, sampleJob } from './sample-job'
 
@@ -126,7 +126,10 @@ describe('the store of the job', () => {
     expect(now()).toMatchObject({ job: other, past: [], future: [], revision: 2 })
   })
 
-  it('starts the page with an empty job whose ids are its own', () => {
+  it('starts the page with an empty job whose ids are its own', async () => {
+    // The store of the page is one for all tests that run in this process: this is one of its own.
+    vi.resetModules()
+    const { jobStore } = await import('../../../src/job/job-store')
     const { job } = jobStore.getState()
     const ids = [
       job.id,

@@ -18,7 +18,7 @@ async function pixelOf(page: Page, depthMm: number, degrees: number): Promise<{ 
   let best = { x, y, off: Number.POSITIVE_INFINITY }
   for (let step = 0; step < 24 && best.off > 1.5; step++) {
     await page.mouse.move(x, y)
-    await page.waitForTimeout(200)
+    await page.waitForTimeout(80)
     const text = (await page.locator('.read-out').textContent()) ?? ''
     const found = /^([\d.]+) mm · ([\d.]+)°/.exec(text)
     if (!found) {

@@ -63,6 +63,8 @@ export default defineConfig({
   build: { target: 'es2022', chunkSizeWarningLimit: 1000, assetsInlineLimit: 0 },
   server: { host: '127.0.0.1' },
   test: {
+    // Left to itself the runner leaves one of two cores idle.
+    maxWorkers: '100%',
     projects: [nodeTests('unit', '{ts,tsx}'), nodeTests('outside'), ...(full ? [nodeTests('proof')] : [])],
   },
 })

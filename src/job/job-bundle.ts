@@ -74,7 +74,7 @@ function wrongBundle(value: unknown): Problem {
     return { code: 'unknown-version', found, supported: bundleFormatVersion, path: 'formatVersion' }
   }
   const jobs = fieldOf(value, 'jobs')
-  if (jobs === undefined) return { code: 'missing', field: 'jobs', path: '' }
+  if (jobs === undefined) return { code: 'missing', field: 'jobs', path: 'jobs' }
   if (!Array.isArray(jobs))
     return { code: 'wrong-kind', expected: 'list', found: quotedValue(jobs), path: 'jobs' }
   const known = ['format', 'formatVersion', 'jobs']

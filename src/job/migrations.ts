@@ -28,7 +28,7 @@ export function migrateDocument(
   }
   const from = value.formatVersion
   if (from === undefined) {
-    return { ok: false, path: '', flaw: { code: 'missing', field: 'formatVersion' } }
+    return { ok: false, path: 'formatVersion', flaw: { code: 'missing', field: 'formatVersion' } }
   }
   if (typeof from !== 'number' || !Number.isInteger(from) || from < 1) {
     const flaw: Flaw = { code: 'unknown-version', found: quotedValue(from), supported: current }

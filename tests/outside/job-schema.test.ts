@@ -35,6 +35,7 @@ const betweenFields: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   'duplicate-name',
   'duplicate-value',
   'unknown-reference',
+  'unreachable-station',
   'low-above-high',
   'port-all-round',
   'deeper-than-bore',

@@ -182,16 +182,25 @@ function lineOf(sizes: readonly Size[], limit: number): LineToLimit | undefined 
   return lineToLimit({
     hours: sizes.map(({ hours }) => hours),
     sizes: sizes.map(({ sizeMm }) => sizeMm),
-    covariance: sizes.map((one) => sizes.map((other) => covarianceIn(one, other))),
+    covariance: regular(
+      sizes.map((one) => sizes.map((other) => covarianceOf(one.contributions, other.contributions))),
+    ),
     limit,
     factor: studentQuantile(0.95, ofLast.degreesOfFreedom),
   })
 }
 
-/** The end of a band is a number without doubt; a tenth of a nanometre changes no hour. */
-function covarianceIn(one: Size, other: Size): number {
-  const covariance = covarianceOf(one.contributions, other.contributions)
-  return one === other ? Math.max(covariance, 1e-14) : covariance
+/** Of the largest variance: a doubt larger by a thirty-thousandth changes no hour. */
+const leastShare = 1e-9
+
+/**
+ * The covariance with a little more on its diagonal: the end of a band is a number without doubt, and sizes that
+ * share all of theirs could not be told apart.
+ */
+function regular(covariance: readonly (readonly number[])[]): number[][] {
+  const largest = Math.max(...covariance.map((row, i) => row[i] ?? 0))
+  const more = Math.max(largest * leastShare, 1e-16)
+  return covariance.map((row, i) => row.map((value, j) => (i === j ? value + more : value)))
 }
 
 /** At its limit now, then by the earliest hours; a station that never meets it comes last. */

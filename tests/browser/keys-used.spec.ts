@@ -81,6 +81,7 @@ test('sixteen stations are read twice from an empty job to a verdict without the
 
   const empty = await keys()
   await pressByKeyboard(page, keptSpecs.take)
+  await expect(page.getByRole('menuitem').first()).toBeFocused()
   await page.keyboard.type('54')
   await page.keyboard.press('Enter')
   await fillByKeyboard(page, setUp.labels.size, '54')

@@ -1,13 +1,12 @@
-import type { GaugeAnswer } from '../core/findings'
 import type { CrossedRanges } from '../core/gauge/crossed-ranges'
 import type { CrossedStudyFinding } from '../core/gauge/crossed-study'
 import type { CrossedRefusal } from '../core/gauge/crossed-table'
 import type { CrossedVariance, Spread } from '../core/gauge/crossed-variance'
 import type { Measured } from '../core/measured'
 import { dayText } from './day-text'
-import { answerText } from './gauge-check'
+import { answerSentences } from './gauge-check'
 import { gaugeName } from './instrument-names'
-import { inTenthsOfMicrons, percent, plain, plusMinusMicrons } from './numbers'
+import { percent, plain } from './numbers'
 import { studyWords } from './study-words'
 import { words } from './words'
 
@@ -64,7 +63,7 @@ export function studySentences({ shown }: CrossedStudyFinding): string[] {
   const { variance, ranges, answer } = shown
   return [
     tellsSentence(variance),
-    ...(answer ? answerSentences(answer) : [words.gaugeCheck.notUsed]),
+    ...(answer ? answerSentences(answer, studyWords) : [words.gaugeCheck.notUsed]),
     studyWords.doubt,
     ...interactionSentence(variance),
     ...rangesSentences(ranges, variance),
@@ -123,24 +122,6 @@ function rangesSentences(
       parts: amountText(parts.deviationUm),
     }),
     said.rangesTell(categories, categories !== variance.categories),
-  ]
-}
-
-function answerSentences(answer: GaugeAnswer): string[] {
-  const said = studyWords
-  const { bandMm, shareOfBand, boreName, repeats, expandedMm } = answer
-  return [
-    ...(bandMm === undefined || shareOfBand === undefined
-      ? []
-      : [
-          said.share(
-            inTenthsOfMicrons(shareOfBand * bandMm),
-            percent(shareOfBand),
-            inTenthsOfMicrons(bandMm),
-          ),
-        ]),
-    said.good(boreName, repeats, plusMinusMicrons(expandedMm)),
-    answerText(answer),
   ]
 }
 

@@ -28,7 +28,7 @@ export function checkSentences(check: GaugeCheckFinding): string[] {
           ),
         ]
       : []),
-    ...(answer ? answerSentences(answer) : [said.notUsed]),
+    ...(answer ? answerSentences(answer, said) : [said.notUsed]),
   ]
 }
 
@@ -47,8 +47,14 @@ export function checkHeading(check: GaugeCheckFinding, lists: Measured): string 
   )
 }
 
-function answerSentences(answer: GaugeAnswer): string[] {
-  const said = words.gaugeCheck
+/** How much of a band is left open, and what a station is worth, in the words of the check or of the study. */
+interface AnswerWords {
+  readonly share: (scatter: string, share: string, band: string) => string
+  readonly good: (boreName: string, repeats: number, doubt: string) => string
+}
+
+/** What a gauge that scatters so answers of the limits of a bore it was used in. */
+export function answerSentences(answer: GaugeAnswer, said: AnswerWords): string[] {
   const { bandMm, shareOfBand, boreName, repeats, expandedMm } = answer
   return [
     ...(bandMm === undefined || shareOfBand === undefined
@@ -66,7 +72,7 @@ function answerSentences(answer: GaugeAnswer): string[] {
 }
 
 /** Whether such a gauge answers what the limits ask. */
-export function answerText({ about, marginMm, bandMm = 0 }: GaugeAnswer): string {
+function answerText({ about, marginMm, bandMm = 0 }: GaugeAnswer): string {
   const { answer } = words.gaugeCheck
   if (about === 'nothing') return answer.nothing
   if (about === 'band') {

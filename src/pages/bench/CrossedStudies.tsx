@@ -7,12 +7,12 @@ import { studyReadText, studyRows, studySentences } from '../../words/crossed-st
 import { studyWords } from '../../words/study-words'
 import { words } from '../../words/words'
 import { CheckReadings } from './CheckReadings'
-import { ChoiceField } from './ChoiceField'
 import { marksOf, type WrittenAs } from './check-marks'
 import { perform } from './perform'
 import { readCrossedStudy, studyTextOf } from './read-crossed-study'
 import { Sentence } from './Sentence'
 import { type Refusal, TypedField } from './TypedField'
+import { WrittenAsChoice } from './WrittenAsChoice'
 import './crossed-studies.css'
 
 interface StudiesProps {
@@ -169,14 +169,11 @@ function NewStudy(props: {
           template={said.another}
           fields={{
             writtenAs: (
-              <ChoiceField
+              <WrittenAsChoice
                 label={said.writtenAs(called)}
+                gauge={gauge}
                 value={writtenAs}
-                options={(['sizesMm', 'dialUm'] as const).map((value) => ({
-                  value,
-                  text: words.gaugeCheck.written[value](marksOf(value, gauge).unit),
-                }))}
-                onChoose={(value) => setChosen(value === 'sizesMm' ? 'sizesMm' : 'dialUm')}
+                onChoose={setChosen}
               />
             ),
           }}

@@ -10,13 +10,13 @@ import { gaugeName } from '../../words/instrument-names'
 import { readNumbers } from '../../words/read-number'
 import { words } from '../../words/words'
 import { CheckReadings } from './CheckReadings'
-import { ChoiceField } from './ChoiceField'
 import { marksOf, type WrittenAs } from './check-marks'
 import type { Marks } from './marks'
 import { perform } from './perform'
 import { Sentence } from './Sentence'
 import { type Refusal, TypedField } from './TypedField'
 import type { OnBench } from './use-job'
+import { WrittenAsChoice } from './WrittenAsChoice'
 
 /** Seldom wanted: fetched when somebody opens it. */
 const CrossedStudies = lazy(async () => {
@@ -195,14 +195,11 @@ function NewCheck(props: {
           template={said.another}
           fields={{
             writtenAs: (
-              <ChoiceField
+              <WrittenAsChoice
                 label={said.writtenAs(called)}
+                gauge={gauge}
                 value={writtenAs}
-                options={(['sizesMm', 'dialUm'] as const).map((value) => ({
-                  value,
-                  text: said.written[value](marksOf(value, gauge).unit),
-                }))}
-                onChoose={(value) => setChosen(value === 'sizesMm' ? 'sizesMm' : 'dialUm')}
+                onChoose={setChosen}
               />
             ),
           }}

@@ -1,5 +1,5 @@
 import type { Photograph } from '../core/measured'
-import { mostOf } from '../job/schema'
+import { mostOf } from '../job/most-of'
 import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { shelf } from './shelf-here'

@@ -1,6 +1,7 @@
 import type { Bore, Gauge, SetUp, Standard } from '../core/measured'
+import { mostOf } from './most-of'
 import { sameValue } from './same-value'
-import { type Job, mostOf } from './schema'
+import type { Job } from './schema'
 
 /**
  * Limits that the user typed from a service manual, kept for the next engine of the kind, with the cylinder they

@@ -2,7 +2,8 @@ import { isOfSizes } from '../core/diameter/entry'
 import type { Bore, SetUp, Survey } from '../core/measured'
 import type { TableReading } from '../formats/table-readings'
 import { nextBoreName } from './bore-commands'
-import { type Job, mostOf } from './schema'
+import { mostOf } from './most-of'
+import type { Job } from './schema'
 import type { TakeChoices } from './take-choices'
 
 /** A survey that readings of a table go to, with those readings in the order of the table. */

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest'
 import type { Flaw } from '../../../src/core/problem'
 import { checkJob } from '../../../src/job/check-job'
 import { fieldRanges } from '../../../src/job/field-ranges'
+import { mostOf } from '../../../src/job/most-of'
 import { newJob } from '../../../src/job/new-job'
-import { mostOf } from '../../../src/job/schema'
 import { countingIds, sampleJob, spoilt } from './sample-job'
 
 type Path = (string | number)[]

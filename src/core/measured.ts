@@ -13,6 +13,10 @@ export interface Measured {
   readonly thermometers: readonly Thermometer[]
   readonly setUps: readonly SetUp[]
   readonly bores: readonly Bore[]
+  /** Pistons that ran in these bores, lie on the bench or can be had. */
+  readonly pistons?: readonly Piston[]
+  /** How much the machine runs, to turn hours into a date. */
+  readonly hoursPerWeek?: number
 }
 
 /** The limits of the service manual, with the rule that each shape limit is judged by. */
@@ -38,8 +42,80 @@ export interface Spec {
   /** As a share of `travelMm`. */
   readonly taperLimitPerMmOfTravel?: number
   readonly taperRule?: TaperRule
-  /** Travel of the piston, for limits given in proportion to it. */
+  /** Travel of the piston: its stroke, and for limits given in proportion to it. */
   readonly travelMm?: number
+  /** How far the crown's edge stands below the deck at the top of the stroke, mm; negative above it. */
+  readonly crownAtTopMm?: number
+  /** Smallest and largest piston clearance when new, on the diameter. */
+  readonly clearanceMinMm?: number
+  readonly clearanceMaxMm?: number
+  /** Largest clearance allowed in service. Where given, it takes the place of the largest new one. */
+  readonly clearanceLimitMm?: number
+  readonly clearanceRule?: ClearanceRule
+  /** Temperature of bore and piston that the clearances hold at; 20 °C where absent. */
+  readonly clearanceAtC?: number
+  /** Height above the skirt's lower edge at which the manual has the piston measured. */
+  readonly pistonHeightMm?: number
+  /** Smallest and largest end gap of a new ring, and the largest allowed in service. */
+  readonly ringGapMinMm?: number
+  readonly ringGapMaxMm?: number
+  readonly ringGapLimitMm?: number
+  /** What boring takes off at least until the worn wall is clean, on the diameter. */
+  readonly cleanUpMm?: number
+  /** Whether all cylinders go to one oversize; they do where absent. */
+  readonly oversizesAlike?: boolean
+  /** Hours after which the manual wants the bore looked at again. */
+  readonly serviceIntervalHours?: number
+}
+
+export const clearanceRules = ['smallest-to-largest', 'largest-bore', 'mean-bore', 'smallest-bore'] as const
+/**
+ * Which diameters of the running surface a clearance is taken from: the smallest for the least and the largest for
+ * the most, or one of them alone.
+ */
+export type ClearanceRule = (typeof clearanceRules)[number]
+
+export const pistonStates = ['fitted', 'at-hand', 'obtainable'] as const
+/** It ran in a bore of this engine; it lies here; or it can be had. */
+export type PistonState = (typeof pistonStates)[number]
+
+/** A piston, measured across its skirt or known by the sizes that its grade may have. */
+export interface Piston {
+  readonly id: string
+  readonly name?: string
+  readonly state: PistonState
+  /** The bore that it ran in. */
+  readonly boreId?: string
+  readonly grade?: string
+  /** Which oversize it belongs to, mm; 0 for the standard size, which is taken where it is absent. */
+  readonly oversizeMm?: number
+  /** As the micrometer showed it, mm. */
+  readonly readMm?: number
+  /** Where nobody measured it: the smallest and the largest that it may be at 20 °C. */
+  readonly minMm?: number
+  readonly maxMm?: number
+  /** Height above the skirt's lower edge at which it was measured. */
+  readonly heightMm?: number
+  /** The micrometer that it was measured with. */
+  readonly standardId?: string
+  /** Standard uncertainty of reading it, µm; 2 where absent. */
+  readonly readingDoubtUm?: number
+  readonly temperatureC?: number
+  readonly micrometerTemperatureC?: number
+  readonly thermometerId?: string
+  readonly expansionPerK?: number
+  readonly expansionDoubtPerK?: number
+  /** From the skirt's lower edge to the crown's edge, and to the middle of the pin. */
+  readonly crownHeightMm?: number
+  readonly pinHeightMm?: number
+  /** Sizes at other heights, as the micrometer showed them, for the drawing alone. */
+  readonly profile?: readonly PistonSize[]
+}
+
+/** The size of a piston across its skirt at a height above the skirt's lower edge, mm. */
+export interface PistonSize {
+  readonly heightMm: number
+  readonly readMm: number
 }
 
 export interface Grade {
@@ -214,6 +290,11 @@ export type WallKind = (typeof wallKinds)[number]
 export interface Wall {
   readonly kind: WallKind
   readonly platingUm?: number
+  /** It is a liner that can be taken out. */
+  readonly liner?: boolean
+  /** What the manual says of boring and honing, where it differs from what is usual for the kind. */
+  readonly mayBeBored?: boolean
+  readonly mayBeHoned?: boolean
   readonly expansionPerK?: number
   readonly expansionDoubtPerK?: number
 }
@@ -251,6 +332,32 @@ export interface Bore {
   readonly ports: readonly Port[]
   readonly belts: readonly Belt[]
   readonly surveys: readonly Survey[]
+  /** Turns of a probe in the bore, kept apart from the job under the hash of their content. */
+  readonly scans?: readonly Scan[]
+}
+
+export const scanCleanings = ['before', 'after'] as const
+
+/** A dense scan of radii: its form alone, unless stations of a survey tie it to a size. */
+export interface Scan {
+  readonly id: string
+  readonly name?: string
+  readonly date?: string
+  readonly hoursRun?: number
+  readonly clamping?: Clamping
+  /** Taken before or after stuck metal was cleaned off. */
+  readonly cleaning?: (typeof scanCleanings)[number]
+  readonly gaugeId?: string
+  /** SHA-256 of its record, 64 hexadecimal digits. */
+  readonly hash: string
+  readonly levels: number
+  readonly angles: number
+  /** Places with a value; the others are ports. */
+  readonly values: number
+  /** The survey whose stations give it a size. */
+  readonly tieSurveyId?: string
+  /** Undulations per revolution that the filter passes half of. */
+  readonly cutOffUndulations?: number
 }
 
 export const clampings = ['bare', 'torque-plate', 'assembled'] as const
@@ -282,8 +389,18 @@ export interface Survey {
   readonly readings: readonly Reading[]
   /** What the wall itself showed, beside its sizes. */
   readonly surfaceFindings?: readonly SurfaceFinding[]
+  /** End gaps of a ring pushed into the bore, at some depths. */
+  readonly ringGaps?: readonly RingGap[]
+  /** Standard uncertainty of a gap by feeler, µm; 12 where absent. */
+  readonly feelerDoubtUm?: number
   /** Stations of the plan that the gauge could not reach: without a reading, and wall that nobody measured. */
   readonly unreachable?: readonly UnreachableStation[]
+}
+
+/** The end gap of a ring at a depth, as the feeler showed it, mm. */
+export interface RingGap {
+  readonly depthMm: number
+  readonly gapMm: number
 }
 
 /** A level on an axis where the gauge could not be put. */
@@ -345,6 +462,8 @@ export interface SurfaceFinding extends SurfacePlace {
   readonly alongMm?: number
   readonly note?: string
   readonly photos?: readonly Photograph[]
+  /** The scan in which it was found. */
+  readonly scanId?: string
 }
 
 /** A photograph by its content: the picture itself is kept apart from the job. */

@@ -33,7 +33,15 @@ export const units = ['mm', 'µm', '°C', 'K', '1/K', '°', 'h', 'N·m'] as cons
 export type Unit = (typeof units)[number]
 
 /** The lists of a job that other parts refer to by id or by name. */
-export type ReferredList = 'setUps' | 'gauges' | 'standards' | 'thermometers' | 'spec.grades'
+export type ReferredList =
+  | 'setUps'
+  | 'gauges'
+  | 'standards'
+  | 'thermometers'
+  | 'spec.grades'
+  | 'bores'
+  | 'surveys'
+  | 'scans'
 
 /** What is wrong, without the place. */
 export type Flaw =

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { clampings, roles, surfaceKinds, surfaceShapes, wallKinds } from '../core/measured'
+import { clampings, roles, scanCleanings, surfaceKinds, surfaceShapes, wallKinds } from '../core/measured'
 import { fieldRanges } from './field-ranges'
 import { mostOf } from './most-of'
 import { day, id, inOrder, line, name, note, num, optional, refuse } from './schema-parts'
@@ -7,6 +7,9 @@ import { day, id, inOrder, line, name, note, num, optional, refuse } from './sch
 const wallSchema = z.strictObject({
   kind: z.enum(wallKinds),
   platingUm: optional(num('platingUm'), 'Thickness of the plating on one wall, µm'),
+  liner: optional(z.boolean(), 'It is a liner that can be taken out'),
+  mayBeBored: optional(z.boolean(), 'What the manual says of boring, where it differs from the usual'),
+  mayBeHoned: optional(z.boolean(), 'What the manual says of honing, where it differs from the usual'),
   expansionPerK: optional(num('expansionPerK')),
   expansionDoubtPerK: optional(num('expansionDoubtPerK')),
 })
@@ -70,6 +73,7 @@ const surfaceSchema = z
     alongMm: optional(num('alongMm'), 'Length along the bore as measured, mm; by its place where left out'),
     note: optional(note),
     photos: optional(z.array(photoSchema).check(z.maxLength(mostOf.photos))),
+    scanId: optional(id, 'The scan in which it was found'),
   })
   .check(
     inOrder('fromDepthMm', 'toDepthMm'),
@@ -77,6 +81,7 @@ const surfaceSchema = z
       'What was seen or felt on the wall. Angles run clockwise, seen from the deck, and may cross 0°; a whole turn apart they go all round',
     ),
   )
+const ringGapSchema = z.strictObject({ depthMm: num('depthMm'), gapMm: num('gapMm') })
 const unreachableSchema = z.strictObject({ depthMm: num('depthMm'), axisDegrees: num('axisDegrees') })
 
 const surveySchema = z
@@ -110,12 +115,41 @@ const surveySchema = z
       ),
     readings: z.array(readingSchema).check(z.maxLength(mostOf.readings)),
     surfaceFindings: optional(z.array(surfaceSchema).check(z.maxLength(mostOf.surfaceFindings))),
+    ringGaps: optional(
+      z.array(ringGapSchema).check(z.maxLength(mostOf.levels)),
+      'End gaps of a ring pushed into the bore, at some depths',
+    ),
+    feelerDoubtUm: optional(num('feelerDoubtUm'), 'Standard uncertainty of a gap by feeler, µm'),
     unreachable: optional(
       z.array(unreachableSchema).check(z.maxLength(mostOf.readings)),
       'Stations that the gauge could not reach: wall that nobody measured',
     ),
   })
   .check(z.describe('One occasion on which a bore was measured'))
+
+const whole = (field: 'levels' | 'angles' | 'values') =>
+  z.int().check(z.gte(fieldRanges[field].least), z.lte(fieldRanges[field].most))
+
+const scanSchema = z
+  .strictObject({
+    id,
+    name: optional(line),
+    date: optional(day),
+    hoursRun: optional(num('hoursRun')),
+    clamping: optional(z.enum(clampings)),
+    cleaning: optional(z.enum(scanCleanings), 'Taken before or after stuck metal was cleaned off'),
+    gaugeId: optional(id),
+    hash,
+    levels: whole('levels'),
+    angles: whole('angles'),
+    values: whole('values').check(z.describe('Places with a value; the others are ports')),
+    tieSurveyId: optional(id, 'The survey whose stations give it a size'),
+    cutOffUndulations: optional(
+      num('cutOffUndulations'),
+      'Undulations per revolution that the filter passes half of',
+    ),
+  })
+  .check(z.describe('A dense scan of radii; its values are kept apart, under the hash of their content'))
 
 export const boreSchema = z.strictObject({
   id,
@@ -132,4 +166,5 @@ export const boreSchema = z.strictObject({
   ports: z.array(portSchema).check(z.maxLength(mostOf.ports)),
   belts: z.array(beltSchema).check(z.maxLength(mostOf.belts)),
   surveys: z.array(surveySchema).check(z.minLength(1), z.maxLength(mostOf.surveys)),
+  scans: optional(z.array(scanSchema).check(z.maxLength(mostOf.scans))),
 })

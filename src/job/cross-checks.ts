@@ -22,6 +22,7 @@ export function crossProblems(measured: Measured): PlacedFlaw[] {
     ...measured.setUps.flatMap((setUp, index) => setUpProblems(setUp, ['setUps', index], measured)),
     ...repeatedSurveys(measured.bores),
     ...measured.bores.flatMap((bore, index) => boreProblems(bore, ['bores', index], measured)),
+    ...pistonProblems(measured),
   ]
 }
 
@@ -30,6 +31,38 @@ function axesOfTheManual({ spec }: Measured): PlacedFlaw[] {
   if (!axes || axes.x !== axes.y) return []
   const flaw: Flaw = { code: 'duplicate-value', value: axes.y, unit: '°' }
   return [{ path: ['spec', 'ovalityAxesDegrees', 'y'], flaw }]
+}
+
+function pistonProblems(measured: Measured): PlacedFlaw[] {
+  const { pistons = [] } = measured
+  const ids = (list: 'bores' | 'standards' | 'thermometers') => measured[list].map(({ id }) => id)
+  return [
+    ...repeatedIds(pistons, ['pistons']),
+    ...pistons.flatMap(({ boreId, standardId, thermometerId }, index) => [
+      ...unknownReference(boreId, ids('bores'), 'bores', ['pistons', index, 'boreId']),
+      ...unknownReference(standardId, ids('standards'), 'standards', ['pistons', index, 'standardId']),
+      ...unknownReference(thermometerId, ids('thermometers'), 'thermometers', [
+        'pistons',
+        index,
+        'thermometerId',
+      ]),
+    ]),
+  ]
+}
+
+function scanProblems({ scans = [], surveys }: Bore, path: PropertyKey[], measured: Measured): PlacedFlaw[] {
+  const gauges = measured.gauges.map(({ id }) => id)
+  const ids = surveys.map(({ id }) => id)
+  return [
+    ...repeatedIds(scans, [...path, 'scans']),
+    ...scans.flatMap(({ gaugeId, tieSurveyId }, index) => {
+      const at = [...path, 'scans', index]
+      return [
+        ...unknownReference(gaugeId, gauges, 'gauges', [...at, 'gaugeId']),
+        ...unknownReference(tieSurveyId, ids, 'surveys', [...at, 'tieSurveyId']),
+      ]
+    }),
+  ]
 }
 
 /** Every entry after the first with the same value of a field. */
@@ -109,6 +142,7 @@ function boreProblems(bore: Bore, path: PropertyKey[], measured: Measured): Plac
     ...unknownReference(bore.grade, grades, 'spec.grades', [...path, 'grade']),
     ...repeatedIds(bore.ports, [...path, 'ports']),
     ...repeatedIds(bore.belts, [...path, 'belts']),
+    ...scanProblems(bore, path, measured),
     ...bore.surveys.flatMap((survey, index) => {
       const at = [...path, 'surveys', index]
       return [
@@ -132,7 +166,7 @@ function tooDeep({ lengthMm }: Bore, survey: Survey, path: PropertyKey[]): Place
 }
 
 function surfaceProblems(
-  { lengthMm }: Bore,
+  { lengthMm, scans = [] }: Bore,
   { surfaceFindings = [] }: Survey,
   path: PropertyKey[],
 ): PlacedFlaw[] {
@@ -141,7 +175,11 @@ function surfaceProblems(
       ? [{ path: [...path, index, 'toDepthMm'], flaw: { code: 'deeper-than-bore', depthMm, lengthMm } }]
       : [],
   )
-  return [...repeatedIds(surfaceFindings, path), ...past]
+  const ids = scans.map(({ id }) => id)
+  const unknown = surfaceFindings.flatMap(({ scanId }, index) =>
+    unknownReference(scanId, ids, 'scans', [...path, index, 'scanId']),
+  )
+  return [...repeatedIds(surfaceFindings, path), ...past, ...unknown]
 }
 
 function repeatedNumbers(values: readonly number[], path: PropertyKey[], unit: 'mm' | '°'): PlacedFlaw[] {

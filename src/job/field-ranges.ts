@@ -11,6 +11,8 @@ export interface FieldRange {
 const boreSize: FieldRange = { least: 1, most: 2000, unit: 'mm' }
 const depth: FieldRange = { least: 0, most: 20000, unit: 'mm' }
 const formLimit: FieldRange = { least: 0, most: 10, unit: 'mm' }
+const clearance: FieldRange = { least: -1, most: 10, unit: 'mm' }
+const gap: FieldRange = { least: 0, most: 50, unit: 'mm' }
 const share: FieldRange = { least: 0, most: 0.1 }
 const dial: FieldRange = { least: -20000, most: 20000, unit: 'µm' }
 const doubt: FieldRange = { least: 0, most: 1000, unit: 'µm' }
@@ -84,6 +86,31 @@ export const fieldRanges = {
   restedHours: { least: 0, most: 1000000, unit: 'h' },
   repeatsPerStation: { least: 1, most: 50 },
   wantedDoubtUm: { least: 0.001, most: 1000, unit: 'µm' },
+  crownAtTopMm: { least: -200, most: 1000, unit: 'mm' },
+  clearanceMinMm: clearance,
+  clearanceMaxMm: clearance,
+  clearanceLimitMm: clearance,
+  clearanceAtC: temperature,
+  pistonHeightMm: depth,
+  ringGapMinMm: gap,
+  ringGapMaxMm: gap,
+  ringGapLimitMm: gap,
+  gapMm: gap,
+  cleanUpMm: { least: 0, most: 5, unit: 'mm' },
+  serviceIntervalHours: { least: 0.1, most: 1000000, unit: 'h' },
+  hoursPerWeek: { least: 0.01, most: 168, unit: 'h' },
+  readMm: boreSize,
+  heightMm: depth,
+  crownHeightMm: depth,
+  pinHeightMm: depth,
+  readingDoubtUm: doubt,
+  feelerDoubtUm: doubt,
+  temperatureC: temperature,
+  micrometerTemperatureC: temperature,
+  levels: { least: 1, most: 100000 },
+  angles: { least: 3, most: 100000 },
+  values: { least: 1, most: 1000000 },
+  cutOffUndulations: { least: 1, most: 10000 },
   plateTorqueNm: { least: 0, most: 10000, unit: 'N·m' },
 } as const satisfies Record<string, FieldRange>
 

@@ -35,7 +35,8 @@ export function isMeasured({ bores }: Job): boolean {
  * What a job has in common with the next engine of its kind: limits and rules, the bores of the engine with their
  * walls, ports, levels and axes, the instruments, how readings are written down and the setting size, which is asked
  * about again. What belongs to one engine or one day goes: readings, dates, grades stamped, oversizes finished to,
- * temperatures, zeros, the direction test, checks of instruments, names of people, the note, bores for comparison.
+ * temperatures, zeros, the direction test, checks of instruments, names of people, the note, bores for comparison,
+ * pistons that somebody measured, scans.
  */
 export function templateOf(job: Job, id: string, name: string): Job {
   const own = job.bores.filter(({ role }) => role === 'of-this-engine')
@@ -57,7 +58,14 @@ export function templateOf(job: Job, id: string, name: string): Job {
     thermometers: job.thermometers,
     setUps: [setUp],
     bores: kept.map((bore) => unmeasured(bore, setUp.id)),
+    ...pistonsToBeHad(job),
   }
+}
+
+/** The sizes of the catalogue; a piston that was measured belongs to one engine. */
+function pistonsToBeHad({ pistons = [] }: Job) {
+  const toBeHad = pistons.filter(({ state }) => state === 'obtainable')
+  return toBeHad.length === 0 ? {} : { pistons: toBeHad.map(({ boreId: _, ...piston }) => piston) }
 }
 
 function readingsPlanned({ repeatsPerStation, wantedDoubtUm }: Job) {
@@ -86,7 +94,7 @@ function withoutError({ errorUm: _, ...standard }: Standard): Standard {
   return standard
 }
 
-function unmeasured({ grade: _, oversizeMm: __, surveys, ...bore }: Bore, setUpId: string): Bore {
+function unmeasured({ grade: _, oversizeMm: __, scans: ___, surveys, ...bore }: Bore, setUpId: string): Bore {
   const latest = surveys.at(-1)
   if (!latest) throw new Error(`Bore "${bore.id}" has no survey`)
   const { id, levelsMm, axesDegrees } = latest
@@ -107,7 +115,12 @@ export function takeKeptSpec(job: Job, { template }: KeptSpec): Job {
   }
   const { gauges, standards, thermometers, setUps, bores } = template
   const machine = job.machine ?? template.machine
-  const taken = { ...job, ...readingsPlanned(template), spec, gauges, standards, thermometers, setUps, bores }
+  const taken = {
+    ...job,
+    ...readingsPlanned(template),
+    ...pistonsToBeHad(template),
+    ...{ spec, gauges, standards, thermometers, setUps, bores },
+  }
   return machine === undefined ? taken : { ...taken, machine }
 }
 

@@ -1,16 +1,18 @@
 import * as z from 'zod/mini'
-import type { Measured } from '../core/measured'
+import type { Marking, Measured } from '../core/measured'
 import { boreSchema, hash } from './bore-schema'
 import { crossProblems } from './cross-checks'
 import { fieldRanges } from './field-ranges'
 import { gaugeSchema, setUpSchema, standardSchema, thermometerSchema } from './instrument-schema'
 import { mostOf } from './most-of'
 import { type EmbeddedPhotograph, photographTypes } from './photograph-record'
-import { id, line, note, num, optional, refuse } from './schema-parts'
+import { pistonSchema } from './piston-schema'
+import type { EmbeddedScan } from './scan-record'
+import { id, line, markedIn, note, num, optional, refuse } from './schema-parts'
 import { specSchema } from './spec-schema'
 
 export const jobFormat = 'borewall-job'
-export const jobFormatVersion = 1
+export const jobFormatVersion = 2
 
 /** The saved document: what was measured, with a name and a version. */
 export interface Job extends Measured {
@@ -28,11 +30,22 @@ export interface Job extends Measured {
   readonly repeatsPerStation?: number
   /** The doubt (95 %, µm) that the plan is to reach. */
   readonly wantedDoubtUm?: number
+  /** For whom the job is done. */
+  readonly customer?: string
+  /** What the owner and the report are shown sizes in; mm where absent. */
+  readonly shownIn?: Marking
+  /** Only in files that take scans along: see `embedded-scans.ts`. */
+  readonly scans?: readonly EmbeddedScan[]
 }
 
 const photographSchema = z.strictObject({
   hash,
   type: z.enum(photographTypes),
+  base64: z.string().check(z.maxLength(mostOf.base64Length), z.regex(/^[A-Za-z0-9+/]+={0,2}$/)),
+})
+
+const embeddedScanSchema = z.strictObject({
+  hash,
   base64: z.string().check(z.maxLength(mostOf.base64Length), z.regex(/^[A-Za-z0-9+/]+={0,2}$/)),
 })
 
@@ -44,6 +57,8 @@ export const jobSchema = z
     id,
     name: line,
     machine: optional(line),
+    customer: optional(line, 'For whom the job is done'),
+    shownIn: optional(markedIn),
     note: optional(note),
     invented: optional(z.boolean(), 'The readings are made up, for a demonstration'),
     repeatsPerStation: optional(
@@ -57,6 +72,12 @@ export const jobSchema = z
     thermometers: z.array(thermometerSchema).check(z.maxLength(mostOf.instruments)),
     setUps: z.array(setUpSchema).check(z.minLength(1), z.maxLength(mostOf.setUps)),
     bores: z.array(boreSchema).check(z.minLength(1), z.maxLength(mostOf.bores)),
+    pistons: optional(z.array(pistonSchema).check(z.maxLength(mostOf.pistons))),
+    hoursPerWeek: optional(num('hoursPerWeek'), 'How much the machine runs, to turn hours into a date'),
+    scans: optional(
+      z.array(embeddedScanSchema).check(z.maxLength(mostOf.scans)),
+      'The scans that bores name, in a file that takes them along',
+    ),
     photographs: optional(
       z.array(photographSchema).check(z.maxLength(mostOf.photographs)),
       'The photographs that surface findings name, in a file that takes them along',

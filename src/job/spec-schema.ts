@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { ovalityRules, taperRules } from '../core/measured'
+import { clearanceRules, ovalityRules, taperRules } from '../core/measured'
 import { mostOf } from './most-of'
 import { inOrder, name, num, optional } from './schema-parts'
 
@@ -38,8 +38,41 @@ export const specSchema = z
     taperLimitPerMmOfTravel: optional(num('taperLimitPerMmOfTravel'), 'The same per mm of travelMm'),
     taperRule: optional(z.enum(taperRules)),
     travelMm: optional(num('travelMm'), 'Travel of the piston, mm'),
+    crownAtTopMm: optional(
+      num('crownAtTopMm'),
+      'How far the edge of the crown stands below the deck at the top of the stroke, mm; negative above it',
+    ),
+    clearanceMinMm: optional(num('clearanceMinMm'), 'Smallest piston clearance when new, mm on the diameter'),
+    clearanceMaxMm: optional(num('clearanceMaxMm'), 'Largest piston clearance when new, mm'),
+    clearanceLimitMm: optional(num('clearanceLimitMm'), 'Largest clearance allowed in service, mm'),
+    clearanceRule: optional(
+      z.enum(clearanceRules),
+      'Which diameters of the running surface a clearance is taken from',
+    ),
+    clearanceAtC: optional(
+      num('clearanceAtC'),
+      'Temperature of bore and piston that the clearances hold at, °C; 20 where left out',
+    ),
+    pistonHeightMm: optional(
+      num('pistonHeightMm'),
+      'Height above the lower edge of the skirt at which the piston is measured, mm',
+    ),
+    ringGapMinMm: optional(num('ringGapMinMm'), 'Smallest end gap of a new ring, mm'),
+    ringGapMaxMm: optional(num('ringGapMaxMm'), 'Largest end gap of a new ring, mm'),
+    ringGapLimitMm: optional(num('ringGapLimitMm'), 'Largest end gap allowed in service, mm'),
+    cleanUpMm: optional(
+      num('cleanUpMm'),
+      'What boring takes off at least until a worn wall is clean, mm on the diameter',
+    ),
+    oversizesAlike: optional(z.boolean(), 'Whether all cylinders go to one oversize; yes where left out'),
+    serviceIntervalHours: optional(
+      num('serviceIntervalHours'),
+      'Hours after which the manual wants the bore looked at again',
+    ),
   })
   .check(
     inOrder('newMinMm', 'newMaxMm'),
+    inOrder('clearanceMinMm', 'clearanceMaxMm'),
+    inOrder('ringGapMinMm', 'ringGapMaxMm'),
     z.describe('The limits of the service manual for this engine, and the rule each is judged by'),
   )

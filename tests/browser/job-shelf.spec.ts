@@ -349,7 +349,7 @@ test.describe('what this page did not write', () => {
     await plant(page, newer)
     expect(await read(page, 'a')).toEqual({
       ok: false,
-      problems: [{ code: 'newer-version', path: 'formatVersion', found: 9, supported: 1 }],
+      problems: [{ code: 'newer-version', path: 'formatVersion', found: 9, supported: 2 }],
     })
     expect(await savingEnds(page, job('a', 'Saw'))).toBe('newer')
     expect(await stored(page, 'a')).toEqual(newer)

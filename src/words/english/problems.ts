@@ -32,6 +32,9 @@ const lists: Record<ReferredList, string> = {
   standards: 'standard',
   thermometers: 'thermometer',
   'spec.grades': 'grade',
+  bores: 'bore',
+  surveys: 'survey',
+  scans: 'scan',
 }
 
 const expectations: Record<JsonExpectation, string> = {

@@ -47,7 +47,7 @@ describe('a file of all jobs', () => {
   })
 
   it('says of a job of a newer version that it is newer', () => {
-    const read = readBundle(bundle(sample.replace('"formatVersion": 1', '"formatVersion": 9')))
+    const read = readBundle(bundle(sample.replace('"formatVersion": 2', '"formatVersion": 9')))
     expect(read).toMatchObject({
       jobs: [{ problems: [{ code: 'newer-version', path: 'jobs[0].formatVersion', found: 9 }] }],
     })

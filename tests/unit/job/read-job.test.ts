@@ -120,9 +120,9 @@ describe('a file that is no job', () => {
   })
 
   it('is left alone when a newer Borewall wrote it, whatever it holds', () => {
-    const newer = { format: 'borewall-job', formatVersion: 2, cylinders: [{ novelty: true }] }
+    const newer = { format: 'borewall-job', formatVersion: 3, cylinders: [{ novelty: true }] }
     expect(problemsOf(JSON.stringify(newer))).toEqual([
-      { code: 'newer-version', path: 'formatVersion', found: 2, supported: 1 },
+      { code: 'newer-version', path: 'formatVersion', found: 3, supported: 2 },
     ])
   })
 })

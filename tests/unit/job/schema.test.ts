@@ -22,6 +22,12 @@ describe('the schema of a job', () => {
     expect(checkJob(sampleJob)).toEqual({ ok: true, job: sampleJob })
   })
 
+  it('refuses a job without bores', () => {
+    const result = checkJob({ ...newJob(countingIds()), bores: [] })
+    const problems = result.ok ? [] : result.problems.map(({ problem }) => problem)
+    expect(problems).toEqual([{ code: 'list-too-short', least: 1, path: 'bores' }])
+  })
+
   it('takes a new job', () => {
     const job = newJob(countingIds())
     expect(checkJob(job)).toEqual({ ok: true, job })
@@ -198,7 +204,7 @@ describe('the schema of a job', () => {
       'bores[0].ports[0].name',
       { code: 'text-blank' },
     ],
-    ['an empty id', [...bore, 'id'], '', 'bores[0].id', { code: 'text-blank' }],
+    ['an empty id', [...bore, 'ports', 0, 'id'], '', 'bores[0].ports[0].id', { code: 'text-blank' }],
     [
       'a name with an escape character',
       [...bore, 'name'],
@@ -228,7 +234,13 @@ describe('the schema of a job', () => {
       'bores[0].surveys[0].readings[0].sizesMm',
       { code: 'list-too-short', least: 1 },
     ],
-    ['no bores', ['bores'], [], 'bores', { code: 'list-too-short', least: 1 }],
+    [
+      'a check without readings',
+      ['gauges', 0, 'checks', 0, 'sizesMm'],
+      [],
+      'gauges[0].checks[0].sizesMm',
+      { code: 'list-too-short', least: 1 },
+    ],
     [
       '99 repeats',
       [...reading, 'sizesMm'],

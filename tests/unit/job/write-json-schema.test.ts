@@ -16,7 +16,7 @@ it('says which draft it is, describes fields and forbids others', () => {
     additionalProperties: false,
     properties: {
       format: { const: 'borewall-job' },
-      formatVersion: { const: 1 },
+      formatVersion: { const: 2 },
       setUps: { items: { properties: { settingSizeMm: { minimum: 1, maximum: 2000 } } } },
     },
   })

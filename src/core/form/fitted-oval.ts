@@ -22,8 +22,7 @@ const furthestOff = 6
  * Own derivation, after the least-squares method of the GUM (JCGM 100:2008, H.3).
  */
 export function fittedOval(stations: readonly StationFinding[], among = 1): FittedOval | undefined {
-  const axes = new Set(stations.map((s) => ((s.axisDegrees % 180) + 180) % 180))
-  if (axes.size < 3 || stations.some((s) => s.individualMm <= 0)) return undefined
+  if (!canBeFitted(stations)) return undefined
   const { a, b, covariance } = fit(stations)
   const ovalMm = 2 * Math.hypot(a, b)
   const { aa, ab, bb } = covariance
@@ -38,7 +37,7 @@ export function fittedOval(stations: readonly StationFinding[], among = 1): Fitt
   const t = studentQuantile(1 - 0.025 / among, freedom)
   const named = squaredLengthQuantile(0.95 ** (1 / among), freedom)
   return {
-    axes: axes.size,
+    axes: axesOf(stations).size,
     ovalMm,
     expandedMm: 2 * t * Math.sqrt(variance),
     ...(distance > named
@@ -48,6 +47,21 @@ export function fittedOval(stations: readonly StationFinding[], among = 1): Fitt
         }
       : { atMostMm: 2 * bound(ovalMm / 2, largestU, freedom, among) }),
   }
+}
+
+/** The size of the oval of `fittedOval` by itself, mm; undefined on fewer than three axes. */
+export function fittedOvalMm(stations: readonly StationFinding[]): number | undefined {
+  if (!canBeFitted(stations)) return undefined
+  const { a, b } = fit(stations)
+  return 2 * Math.hypot(a, b)
+}
+
+function canBeFitted(stations: readonly StationFinding[]): boolean {
+  return axesOf(stations).size >= 3 && stations.every((s) => s.individualMm > 0)
+}
+
+function axesOf(stations: readonly StationFinding[]): ReadonlySet<number> {
+  return new Set(stations.map((s) => ((s.axisDegrees % 180) + 180) % 180))
 }
 
 /**

@@ -92,13 +92,14 @@ function bellMouth(running: readonly Level[]) {
       ],
       2,
     )
+    if (!wider || wider.valueMm <= wider.expandedMm) continue
     const others = contrast([
       [next, 1],
       [last, -1],
     ])
     const bend = standsOutMost(inOrder.slice(1))
     const isStraight = others && !exceeds(others) && !(bend && exceeds(bend))
-    if (wider && isStraight && wider.valueMm > wider.expandedMm) return { ...wider, end }
+    if (isStraight) return { ...wider, end }
   }
   return undefined
 }

@@ -23,33 +23,58 @@ export interface Term {
  * truncated as in GUM H.1; sources that rest on one estimate are added first and counted once.
  */
 export function combine(terms: readonly Term[]): Combined {
-  const sources = new Map<string, { signed: number; nu: number; estimate: string }>()
+  const areApart = new Set(terms.map(({ contributions }) => contributions)).size === terms.length
+  const shared: Source[] = []
+  const estimates: Estimate[] = []
+  let variance = 0
   for (const { factor, contributions } of terms) {
+    // Stations of one set-up list what they share in one order: the next source is nearly always the one in turn.
+    let turn = 0
     for (const part of contributions) {
-      const known = sources.get(part.id)
-      if (known) known.signed += factor * part.signedMm
-      else
-        sources.set(part.id, {
-          signed: factor * part.signedMm,
-          nu: part.degreesOfFreedom,
-          estimate: part.estimate ?? part.id,
-        })
+      const signed = factor * part.signedMm
+      if (areApart && !isCommon(part)) {
+        variance += signed * signed
+        estimated(estimates, part, signed * signed)
+        continue
+      }
+      if (shared[turn]?.part.id !== part.id) turn = shared.findIndex((one) => one.part.id === part.id)
+      const known = shared[turn]
+      if (known) known.signed += signed
+      else shared.push({ part, signed })
+      turn = known ? turn + 1 : shared.length
     }
   }
-  let variance = 0
-  const estimates = new Map<string, { variance: number; nu: number }>()
-  for (const { signed, nu, estimate } of sources.values()) {
-    const own = signed * signed
-    variance += own
-    if (nu === Number.POSITIVE_INFINITY) continue
-    const known = estimates.get(estimate)
-    if (known) known.variance += own
-    else estimates.set(estimate, { variance: own, nu })
+  for (const { part, signed } of shared) {
+    variance += signed * signed
+    estimated(estimates, part, signed * signed)
   }
   let denominator = 0
-  for (const { variance: part, nu } of estimates.values()) denominator += (part * part) / nu
+  for (const { variance: part, nu } of estimates) denominator += (part * part) / nu
   const effective = denominator > 0 ? (variance * variance) / denominator : Number.POSITIVE_INFINITY
   return { standardUncertainty: Math.sqrt(variance), degreesOfFreedom: truncate(effective) }
+}
+
+interface Source {
+  readonly part: Contribution
+  signed: number
+}
+
+interface Estimate {
+  readonly name: string
+  readonly nu: number
+  variance: number
+}
+
+/** Adds to what rests on the estimate of a source, where that has finite degrees of freedom. */
+function estimated(estimates: Estimate[], part: Contribution, variance: number): void {
+  if (part.degreesOfFreedom === Number.POSITIVE_INFINITY) return
+  const name = part.estimate ?? part.id
+  for (const one of estimates) {
+    if (one.name !== name) continue
+    one.variance += variance
+    return
+  }
+  estimates.push({ name, nu: part.degreesOfFreedom, variance })
 }
 
 function truncate(nu: number): number {

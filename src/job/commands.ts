@@ -15,7 +15,10 @@ export function renameJob(job: Job, name: string): Job {
   return patched(job, { name })
 }
 
-type Described = Pick<Job, 'machine' | 'note' | 'invented' | 'repeatsPerStation' | 'wantedDoubtUm'>
+type Described = Pick<
+  Job,
+  'machine' | 'hoursPerWeek' | 'note' | 'invented' | 'repeatsPerStation' | 'wantedDoubtUm'
+>
 
 export function describeJob(job: Job, patch: Patch<Described>): Job {
   return patched(job, patch)

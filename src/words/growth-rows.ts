@@ -1,6 +1,7 @@
 import type { BoreFinding, Findings } from '../core/findings'
 import type { Bore, Measured } from '../core/measured'
 import { growthOf } from '../core/outlook/growth'
+import type { NextCheck } from '../core/outlook/next-check'
 import type { Outlook } from '../core/outlook/outlook'
 import type { Wear } from '../core/outlook/wear'
 import { dayText } from './day-text'
@@ -8,14 +9,23 @@ import { differenceWithDoubt, microns, percent, placeText, plain, size } from '.
 import { joined, type Row } from './row'
 import { words } from './words'
 
-/** How much a bore has worn, and when it would meet its limit; none for a bore to compare with. */
-export function growthRows(measured: Measured, findings: Findings, finding: BoreFinding): Row[] {
+/**
+ * How much a bore has worn, when it would meet its limit and when to measure it again; none for a bore to compare
+ * with. With the day that it is, as in 2026-03-09, a check that is due is said to be.
+ */
+export function growthRows(
+  measured: Measured,
+  findings: Findings,
+  finding: BoreFinding,
+  today?: string,
+): Row[] {
   const bore = measured.bores.find(({ id }) => id === finding.boreId)
-  const { wear, outlook } = growthOf(measured, findings, finding)
+  const { wear, outlook, nextCheck } = growthOf(measured, findings, finding)
   if (!bore) return []
   return [
     ...wear.map((one, index) => wearRow(one, index, bore)),
     ...(outlook && wear.length > 0 ? outlookRow(outlook) : []),
+    ...(nextCheck && nextCheck.by !== 'at-limit' ? [nextCheckRow(nextCheck, measured, today)] : []),
   ]
 }
 
@@ -55,6 +65,35 @@ function wearName({ since, surveyId }: Wear, { surveys }: Bore): string {
   )
 }
 
+/** Hours rounded down: a check comes sooner rather than later. */
+function nextCheckRow(
+  check: NextCheck,
+  { hoursPerWeek }: Pick<Measured, 'hoursPerWeek'>,
+  today: string | undefined,
+): Row {
+  const said = words.growth.check
+  const { afterHours, date, by } = check
+  const isDue = date !== undefined && today !== undefined && date <= today
+  return {
+    id: 'next-check',
+    name: said.name,
+    rank: 'main',
+    figure:
+      check.hours === undefined
+        ? said.after(hours(Math.floor(afterHours)))
+        : said.by(hours(Math.floor(check.hours))),
+    detail: joined(
+      said.why[by],
+      date === undefined || hoursPerWeek === undefined
+        ? undefined
+        : said.date(dayText(date), plain(hoursPerWeek, 2)),
+      isDue ? said.due : undefined,
+    ),
+  }
+}
+
+const hours = (value: number) => plain(value, 0)
+
 function outlookRow(outlook: Outlook): Row[] {
   const said = words.growth
   const row = { id: 'outlook', name: said.outlook, rank: 'main' } as const
@@ -62,8 +101,7 @@ function outlookRow(outlook: Outlook): Row[] {
     if (outlook.why === 'no-limit') return []
     return [{ ...row, figure: words.findings.notYet, detail: said.reasons[outlook.why] }]
   }
-  const { place, limitMm, earliestHours, expectedHours, latestHours, nextCheckHours } = outlook
-  const hours = (value: number) => plain(value, 0)
+  const { place, limitMm, earliestHours, expectedHours, latestHours } = outlook
   const from = outlook.from === 'surveys' ? said.from.surveys(outlook.surveys) : said.from[outlook.from]
   return [
     {
@@ -78,7 +116,6 @@ function outlookRow(outlook: Outlook): Row[] {
       detail: joined(
         said.limit(size(limitMm)),
         outlook.now ? said.nowDetail : said.oneSided,
-        nextCheckHours === undefined ? undefined : said.check(hours(Math.floor(nextCheckHours))),
         expectedHours === undefined ? undefined : said.expected(hours(expectedHours)),
         outlook.lastTwoExpectedHours === undefined
           ? undefined

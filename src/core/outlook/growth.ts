@@ -2,6 +2,7 @@ import { named } from '../conditions-of'
 import type { BoreFinding, Findings } from '../findings'
 import { readAlike } from '../gauge/read-alike'
 import type { Measured } from '../measured'
+import { type NextCheck, nextCheckOf } from './next-check'
 import { type Outlook, outlookOf } from './outlook'
 import { type Visit, type Wear, wearOf } from './wear'
 
@@ -10,11 +11,14 @@ export interface Growth {
   readonly wear: readonly Wear[]
   /** Absent without readings. */
   readonly outlook?: Outlook
+  /** When to measure again; absent where neither limit, hours nor service interval say. */
+  readonly nextCheck?: NextCheck
 }
 
 /**
- * Wear and outlook of a bore of this engine by its latest survey; of another bore, of an earlier survey, or of a bore that never ran, none. Not
- * a part of `inspect`: worked out where it is shown. Source: as for `wearOf` and `outlookOf`.
+ * Wear, outlook and next check of a bore of this engine by its latest survey; none of another bore or of an earlier
+ * survey, and of a bore that never ran the next check alone. Not a part of `inspect`: worked out where it is shown.
+ * Source: as for `wearOf`, `outlookOf` and `nextCheckOf`.
  */
 export function growthOf(measured: Measured, { bores, earlier }: Findings, finding: BoreFinding): Growth {
   if (finding.role !== 'of-this-engine' || finding.stations.length === 0 || !bores.includes(finding)) {
@@ -26,9 +30,21 @@ export function growthOf(measured: Measured, { bores, earlier }: Findings, findi
     finding: of,
   })
   const visit = visitOf(finding)
-  if (visit.survey.hoursRun === 0) return { wear: [] }
+  const isNew = visit.survey.hoursRun === 0
   const before = earlier
     .filter((one) => one.boreId === bore.id && readAlike(one.gaugeKind, finding.gaugeKind))
     .map(visitOf)
-  return { wear: wearOf(bore, visit, before), outlook: outlookOf(visit, before) }
+  const outlook = isNew ? undefined : outlookOf(visit, before)
+  const nextCheck = nextCheckOf(measured, visit.survey, outlook)
+  return {
+    wear: isNew ? [] : wearOf(bore, visit, before),
+    ...(outlook ? { outlook: withCheck(outlook, nextCheck) } : {}),
+    ...(nextCheck ? { nextCheck } : {}),
+  }
+}
+
+function withCheck(outlook: Outlook, nextCheck: NextCheck | undefined): Outlook {
+  return outlook.known && !outlook.now && nextCheck?.hours !== undefined
+    ? { ...outlook, nextCheckHours: nextCheck.hours }
+    : outlook
 }

@@ -176,7 +176,7 @@ function wearLimit({ pair }: BoreFinding): number | undefined {
 /** The sizes that the bore may have had when new, mm. */
 export function newSizes({
   pair,
-}: BoreFinding): { readonly fromMm: number; readonly toMm: number } | undefined {
+}: Pick<BoreFinding, 'pair'>): { readonly fromMm: number; readonly toMm: number } | undefined {
   const toMm = pair?.kind === 'wear' ? pair.newMaxMm : pair?.maxMm
   return pair?.minMm === undefined || toMm === undefined ? undefined : { fromMm: pair.minMm, toMm }
 }

@@ -13,6 +13,7 @@ import { Oversizes } from './Oversizes'
 import { hasProportions, ProportionalLimits } from './ProportionalLimits'
 import { attempt, perform } from './perform'
 import { Sentence } from './Sentence'
+import { ServiceInterval } from './ServiceInterval'
 import type { OnBench } from './use-job'
 import { useRange } from './use-range'
 
@@ -34,6 +35,7 @@ export function LimitsSentence({ job, bore }: OnBench) {
   const KeptSpecs = useKeptSpecsSlot()
   const hasOversizes = isOpened || spec.oversizesMm !== undefined || bore.oversizeMm !== undefined
   const isProportional = isOpened || hasProportions(spec)
+  const hasInterval = isOpened || spec.serviceIntervalHours !== undefined
   const rule = spec.ovalityRule ?? ovalityRules[0]
   return (
     <>
@@ -63,12 +65,13 @@ export function LimitsSentence({ job, bore }: OnBench) {
         />{' '}
         {isProportional ? <ProportionalLimits spec={spec} /> : null}
         {hasOversizes ? <Oversizes spec={spec} bore={bore} /> : null}
+        {hasInterval ? <ServiceInterval spec={spec} /> : null}
       </p>
       <GradesEditor
         spec={spec}
         more={
           <>
-            {isProportional && hasOversizes ? null : (
+            {isProportional && hasOversizes && hasInterval ? null : (
               <button type="button" className="quiet" aria-expanded={false} onClick={() => setOpened(true)}>
                 {said.more}
               </button>

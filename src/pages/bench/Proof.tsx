@@ -12,6 +12,7 @@ import {
   verdictSentence,
 } from '../../words/verdict'
 import { words } from '../../words/words'
+import { today } from '../today'
 import { BlockTable } from './BlockTable'
 import { BudgetTable } from './BudgetTable'
 import { FindingRow } from './FindingRow'
@@ -30,7 +31,7 @@ export function Proof({
   readonly onOpen?: () => void
 }) {
   const { finding, findings, bore, job } = bench
-  const rows = [...findingRows(finding, findings), ...growthRows(job, findings, finding)]
+  const rows = [...findingRows(finding, findings), ...growthRows(job, findings, finding, today())]
   const main = rows.filter((row) => row.rank === 'main')
   return (
     <section className="proof" aria-label={words.parts.proof}>

@@ -4,12 +4,13 @@ import type { WallKind } from '../../core/measured'
 export const bore = {
   bore: {
     title: 'Bore',
-    machine: 'Machine {machine}.',
+    machine: 'Machine {machine}, running {hoursPerWeek} h a week.',
     who: 'Bore {name}, {role}.',
     sentence: '{length} mm long, {wall}.',
     plated: '{length} mm long, {wall}, plating {plating} µm thick.',
     travel: 'The rings run from {travelFrom} to {travelTo} mm; the wall outside is land.',
     labels: {
+      hoursPerWeek: 'Hours that the machine runs in a week',
       name: 'Name of the bore',
       role: 'What the bore is here for',
       length: 'Length of the bore, mm',

@@ -1,3 +1,4 @@
+import type { NextCheck } from '../../core/outlook/next-check'
 import type { OutlookReason } from '../../core/outlook/outlook'
 
 /** How much a bore has grown, and when it would meet its limit. */
@@ -38,7 +39,18 @@ export const growth = {
       land: 'from this survey and the wall the rings never touch; running-in lies inside it',
       'new-band': 'from this survey and the smallest new size; running-in lies inside it',
     },
-    check: (hours: string) => `measure again by ${hours} h run`,
+    check: {
+      name: 'Next check',
+      by: (hours: string) => `by ${hours} h run`,
+      after: (hours: string) => `after ${hours} h more`,
+      why: {
+        'half-way': 'half of the way to the earliest hours',
+        'service-interval': 'the service interval that the limits give',
+        'at-limit': 'it may be at its limit now',
+      } satisfies Record<NextCheck['by'], string>,
+      date: (day: string, hoursPerWeek: string) => `at ${hoursPerWeek} h a week on ${day}`,
+      due: 'that day has come',
+    },
     reasons: {
       'no-limit': 'needs a largest size',
       'no-hours': 'needs the hours run of this survey',

@@ -12,13 +12,14 @@ export const limits = {
     /** Where the manual gives limits in proportion to the bore or to the travel. */
     proportions:
       'In proportion: out-of-round up to {ovalityPerMm} and taper up to {taperPerMmOfBore} mm per mm of bore; taper up to {taperPerMmOfTravel} mm per mm of travel, which is {travel} mm. Of several limits the smallest is judged.',
-    /** To limits in proportion and to oversizes. */
+    /** To limits in proportion, to oversizes and to the service interval. */
     more: 'More limits',
     oversizes: 'Oversizes in the manual: {oversizes} mm. This bore was finished to {oversize}.',
     standardSize: 'the standard size',
     oversizeOf: (mm: string) => `+${mm} mm`,
     oversizeMoves: (oversize: string) =>
       `Finished to an oversize of ${oversize}: every size of the limits is larger by as much.`,
+    interval: 'To be measured again every {serviceInterval} h.',
     grade: 'Grade {gradeName}: {gradeMin} to {gradeMax}',
     boreGrade: 'This bore is stamped {grade}.',
     labels: {
@@ -35,6 +36,7 @@ export const limits = {
       taperPerMmOfBore: 'Taper limit per mm of bore, mm',
       taperPerMmOfTravel: 'Taper limit per mm of travel, mm',
       travel: 'Travel of the piston, mm',
+      serviceInterval: 'Service interval, hours after which the manual wants the bore measured again',
       gradeName: 'Name of the grade',
       gradeMin: 'Smallest size of the grade, mm',
       gradeMax: 'Largest size of the grade, mm',

@@ -1,44 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { inspect } from '../../../../src/core/inspect'
-import type { Bore, Measured, SetUp, Spec, Survey } from '../../../../src/core/measured'
+import type { Measured } from '../../../../src/core/measured'
 import { growthOf } from '../../../../src/core/outlook/growth'
-import { first, measuredBore, onlyScaleDoubt } from '../measured-bore'
-
-const spec: Spec = { newMinMm: 80, newMaxMm: 80.01, wearLimitMm: 80.05 }
-const u = 0.002
-const levelsMm = [10, 60]
-const axesDegrees = [0]
-
-interface Seen {
-  readonly hoursRun?: number
-  readonly sizesMm: readonly number[]
-  readonly survey?: Partial<Survey>
-}
-
-/** A bore measured several times, each with a setting of its own that has no doubt; each station ± u of 2 µm. */
-function visited(visits: readonly Seen[], bore: Partial<Bore> = {}, ofSpec: Spec = spec): Measured {
-  const given = onlyScaleDoubt(u * 1000)
-  const each = visits.map(({ sizesMm }) =>
-    measuredBore(
-      { levelsMm, axesDegrees, rows: sizesMm.map((size) => [size]) },
-      { ...given, spec: ofSpec, bore: { ...given.bore, ...bore } },
-    ),
-  )
-  const measured = first(each)
-  const setUps = visits.map((_, i): SetUp => ({ ...first(measured.setUps), id: `set-up-${i}` }))
-  const surveys = each.map((one, i): Survey => {
-    const survey = first(first(one.bores).surveys)
-    const { hoursRun, survey: more } = visits[i] ?? { sizesMm: [] }
-    return {
-      ...survey,
-      id: `visit-${i}`,
-      setUpId: `set-up-${i}`,
-      ...(hoursRun === undefined ? {} : { hoursRun }),
-      ...more,
-    }
-  })
-  return { ...measured, setUps, bores: [{ ...first(measured.bores), surveys }] }
-}
+import { first } from '../measured-bore'
+import { type Seen, spec, standardDoubtMm as u, visited } from './visited'
 
 function growth(measured: Measured) {
   const findings = inspect(measured)
@@ -181,6 +146,49 @@ describe('when a bore meets its limit', () => {
         ]),
       ).outlook,
     ).toMatchObject({ known: false, why: 'shrunk' })
+  })
+
+  it('is checked at the service interval where that is sooner than half of the way', () => {
+    const visits = [
+      { hoursRun: 100, sizesMm: [80.0, 80.0] },
+      { hoursRun: 600, sizesMm: [80.01, 80.02], survey: { date: '2026-03-09' } },
+    ]
+    const { outlook, nextCheck } = growth({
+      ...visited(visits, {}, { ...spec, serviceIntervalHours: 70 }),
+      hoursPerWeek: 35,
+    })
+    expect(outlook).toMatchObject({ known: true, nextCheckHours: 670 })
+    expect(nextCheck).toEqual({
+      afterHours: 70,
+      hours: 670,
+      by: 'service-interval',
+      weeks: 2,
+      date: '2026-03-23',
+    })
+    const unworn = visited([{ hoursRun: 0, sizesMm: [80, 80] }], {}, { ...spec, serviceIntervalHours: 70 })
+    expect(growth(unworn)).toEqual({
+      wear: [],
+      nextCheck: { afterHours: 70, hours: 70, by: 'service-interval' },
+    })
+  })
+
+  it('takes a station that the earlier surveys lack from the smallest new size, and it may come first', () => {
+    const earlier = { levelsMm: [60], axesDegrees: [0] }
+    const measured = visited([
+      { hoursRun: 100, sizesMm: [80.0, 80.0], survey: {} },
+      { hoursRun: 600, sizesMm: [80.03, 80.01] },
+    ])
+    const [bore] = measured.bores
+    const surveys = first(measured.bores).surveys.map((survey, i) =>
+      i === 0
+        ? { ...survey, ...earlier, readings: survey.readings.filter(({ depthMm }) => depthMm === 60) }
+        : survey,
+    )
+    if (!bore) throw new Error('expected a bore')
+    const { outlook } = growth({ ...measured, bores: [{ ...bore, surveys }] })
+    expect(outlook).toMatchObject({ known: true, from: 'new-band', surveys: 1, place: { depthMm: 10 } })
+    // 20 µm more at 30 µm in 600 h.
+    expect(outlook?.known && outlook.expectedHours).toBeCloseTo(1000, 4)
   })
 
   it('says what it lacks: hours, a limit, something to count from', () => {

@@ -113,7 +113,7 @@ export interface DoubtEdges {
   readonly aboveFirmMm: number
 }
 
-export type Scope = 'job' | 'standard' | 'thermometer' | 'set-up' | 'bore' | 'station' | 'repeat'
+export type Scope = 'job' | 'standard' | 'thermometer' | 'set-up' | 'bore' | 'piston' | 'station' | 'repeat'
 
 export const sourceKinds = [
   'wall-expansion',
@@ -132,6 +132,10 @@ export const sourceKinds = [
   'place',
   'rocking',
   'drift-measured',
+  'piston-expansion',
+  'piston-reading',
+  'piston-range',
+  'feeler',
 ] as const
 export type SourceKind = (typeof sourceKinds)[number]
 

@@ -3,11 +3,17 @@ import { largestOfStationsFactor } from '../statistics/largest-of-stations'
 import { studentQuantile } from '../statistics/student'
 import { judgedLimits, proof } from './conformity'
 
+/** What the factor of a bore takes of its stations. */
+export type StationParts = Pick<
+  StationFinding,
+  'degreesOfFreedom' | 'commonMm' | 'individualMm' | 'individualDegreesOfFreedom'
+>
+
 /**
  * The factor on u by which a single station of this bore proves the whole bore outside: the larger of
  * the station's own t and the factor for the largest of all its stations. One station: its own t.
  */
-export function boreFactor(stations: readonly StationFinding[]): number {
+export function boreFactor(stations: readonly StationParts[]): number {
   const first = stations[0]
   if (!first) throw new RangeError('boreFactor: no stations')
   if (stations.length === 1) return studentQuantile(proof, first.degreesOfFreedom)

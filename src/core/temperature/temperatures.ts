@@ -21,6 +21,16 @@ export interface Temperatures {
   readonly referenceThermometerId?: string
 }
 
+/** What was recorded of two temperatures: those of a set-up, or of a piston and its micrometer. */
+export type RecordedTemperatures = Pick<
+  SetUp,
+  | 'boreTemperatureC'
+  | 'referenceTemperatureC'
+  | 'boreThermometerId'
+  | 'referenceThermometerId'
+  | 'soakedTogether'
+>
+
 /** Standard uncertainty of a thermometer that does not say, K (typical). */
 export const typicalThermometerDoubtK = 1
 /** Standard uncertainty of bore less reference where one thermometer read both, or they lay side by side, K (typical). */
@@ -35,7 +45,10 @@ const assumedDifferenceDoubtK = 1 / Math.sqrt(3)
  * where one of the two is recorded the other is assumed equal to it within 1 K.
  * The parametrisation by reference temperature and difference is that of GUM (JCGM 100:2008) H.1.
  */
-export function temperaturesOf(setUp: SetUp, thermometers: readonly Thermometer[]): Temperatures {
+export function temperaturesOf(
+  setUp: RecordedTemperatures,
+  thermometers: readonly Thermometer[],
+): Temperatures {
   const bore = setUp.boreTemperatureC
   const reference = setUp.referenceTemperatureC
   const doubt = (id: string | undefined) =>

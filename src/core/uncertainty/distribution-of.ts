@@ -15,6 +15,8 @@ export function distributionOf({ kind, assumed, degreesOfFreedom }: Contribution
     case 'standard-error':
     case 'drift-preset':
     case 'drift-measured':
+    case 'piston-expansion':
+    case 'piston-range':
       return 'rectangular'
     case 'reference-temperature':
     case 'temperature-difference':

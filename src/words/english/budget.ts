@@ -24,6 +24,10 @@ export const budget = {
       scale: 'dial or scale',
       place: 'depth of the gauge on a slope',
       rocking: 'tilt that rocking left',
+      'piston-expansion': 'how much the piston grows with warmth',
+      'piston-reading': 'reading the micrometer over the piston',
+      'piston-range': 'the sizes that the piston may have',
+      feeler: 'the feeler in the gap',
     } satisfies Record<SourceKind, string>,
     assumed: 'assumed',
     distributions: {
@@ -37,6 +41,7 @@ export const budget = {
       thermometer: 'one for all this thermometer read',
       'set-up': 'one for this setting',
       bore: 'one for this bore',
+      piston: 'one for this piston',
       station: 'of this station alone',
       repeat: 'of each reading alone',
     } satisfies Record<Scope, string>,

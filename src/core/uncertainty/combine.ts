@@ -23,28 +23,25 @@ export interface Term {
  * truncated as in GUM H.1; sources that rest on one estimate are added first and counted once.
  */
 export function combine(terms: readonly Term[]): Combined {
-  const areApart = new Set(terms.map(({ contributions }) => contributions)).size === terms.length
-  const shared: Source[] = []
-  const estimates: Estimate[] = []
-  let variance = 0
+  const sources: Source[] = []
+  const places = new Map<string, number>()
   for (const { factor, contributions } of terms) {
     // Stations of one set-up list what they share in one order: the next source is nearly always the one in turn.
     let turn = 0
     for (const part of contributions) {
-      const signed = factor * part.signedMm
-      if (areApart && !isCommon(part)) {
-        variance += signed * signed
-        estimated(estimates, part, signed * signed)
-        continue
+      if (sources[turn]?.part.id !== part.id) turn = places.get(part.id) ?? sources.length
+      const known = sources[turn]
+      if (known) known.signed += factor * part.signedMm
+      else {
+        places.set(part.id, turn)
+        sources.push({ part, signed: factor * part.signedMm })
       }
-      if (shared[turn]?.part.id !== part.id) turn = shared.findIndex((one) => one.part.id === part.id)
-      const known = shared[turn]
-      if (known) known.signed += signed
-      else shared.push({ part, signed })
-      turn = known ? turn + 1 : shared.length
+      turn += 1
     }
   }
-  for (const { part, signed } of shared) {
+  let variance = 0
+  const estimates: Estimate[] = []
+  for (const { part, signed } of sources) {
     variance += signed * signed
     estimated(estimates, part, signed * signed)
   }

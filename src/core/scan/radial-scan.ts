@@ -32,9 +32,9 @@ export interface ScanAxis {
   readonly atDeckUm: Across
   /** How it leans, µm for each mm of depth. */
   readonly leanUmPerMm: Across
-  /** Standard uncertainties of the four, from the scatter about the smooth form. */
+  /** Standard uncertainties, from the scatter about the smooth form. With one level nothing is known of a lean. */
   readonly atDeckDoubtUm: Across
-  readonly leanDoubtUmPerMm: Across
+  readonly leanDoubtUmPerMm?: Across
   /** How far it stands from the spindle at the level where that is most, µm. */
   readonly farthestUm: number
 }

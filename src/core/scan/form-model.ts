@@ -1,0 +1,211 @@
+import { type BandedSystem, factorBanded, solveBanded } from './banded-solve'
+import type { DepthBasis } from './depth-basis'
+import { levelSums, roomForSums } from './level-sums'
+import type { TurnTable } from './turn-table'
+
+/** The harmonics of the smooth form: mean, oval, three and four lobes, and the first where it is not the axis. */
+export const smoothHarmonics = 4
+
+/** Functions around: 1, cos θ, sin θ, … */
+const round = 2 * smoothHarmonics + 1
+
+/**
+ * How much a bend of each harmonic along the depth is held back, as a share of what the readings say, from the mean to
+ * four lobes: a mean may step from land to running surface; the lobes change slowly, so that they do not bend into what
+ * stands alone between two ports. Own choice, on simulated bores.
+ */
+const stiffness = [0.001, 1, 1, 1, 1] as const
+
+/**
+ * A model of the wall that is linear in its coefficients: each harmonic around is a smooth function of the depth, or
+ * the first is a straight line along it, which is an axis.
+ */
+export interface FormModel {
+  readonly depthsMm: readonly number[]
+  readonly basis: DepthBasis
+  readonly table: TurnTable
+  /** Unknowns of the straight line: 4 with its lean, 2 without; 0 where the first harmonic is a form like the others. */
+  readonly line: 0 | 2 | 4
+}
+
+/** Coefficients of a model at every level: [level · 9 + function], with what the straight line was made of. */
+export interface FormCoefficients {
+  readonly byLevel: Float64Array
+  /** x and y at depth 0 and their slopes, in the unit of the values and per mm. */
+  readonly line: Float64Array
+}
+
+/**
+ * Weighted least squares of a model, places without a weight left out: the normal equations level by level, banded
+ * along the depth, the straight line as four columns at the end. What no reading speaks of is bridged by a penalty on
+ * second differences along the depth (P-splines: Eilers and Marx, Statistical Science 11 (1996)), of so little weight
+ * that it moves nothing where readings stand.
+ */
+export function solveForm(model: FormModel, values: Float64Array, weights: Float64Array): FormCoefficients {
+  const { system, right } = normalEquations(model, values, weights)
+  factorBanded(system)
+  solveBanded(system, right)
+  return coefficientsOf(model, right)
+}
+
+/** (XᵀWX)⁻¹ of the straight line's coefficients, row by row. */
+export function lineCovariance(model: FormModel, weights: Float64Array): Float64Array {
+  const { system } = normalEquations(model, new Float64Array(weights.length), weights)
+  factorBanded(system)
+  const { line } = model
+  const begin = system.size - line
+  const covariance = new Float64Array(line * line)
+  for (let one = 0; one < line; one++) {
+    const unit = new Float64Array(system.size)
+    unit[begin + one] = 1
+    solveBanded(system, unit)
+    covariance.set(unit.subarray(begin), one * line)
+  }
+  return covariance
+}
+
+/** Which functions around have splines of their own: all, or all but the first harmonic. */
+function roundColumns(line: number): number[] {
+  const all = Array.from({ length: round }, (_, k) => k)
+  return line > 0 ? all.filter((k) => k !== 1 && k !== 2) : all
+}
+
+function normalEquations(model: FormModel, values: Float64Array, weights: Float64Array) {
+  const { basis, line, depthsMm, table } = model
+  const columns = roundColumns(line)
+  const splines = basis.size * columns.length
+  const size = splines + line
+  const system: BandedSystem = {
+    size,
+    lower: new Float64Array(size * size),
+    first: Int32Array.from({ length: size }, (_, row) =>
+      row < splines
+        ? Math.max(0, Math.floor(row / columns.length) - Math.max(2, basis.reach - 1)) * columns.length
+        : 0,
+    ),
+  }
+  const right = new Float64Array(size)
+  const sums = roomForSums(smoothHarmonics)
+  for (const [level, depth] of depthsMm.entries()) {
+    levelSums(values, weights, level * table.angles, table, smoothHarmonics, sums)
+    addLevel(system, right, { basis, columns, level, depth, line, ...sums })
+  }
+  holdBack(system, basis, columns, splines)
+  return { system, right }
+}
+
+interface LevelPart {
+  readonly basis: DepthBasis
+  readonly columns: readonly number[]
+  readonly level: number
+  readonly depth: number
+  readonly line: number
+  readonly matrix: Float64Array
+  readonly right: Float64Array
+}
+
+/** Adds what a level says: each pair of its splines times its normal matrix around. */
+function addLevel(system: BandedSystem, right: Float64Array, part: LevelPart): void {
+  const { unknowns, functions, factors } = unknownsAt(part, system.size)
+  for (const [i, row] of unknowns.entries()) {
+    const factor = factors[i] ?? 0
+    const around = functions[i] ?? 0
+    right[row] = (right[row] ?? 0) + factor * (part.right[around] ?? 0)
+    for (let j = 0; j <= i; j++) {
+      const column = unknowns[j] ?? 0
+      const at = row * system.size + column
+      const entry = part.matrix[around * round + (functions[j] ?? 0)] ?? 0
+      system.lower[at] = (system.lower[at] ?? 0) + factor * (factors[j] ?? 0) * entry
+    }
+  }
+}
+
+/** The unknowns that a level touches, in rising order, with the function around and the factor of each. */
+function unknownsAt({ basis, columns, level, depth, line }: LevelPart, size: number) {
+  const unknowns: number[] = []
+  const functions: number[] = []
+  const factors: number[] = []
+  for (let k = 0; k < basis.reach; k++) {
+    const spline = (basis.first[level] ?? 0) + k
+    for (const [c, around] of columns.entries()) {
+      unknowns.push(spline * columns.length + c)
+      functions.push(around)
+      factors.push(basis.values[level * basis.reach + k] ?? 0)
+    }
+  }
+  for (let k = 0; k < line; k++) {
+    unknowns.push(size - line + k)
+    functions.push(1 + (k % 2))
+    factors.push(k < 2 ? 1 : depth)
+  }
+  return { unknowns, functions, factors }
+}
+
+/** Adds the penalty on second differences of the splines' coefficients, in proportion to the diagonal. */
+function holdBack(
+  system: BandedSystem,
+  basis: DepthBasis,
+  columns: readonly number[],
+  splines: number,
+): void {
+  let diagonal = 0
+  for (let row = 0; row < splines; row++) diagonal += system.lower[row * (system.size + 1)] ?? 0
+  const share = diagonal / splines
+  const differences = [1, -2, 1]
+  for (let spline = 0; spline + 2 < basis.size; spline++) {
+    for (const [c, around] of columns.entries()) {
+      const held = share * (stiffness[(around + 1) >> 1] ?? 0)
+      for (let i = 0; i < 3; i++) {
+        for (let j = 0; j <= i; j++) {
+          const at = ((spline + i) * columns.length + c) * system.size + (spline + j) * columns.length + c
+          system.lower[at] = (system.lower[at] ?? 0) + held * (differences[i] ?? 0) * (differences[j] ?? 0)
+        }
+      }
+    }
+  }
+  // Two levels or one cannot bend; where nobody read a thing, 0 is as good as any.
+  for (let row = 0; row < splines; row++) {
+    const at = row * (system.size + 1)
+    system.lower[at] = (system.lower[at] ?? 0) + 1e-9 * share
+  }
+}
+
+function coefficientsOf(
+  { basis, line: unknowns, depthsMm }: FormModel,
+  solved: Float64Array,
+): FormCoefficients {
+  const columns = roundColumns(unknowns)
+  const line = new Float64Array(4)
+  line.set(solved.subarray(solved.length - unknowns))
+  const byLevel = new Float64Array(depthsMm.length * round)
+  for (const [level, depth] of depthsMm.entries()) {
+    for (let k = 0; k < basis.reach; k++) {
+      const factor = basis.values[level * basis.reach + k] ?? 0
+      const spline = (basis.first[level] ?? 0) + k
+      for (const [c, around] of columns.entries()) {
+        const at = level * round + around
+        byLevel[at] = (byLevel[at] ?? 0) + factor * (solved[spline * columns.length + c] ?? 0)
+      }
+    }
+    if (unknowns === 0) continue
+    byLevel[level * round + 1] = (line[0] ?? 0) + depth * (line[2] ?? 0)
+    byLevel[level * round + 2] = (line[1] ?? 0) + depth * (line[3] ?? 0)
+  }
+  return { byLevel, line }
+}
+
+/** The form at every place of the scan, µm, from its coefficients at the levels; written to `into`. */
+export function writeForm({ table }: FormModel, { byLevel }: FormCoefficients, into: Float64Array): void {
+  const { angles, cosines, sines } = table
+  const levels = byLevel.length / round
+  for (let level = 0; level < levels; level++) {
+    into.fill(byLevel[level * round] ?? 0, level * angles, (level + 1) * angles)
+    for (let m = 1; m <= smoothHarmonics; m++) {
+      const c = byLevel[level * round + 2 * m - 1] ?? 0
+      const s = byLevel[level * round + 2 * m] ?? 0
+      for (let i = 0, to = level * angles, at = m * angles; i < angles; i++, to++, at++) {
+        into[to] = (into[to] ?? 0) + c * (cosines[at] ?? 0) + s * (sines[at] ?? 0)
+      }
+    }
+  }
+}

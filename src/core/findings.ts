@@ -383,6 +383,8 @@ export interface Difference {
   readonly mean: { readonly differenceMm: number; readonly expandedMm: number }
   /** U (95 %) of how much two new bores of this band or grade may differ as made, where it is known. */
   readonly asMadeExpandedMm?: number
+  /** Their mean differs by more than that and its own U may bring about together. */
+  readonly beyondAsMade?: boolean
   /** What was bolted to this bore and to the other, where that is recorded and differs: bolts bend a bore. */
   readonly clampings?: readonly [Clamping, Clamping]
 }

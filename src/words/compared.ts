@@ -2,6 +2,7 @@ import { standsOut } from '../core/difference/difference-grid'
 import type { BoreFinding, Difference, DifferenceStation } from '../core/findings'
 import type { Bore, Clamping, Survey } from '../core/measured'
 import { dayText } from './day-text'
+import { asMadeText } from './findings'
 import {
   degrees,
   depth,
@@ -15,6 +16,7 @@ import {
   sizeWithDoubt,
 } from './numbers'
 import type { PointedPlace } from './read-out'
+import { joined } from './row'
 import { words } from './words'
 
 /** A survey of a bore among those compared. */
@@ -108,7 +110,8 @@ export interface DifferenceLine {
   readonly detail: string
 }
 
-export function differenceLines({ largest, mean, stations }: Difference): readonly DifferenceLine[] {
+export function differenceLines(found: Difference): readonly DifferenceLine[] {
+  const { largest, mean, stations } = found
   const { rows } = words.compare.less
   const said = words.findings
   return [
@@ -120,7 +123,7 @@ export function differenceLines({ largest, mean, stations }: Difference): readon
     {
       name: rows.mean,
       figure: differenceWithDoubt(mean.differenceMm, mean.expandedMm),
-      detail: said.stationsBoth(stations.length),
+      detail: joined(said.stationsBoth(stations.length), asMadeText(found)),
     },
   ]
 }

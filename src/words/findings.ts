@@ -140,9 +140,15 @@ function differenceRows(difference: Difference, findings: Findings): Row[] {
       name: said.meanDifference(other.boreName),
       rank: 'main',
       figure: differenceWithDoubt(mean.differenceMm, mean.expandedMm),
-      detail: both,
+      detail: joined(both, asMadeText(difference)),
     },
   ]
+}
+
+/** Whether two bores differ by more than how they were made, where that is known. */
+export function asMadeText({ beyondAsMade }: Difference): string | undefined {
+  if (beyondAsMade === undefined) return undefined
+  return words.findings.madeSo[beyondAsMade ? 'beyond' : 'within']
 }
 
 /** The word for how a station stands. */

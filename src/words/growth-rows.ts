@@ -3,9 +3,9 @@ import type { Bore, Measured } from '../core/measured'
 import { growthOf } from '../core/outlook/growth'
 import type { NextCheck } from '../core/outlook/next-check'
 import type { Outlook } from '../core/outlook/outlook'
-import type { Wear } from '../core/outlook/wear'
+import type { PlatingShare, Wear } from '../core/outlook/wear'
 import { dayText } from './day-text'
-import { differenceWithDoubt, microns, percent, placeText, plain, size } from './numbers'
+import { differenceWithDoubt, microns, percent, placeText, plain, plusMinusMicrons, size } from './numbers'
 import { joined, type Row } from './row'
 import { words } from './words'
 
@@ -23,13 +23,13 @@ export function growthRows(
   const { wear, outlook, nextCheck } = growthOf(measured, findings, finding)
   if (!bore) return []
   return [
-    ...wear.map((one, index) => wearRow(one, index, bore)),
+    ...wear.map((one, index) => wearRow(one, index, bore, measured)),
     ...(outlook && wear.length > 0 ? outlookRow(outlook) : []),
     ...(nextCheck && nextCheck.by !== 'at-limit' ? [nextCheckRow(nextCheck, measured, today)] : []),
   ]
 }
 
-function wearRow(wear: Wear, index: number, bore: Bore): Row {
+function wearRow(wear: Wear, index: number, bore: Bore, { bores }: Pick<Measured, 'bores'>): Row {
   const said = words.growth
   const { largest, since, stations, allowedShare: allowed, platingShare, clampings, shrunk } = wear
   const bolted = words.setUp.more.clampings
@@ -39,14 +39,15 @@ function wearRow(wear: Wear, index: number, bore: Bore): Row {
       : differenceWithDoubt(largest.wearMm, largest.expandedMm)
   return {
     id: `wear:${index}`,
-    name: wearName(wear, bore),
+    name: wearName(wear, bore, bores),
     rank: 'main',
     place: largest,
     placeText: placeText(largest),
     figure,
     detail: joined(
       allowed && said.share(percent(Math.max(0, allowed.low)), percent(Math.max(0, allowed.high))),
-      platingShare && said.plating(percent(platingShare.bothSides), percent(platingShare.oneSide)),
+      platingShare && platingText(platingShare),
+      wear.asMadeExpandedMm === undefined ? undefined : said.asMade(plusMinusMicrons(wear.asMadeExpandedMm)),
       since === 'new-band' ? said.anywhere : stations > 1 ? said.read(stations) : undefined,
       shrunk.length > 0 ? said.shrunk(shrunk.map(placeText).join('; ')) : undefined,
       clampings && words.findings.clampingsApart(bolted[clampings[0]], bolted[clampings[1]]),
@@ -54,8 +55,13 @@ function wearRow(wear: Wear, index: number, bore: Bore): Row {
   }
 }
 
-function wearName({ since, surveyId }: Wear, { surveys }: Bore): string {
+function platingText({ bothSides, oneSide, low, high }: PlatingShare): string {
+  return words.growth.plating(percent(bothSides), percent(oneSide), percent(low), percent(high))
+}
+
+function wearName({ since, surveyId, boreId }: Wear, { surveys }: Bore, bores: readonly Bore[]): string {
   const said = words.growth
+  if (since === 'bore') return said.wear.from(bores.find(({ id }) => id === boreId)?.name ?? '')
   if (since !== 'survey') return said.wear[since]
   const number = surveys.findIndex(({ id }) => id === surveyId)
   const survey = surveys[number]

@@ -1,10 +1,11 @@
 import { named } from '../conditions-of'
+import { asMadeUncertainty } from '../difference/difference'
 import type { BoreFinding, Findings } from '../findings'
 import { readAlike } from '../gauge/read-alike'
-import type { Measured } from '../measured'
+import type { Bore, Measured } from '../measured'
 import { type NextCheck, nextCheckOf } from './next-check'
 import { type Outlook, outlookOf } from './outlook'
-import { type Visit, type Wear, wearOf } from './wear'
+import { type NewBore, type Visit, type Wear, wearOf } from './wear'
 
 /** How much a bore has grown by its latest survey, and when it would meet its limit. */
 export interface Growth {
@@ -37,7 +38,7 @@ export function growthOf(measured: Measured, { bores, earlier }: Findings, findi
   const outlook = isNew ? undefined : outlookOf(visit, before)
   const nextCheck = nextCheckOf(measured, visit.survey, outlook)
   return {
-    wear: isNew ? [] : wearOf(bore, visit, before),
+    wear: isNew ? [] : wearOf(bore, visit, before, newBoresOf(measured, bore, finding, bores)),
     ...(outlook ? { outlook: withCheck(outlook, nextCheck) } : {}),
     ...(nextCheck ? { nextCheck } : {}),
   }
@@ -47,4 +48,21 @@ function withCheck(outlook: Outlook, nextCheck: NextCheck | undefined): Outlook 
   return outlook.known && !outlook.now && nextCheck?.hours !== undefined
     ? { ...outlook, nextCheckHours: nextCheck.hours }
     : outlook
+}
+
+/** Bores for comparison that never ran, where it is known how far two new ones may lie apart. */
+function newBoresOf(
+  measured: Measured,
+  bore: Bore,
+  { gaugeKind }: BoreFinding,
+  bores: readonly BoreFinding[],
+): NewBore[] {
+  return bores.flatMap((finding): NewBore[] => {
+    if (finding.role !== 'for-comparison' || !readAlike(finding.gaugeKind, gaugeKind)) return []
+    const other = named(measured.bores, finding.boreId, 'bore')
+    const survey = named(other.surveys, finding.surveyId, 'survey')
+    const asMadeMm = asMadeUncertainty(measured.spec, bore, other)
+    const isAlike = (other.oversizeMm ?? 0) === (bore.oversizeMm ?? 0)
+    return survey.hoursRun === 0 && isAlike && asMadeMm !== undefined ? [{ survey, finding, asMadeMm }] : []
+  })
 }

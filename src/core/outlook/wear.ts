@@ -1,33 +1,34 @@
 import { clampingsApart } from '../difference/clampings-apart'
 import { sameStation } from '../difference/same-station'
-import type { BoreFinding, Place, StationFinding } from '../findings'
-import { place } from '../form/range-finding'
+import type { BoreFinding, StationFinding } from '../findings'
 import type { Bore, Clamping, Survey } from '../measured'
-import { combine, expanded, type Term } from '../uncertainty/combine'
+import type { Term } from '../uncertainty/combine'
+import { type Grown, type MostGrown, mostGrown } from './grown'
 
 /** How much a bore has grown at its stations since something, mm. */
-export interface Wear {
-  /** What it is counted from: an earlier survey of the bore, wall that the rings never touch, or the new band. */
-  readonly since: 'survey' | 'land' | 'new-band'
+export interface Wear extends MostGrown {
+  /**
+   * What it is counted from: an earlier survey of the bore, wall that the rings never touch, a new bore of the same
+   * sizes, or the new band.
+   */
+  readonly since: 'survey' | 'land' | 'bore' | 'new-band'
   /** The survey it is counted from. */
   readonly surveyId?: string
+  /** The other bore it is counted from, and how much two new ones may differ as made (95 %), which is in every U. */
+  readonly boreId?: string
+  readonly asMadeExpandedMm?: number
   readonly stations: number
-  /** The most that any station has grown, as read: chosen among all, and no bound. */
-  readonly largest: Place & {
-    readonly wearMm: number
-    readonly expandedMm: number
-    /** Against a band: from its largest to its smallest size. */
-    readonly lowMm: number
-    readonly highMm: number
-  }
-  /** Where it has shrunk beyond its U. */
-  readonly shrunk: readonly Place[]
-  /** Of what the limit allows from there, at the station that has used most; with its ends. */
-  readonly allowedShare?: { readonly low: number; readonly high: number }
-  /** Of the plating, if both walls wore alike and if one took it all. */
-  readonly platingShare?: { readonly bothSides: number; readonly oneSide: number }
+  readonly platingShare?: PlatingShare
   /** What was bolted to the bore then and now, where that differs: such sizes do not compare. */
   readonly clampings?: readonly [Clamping, Clamping]
+}
+
+/** Of the plating, if both walls wore alike and if one took it all; with the ± of the growth, the ends of both. */
+export interface PlatingShare {
+  readonly bothSides: number
+  readonly oneSide: number
+  readonly low: number
+  readonly high: number
 }
 
 /** A survey of a bore with what it shows. */
@@ -36,30 +37,41 @@ export interface Visit {
   readonly finding: BoreFinding
 }
 
-/** A station's growth from a size, with that size. */
-interface Growth {
-  readonly at: Place
-  readonly fromMm: number
-  readonly toMm: number
-  readonly expandedMm: number
+/** A new bore of the same sizes, with how much two such bores may differ as made, standard uncertainty, mm. */
+export interface NewBore extends Visit {
+  readonly asMadeMm: number
 }
 
 /**
- * How much a bore has grown, station by station: since it was new, and since the survey before this one. New is an
- * earlier survey at no hours; else the mean of this survey's stations on wall that the rings never touch; else the
- * band of new sizes, with both its ends. Levels within 1 mm are one. Errors that two diameters share drop out of
- * their difference. Lands take no part. None without counted stations outside lands. Own derivation.
+ * How much a bore has grown, station by station: since it was new, since the survey before this one, and from a new
+ * bore of the same sizes. New is an earlier survey at no hours; else the mean of this survey's stations on wall that
+ * the rings never touch; else the band of new sizes, with both its ends. Levels within 1 mm are one. Errors that two
+ * diameters share drop out of their difference. Lands take no part. An earlier survey with something else bolted on
+ * is taken only where there is no other, with a caution and without shares. None without counted stations outside
+ * lands. Own derivation.
  */
-export function wearOf(bore: Bore, visit: Visit, before: readonly Visit[]): Wear[] {
+export function wearOf(
+  bore: Bore,
+  visit: Visit,
+  before: readonly Visit[],
+  newBores: readonly NewBore[] = [],
+): Wear[] {
   const worn = visit.finding.stations.filter((s) => s.counted && !s.land)
   if (worn.length === 0) return []
-  const whenNew = before.find(({ survey }) => survey.hoursRun === 0)
-  const previous = before[before.length - 1]
-  const sinceNew = whenNew
-    ? sinceSurvey(bore, visit, worn, whenNew)
-    : (sinceLand(bore, visit, worn) ?? sinceBand(bore, visit, worn))
+  const alike = before.filter(({ survey }) => !clampingsApart(visit.survey, survey))
+  const whenNew = alike.find(({ survey }) => survey.hoursRun === 0)
+  const sinceNew =
+    (whenNew && sinceSurvey(bore, visit, worn, whenNew)) ??
+    sinceLand(bore, visit, worn) ??
+    sinceBand(bore, visit, worn)
+  const previous = alike.at(-1) ?? before.at(-1)
   const lately = previous && previous !== whenNew ? sinceSurvey(bore, visit, worn, previous) : undefined
-  return [...(sinceNew ? [sinceNew] : []), ...(lately ? [withoutShares(lately)] : [])]
+  const fromOthers = newBores.flatMap((other) => sinceBore(bore, visit, worn, other) ?? [])
+  return [
+    ...(sinceNew ? [sinceNew] : []),
+    ...(lately ? [withoutShares(lately)] : []),
+    ...(sinceNew?.since === 'survey' ? [] : fromOthers),
+  ]
 }
 
 /** Shares are of what there was when new. */
@@ -73,20 +85,37 @@ function sinceSurvey(
   worn: readonly StationFinding[],
   then: Visit,
 ): Wear | undefined {
-  const growths = worn.flatMap((now): Growth[] => {
-    const was = sameStation(now, then.finding.stations)
-    if (!was) return []
-    const u = combine([
-      { factor: 1, contributions: now.contributions },
-      { factor: -1, contributions: was.contributions },
-    ])
-    return [{ at: place(now), fromMm: was.diameterMm, toMm: now.diameterMm, expandedMm: expanded(u) }]
-  })
   const clampings = clampingsApart(visit.survey, then.survey)
-  return wear(bore, visit, growths, {
+  return wear(bore, visit, sinceStations(worn, then), {
     since: 'survey',
     surveyId: then.survey.id,
     ...(clampings ? { clampings } : {}),
+  })
+}
+
+function sinceBore(
+  bore: Bore,
+  visit: Visit,
+  worn: readonly StationFinding[],
+  other: NewBore,
+): Wear | undefined {
+  if (clampingsApart(visit.survey, other.survey)) return undefined
+  return wear(bore, visit, sinceStations(worn, other, other.asMadeMm), {
+    since: 'bore',
+    boreId: other.finding.boreId,
+    surveyId: other.survey.id,
+    asMadeExpandedMm: normal975 * other.asMadeMm,
+  })
+}
+
+const normal975 = 1.959963984540054
+
+function sinceStations(worn: readonly StationFinding[], then: Visit, asMadeMm = 0): Grown[] {
+  return worn.flatMap((now): Grown[] => {
+    const was = sameStation(now, then.finding.stations)
+    if (!was) return []
+    const from = [{ factor: 1, contributions: was.contributions }]
+    return [{ now, fromMm: was.diameterMm, from, asMadeMm }]
   })
 }
 
@@ -95,12 +124,13 @@ function sinceLand(bore: Bore, visit: Visit, worn: readonly StationFinding[]): W
   if (land.length === 0) return undefined
   const share = 1 / land.length
   const fromMm = land.reduce((sum, s) => sum + s.diameterMm * share, 0)
-  const minus = land.map((s): Term => ({ factor: -share, contributions: s.contributions }))
-  const growths = worn.map((s): Growth => {
-    const u = combine([{ factor: 1, contributions: s.contributions }, ...minus])
-    return { at: place(s), fromMm, toMm: s.diameterMm, expandedMm: expanded(u) }
-  })
-  return wear(bore, visit, growths, { since: 'land' })
+  const from = land.map((s): Term => ({ factor: share, contributions: s.contributions }))
+  return wear(
+    bore,
+    visit,
+    worn.map((now): Grown => ({ now, fromMm, from, asMadeMm: 0 })),
+    { since: 'land' },
+  )
 }
 
 /** From anywhere in the band: its middle, with both ends in the interval. */
@@ -112,61 +142,63 @@ function sinceBand(bore: Bore, visit: Visit, worn: readonly StationFinding[]): W
   const { fromMm, toMm } = band
   const [largest] = [...worn].sort((a, b) => b.diameterMm - a.diameterMm)
   if (!largest) return undefined
-  const { diameterMm, expandedMm } = largest
+  const { diameterMm, expandedMm, depthMm, axisDegrees } = largest
   const grown = {
     wearMm: diameterMm - (fromMm + toMm) / 2,
     lowMm: diameterMm - expandedMm - toMm,
     highMm: diameterMm + expandedMm - fromMm,
   }
+  const at = { depthMm, axisDegrees }
   return {
     since: 'new-band',
     stations: worn.length,
-    largest: { ...place(largest), ...grown, expandedMm },
+    largest: { ...at, ...grown, expandedMm },
     shrunk: [],
     ...(limitMm <= toMm
       ? {}
       : {
           allowedShare: {
+            ...at,
             low: grown.lowMm / (limitMm - toMm),
             high: grown.highMm / (limitMm - fromMm),
           },
         }),
-    ...plating(bore, grown.highMm, grown.wearMm),
+    ...plating(bore, grown),
   }
 }
 
 function wear(
   bore: Bore,
   visit: Visit,
-  growths: readonly Growth[],
-  of: Pick<Wear, 'since' | 'surveyId' | 'clampings'>,
+  all: readonly Grown[],
+  of: Pick<Wear, 'since' | 'surveyId' | 'boreId' | 'asMadeExpandedMm' | 'clampings'>,
 ): Wear | undefined {
-  const [first, ...rest] = growths
-  if (!first) return undefined
-  const grown = (growth: Growth) => growth.toMm - growth.fromMm
-  const most = rest.reduce((a, b) => (grown(b) > grown(a) ? b : a), first)
-  const wearMm = grown(most)
-  const limitMm = wearLimit(visit.finding)
-  const allowedMm = limitMm === undefined ? undefined : limitMm - most.fromMm
-  const [lowMm, highMm] = [wearMm - most.expandedMm, wearMm + most.expandedMm]
+  const found = mostGrown(all, of.clampings ? undefined : wearLimit(visit.finding))
+  if (!found) return undefined
   return {
     ...of,
-    stations: growths.length,
-    largest: { ...most.at, wearMm, expandedMm: most.expandedMm, lowMm, highMm },
-    shrunk: growths.filter((growth) => grown(growth) < -growth.expandedMm).map(({ at }) => at),
-    ...(allowedMm === undefined || allowedMm <= 0
-      ? {}
-      : { allowedShare: { low: lowMm / allowedMm, high: highMm / allowedMm } }),
-    ...plating(bore, wearMm, wearMm),
+    stations: all.length,
+    ...found,
+    ...(of.clampings ? {} : plating(bore, found.largest)),
   }
 }
 
 /** As a share of the plating: half of the growth if both walls wore alike, all of it if one wall took it. */
-function plating({ wall }: Bore, oneSideMm: number, bothSidesMm: number): Pick<Wear, 'platingShare'> {
+function plating(
+  { wall }: Bore,
+  { wearMm, lowMm, highMm }: Pick<Wear['largest'], 'wearMm' | 'lowMm' | 'highMm'>,
+): Pick<Wear, 'platingShare'> {
   const { platingUm } = wall ?? {}
   if (platingUm === undefined || platingUm <= 0) return {}
   const share = (mm: number) => Math.max(0, (mm * 1000) / platingUm)
-  return { platingShare: { bothSides: share(bothSidesMm) / 2, oneSide: share(oneSideMm) } }
+  return {
+    platingShare: {
+      bothSides: share(wearMm) / 2,
+      oneSide: share(wearMm),
+      low: share(lowMm) / 2,
+      high: share(highMm),
+    },
+  }
 }
 
 function wearLimit({ pair }: BoreFinding): number | undefined {

@@ -83,6 +83,10 @@ export const findings = {
     stationsBoth: (count: number) => (count === 1 ? 'one station both have' : `${count} stations both have`),
     largestRead: 'the largest read, not a bound',
     asMade: (microns: string) => `two new bores may differ by ${microns} as made`,
+    madeSo: {
+      beyond: 'more than how two new bores may differ, so it is not how they were made alone',
+      within: 'no more than how two new bores may differ: they may have been made so',
+    },
     clampingsApart: (one: string, other: string) =>
       `one measured ${one}, the other ${other}: bolts bend a bore, so this is not wear`,
     otherRules: 'By other rules',

@@ -7,6 +7,7 @@ export const growth = {
     wear: {
       whenNew: 'Most worn since it was new',
       since: (visit: string) => `Most worn since ${visit}`,
+      from: (bore: string) => `Most worn, from ${bore}`,
       land: 'Most worn, from the wall the rings never touch',
       'new-band': 'Most worn, from the new sizes',
     },
@@ -19,8 +20,9 @@ export const growth = {
       low === high
         ? `${low} of what the wear limit allows`
         : `${low} to ${high} of what the wear limit allows`,
-    plating: (both: string, one: string) =>
-      `of the plating ${both} if both walls wore alike, ${one} if one wall took it all`,
+    plating: (both: string, one: string, low: string, high: string) =>
+      `of the plating ${both} if both walls wore alike, ${one} if one wall took it all; with the ± between ${low} and ${high}`,
+    asMade: (microns: string) => `with what two new bores may differ by as made, ${microns}`,
     shrunk: (places: string) => `smaller than before, beyond the ±, at ${places}: dirt, or a slip?`,
     outlook: 'Outlook',
     now: 'at its limit now',

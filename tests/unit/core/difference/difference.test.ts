@@ -110,6 +110,15 @@ describe('a difference of two bores', () => {
     expect(differenceOf(clamped('bare'))).not.toHaveProperty('clampings')
   })
 
+  it('is told from how both were made where the band is known: the mean beside both doubts in squares', () => {
+    const made = (bandMm: number) =>
+      differenceOf({ ...pairOfBores(), spec: { newMinMm: 80, newMaxMm: 80 + bandMm } })
+    // The mean differs by 28 µm: 1.96·T/√6 is 24 µm of a band of 30 µm and 32 µm of one of 40 µm.
+    expect(made(0.03)).toMatchObject({ beyondAsMade: true })
+    expect(made(0.04)).toMatchObject({ beyondAsMade: false })
+    expect(differenceOf(pairOfBores())).not.toHaveProperty('beyondAsMade')
+  })
+
   it('is given for bores of this engine only', () => {
     expect(findingOf(pairOfBores(), 'new').differences).toEqual([])
   })

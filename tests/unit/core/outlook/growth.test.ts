@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { inspect } from '../../../../src/core/inspect'
-import type { Measured } from '../../../../src/core/measured'
+import type { Bore, Measured, Survey } from '../../../../src/core/measured'
 import { growthOf } from '../../../../src/core/outlook/growth'
 import { first } from '../measured-bore'
 import { type Seen, spec, standardDoubtMm as u, visited } from './visited'
@@ -27,7 +27,12 @@ describe('how much a bore has worn', () => {
     expect(wear[1]?.largest.wearMm).toBeCloseTo(0.012, 9)
     // Two independent stations of 2 µm each, t at infinite ν.
     expect(wear[0]?.largest.expandedMm).toBeCloseTo(1.959964 * Math.SQRT2 * u, 6)
-    expect(wear[0]?.allowedShare?.high).toBeCloseTo((0.018 + 0.0055437) / 0.048, 4)
+    // It has grown most at 60 mm, and used most of what is allowed at 10: 17 of 45 µm, both ends ± u.
+    const [allowedMm, share] = [0.045, 17 / 45]
+    expect(wear[0]?.allowedShare).toMatchObject({ depthMm: 10 })
+    const half = (1.959964 * u * Math.hypot(1, 1 - share)) / allowedMm
+    expect(wear[0]?.allowedShare?.low).toBeCloseTo(share - half, 6)
+    expect(wear[0]?.allowedShare?.high).toBeCloseTo(share + half, 6)
     expect(wear[1]?.allowedShare).toBeUndefined()
   })
 
@@ -58,6 +63,9 @@ describe('how much a bore has worn', () => {
     )
     expect(wear[0]?.platingShare?.bothSides).toBeCloseTo(0.125, 9)
     expect(wear[0]?.platingShare?.oneSide).toBeCloseTo(0.25, 9)
+    const half = 1.959964 * Math.SQRT2 * u
+    expect(wear[0]?.platingShare?.low).toBeCloseTo((0.02 - half) / 0.16, 6)
+    expect(wear[0]?.platingShare?.high).toBeCloseTo((0.02 + half) / 0.08, 6)
   })
 
   it('names where it shrank beyond its doubt, and what was bolted on only once', () => {
@@ -72,6 +80,55 @@ describe('how much a bore has worn', () => {
       shrunk: [{ depthMm: 10, axisDegrees: 0 }],
       clampings: ['torque-plate', 'bare'],
     })
+  })
+
+  it('is counted from wall or sizes of its own occasion where the new bore was bolted otherwise', () => {
+    const seen = (clamping: 'bare' | 'assembled') =>
+      visited([
+        { hoursRun: 0, sizesMm: [80.002, 80.002], survey: { clamping: 'bare' } },
+        { hoursRun: 20, sizesMm: [80.02, 80.02], survey: { clamping } },
+      ])
+    expect(growth(seen('bare')).wear).toMatchObject([{ since: 'survey', surveyId: 'visit-0' }])
+    const { wear } = growth(seen('assembled'))
+    expect(wear).toMatchObject([
+      { since: 'new-band' },
+      { since: 'survey', surveyId: 'visit-0', clampings: ['assembled', 'bare'] },
+    ])
+    expect(wear[1]).not.toHaveProperty('allowedShare')
+  })
+
+  it('is counted from a new bore of the same sizes too, with how both were made in its doubt', () => {
+    const measured = visited([{ hoursRun: 90, sizesMm: [80.03, 80.01] }])
+    const own = first(measured.bores)
+    const other = first(visited([{ hoursRun: 0, sizesMm: [80.004, 80.004] }]).bores)
+    const beside = (survey: Partial<Survey>, bore: Partial<Bore> = {}) => ({
+      ...measured,
+      bores: [
+        own,
+        {
+          ...other,
+          id: 'new',
+          role: 'for-comparison' as const,
+          surveys: other.surveys.map((one) => ({ ...one, id: 'as-new', ...survey })),
+          ...bore,
+        },
+      ],
+    })
+    const { wear } = growth(beside({}))
+    expect(wear).toMatchObject([{ since: 'new-band' }, { since: 'bore', boreId: 'new', stations: 2 }])
+    const from = wear[1]
+    // Both anywhere in a band of 10 µm: u of the difference is T/√6 = 4.08 µm, beside 2 µm of each reading.
+    expect(from?.asMadeExpandedMm).toBeCloseTo((1.959964 * 0.01) / Math.sqrt(6), 7)
+    expect(from?.largest.wearMm).toBeCloseTo(0.026, 9)
+    expect(from?.largest.expandedMm).toBeCloseTo(1.959964 * Math.sqrt(2 * u * u + 0.01 ** 2 / 6), 6)
+    const sincesOf = (of: Measured) => growth(of).wear.map(({ since }) => since)
+    expect(sincesOf(beside({ hoursRun: 5 }))).toEqual(['new-band'])
+    expect(sincesOf(beside({}, { oversizeMm: 0.5 }))).toEqual(['new-band'])
+    const apart = beside({ clamping: 'bare' })
+    const bolted = own.surveys.map((one) => ({ ...one, clamping: 'assembled' as const }))
+    expect(sincesOf({ ...apart, bores: [{ ...own, surveys: bolted }, ...apart.bores.slice(1)] })).toEqual([
+      'new-band',
+    ])
   })
 
   it('is nothing for a bore that never ran', () => {

@@ -1,10 +1,9 @@
 import { extend } from '@react-three/fiber'
-import { useMemo, useRef } from 'react'
+import { useMemo } from 'react'
 import { Group, Mesh, Points } from 'three'
 import type { DrawnStation } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
 import { drawnAt, plainFrom } from './bore-row'
-import type { Point } from './bore-space'
 import { DrawnBore } from './DrawnBore'
 import { isoStepOf } from './iso-step-of'
 import type { PointedPlace } from './pointed-place'
@@ -31,65 +30,56 @@ export function BoreScene(props: BoreSceneProps) {
   const { grid, ports, stations, surface, pair, exaggeration, theme, pointed, next, row, offsets, way } =
     props
   const geometries = useMemo(() => new WallGeometries(), [])
-  const groups = useRef(new Map<number, Group>())
-  useBoreCamera(props, (right) => {
-    for (const [index, group] of groups.current) stand(group, right, offsets[index] ?? 0)
-  })
-  const held = (index: number) => (group: Group | null) => {
-    if (group) groups.current.set(index, group)
-    else groups.current.delete(index)
-  }
+  const seen = useBoreCamera(props)
   const own = row?.bores[row.chosen]
   const isPlain = row !== undefined && row.bores.length >= plainFrom
   return (
     <>
-      <group key="chosen" ref={held(row?.chosen ?? 0)}>
-        <DrawnBore
-          geometries={geometries}
-          grid={grid}
-          ports={ports}
-          stations={stations}
-          surface={surface}
-          pair={pair}
-          exaggeration={drawnAt(own, exaggeration)}
-          isDifference={own?.isDifference === true}
-          way={way ?? own?.way}
-          isoStepUm={isoStepOf(grid)}
-          theme={theme}
-          pointed={pointed}
-          next={next}
-          shell
-          levelRings
-          discs
-        />
-      </group>
+      <DrawnBore
+        key="chosen"
+        seen={seen}
+        offsetMm={offsets[row?.chosen ?? 0] ?? 0}
+        geometries={geometries}
+        grid={grid}
+        ports={ports}
+        stations={stations}
+        surface={surface}
+        pair={pair}
+        exaggeration={drawnAt(own, exaggeration)}
+        isDifference={own?.isDifference === true}
+        way={way ?? own?.way}
+        isoStepUm={isoStepOf(grid)}
+        theme={theme}
+        pointed={pointed}
+        next={next}
+        shell
+        levelRings
+        discs
+      />
       {row?.bores.map((bore, index) =>
         index === row.chosen ? null : (
-          <group key={bore.id} ref={held(index)}>
-            <DrawnBore
-              geometries={geometries}
-              grid={bore.grid}
-              ports={bore.ports}
-              stations={bore.stations}
-              surface={bore.surface}
-              pair={bore.pair}
-              exaggeration={drawnAt(bore, exaggeration)}
-              isDifference={bore.isDifference === true}
-              way={bore.way}
-              isoStepUm={isPlain ? undefined : isoStepOf(bore.grid)}
-              theme={theme}
-              pointed={row.isLinked ? pointed : undefined}
-              shell={!isPlain}
-              levelRings={false}
-              discs={!isPlain}
-            />
-          </group>
+          <DrawnBore
+            key={bore.id}
+            seen={seen}
+            offsetMm={offsets[index] ?? 0}
+            geometries={geometries}
+            grid={bore.grid}
+            ports={bore.ports}
+            stations={bore.stations}
+            surface={bore.surface}
+            pair={bore.pair}
+            exaggeration={drawnAt(bore, exaggeration)}
+            isDifference={bore.isDifference === true}
+            way={bore.way}
+            isoStepUm={isPlain ? undefined : isoStepOf(bore.grid)}
+            theme={theme}
+            pointed={row.isLinked ? pointed : undefined}
+            shell={!isPlain}
+            levelRings={false}
+            discs={!isPlain}
+          />
         ),
       )}
     </>
   )
-}
-
-function stand(group: Group, right: Point, mm: number): void {
-  group.position.set(right.x * mm, right.y * mm, right.z * mm)
 }

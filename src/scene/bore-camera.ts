@@ -11,8 +11,7 @@ import {
   Vector3,
   Vector4,
 } from 'three'
-import type { Point } from './bore-space'
-import { type Aim, cameraAxes, fitCamera, type Margins } from './camera-fit'
+import { type Aim, type Extent, fitCamera, type Margins } from './camera-fit'
 import type { Box } from './place-labels'
 
 CameraControls.install({
@@ -53,7 +52,7 @@ export class BoreCamera {
   readonly #controls: CameraControls
   readonly #around: BoreCameraSurroundings
   readonly #calm = window.matchMedia('(prefers-reduced-motion: reduce)')
-  #extent: (right: Point) => readonly Point[] = () => []
+  #bores: readonly Extent[] = []
   #width = 1
   #height = 1
   /** Where the eye was going when a hand took hold of it. */
@@ -101,9 +100,9 @@ export class BoreCamera {
     element.style.touchAction = oneFingerTurns ? 'none' : 'pan-x pan-y'
   }
 
-  /** Points that a fitted view must hold, mm, for a direction to the right of the picture. */
-  setExtent(extent: (right: Point) => readonly Point[]): void {
-    this.#extent = extent
+  /** What a fitted view must hold. */
+  setExtent(bores: readonly Extent[]): void {
+    this.#bores = bores
   }
 
   resize(width: number, height: number): void {
@@ -163,7 +162,7 @@ export class BoreCamera {
   }
 
   #goTo(aim: Aim, eased: boolean): void {
-    const { distance, shiftUp } = fitCamera(this.#extent(cameraAxes(aim).right), aim, {
+    const { distance, shiftUp } = fitCamera(this.#bores, aim, {
       width: this.#width,
       height: this.#height,
       fieldOfView: (this.#camera.fov * Math.PI) / 180,

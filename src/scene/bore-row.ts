@@ -2,7 +2,7 @@ import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { outerRadius } from './bore-extent'
-import { onCircle, type Point } from './bore-space'
+import { onCircle } from './bore-space'
 import type { PictureView } from './picture-view'
 import type { Label } from './stand-labels'
 import type { WallWay } from './wall-way'
@@ -73,11 +73,6 @@ function widestRadius({ grid, pair, ...bore }: RowBore, ofRow: number): number {
   return widest
 }
 
-/** A point moved to the right of the picture, mm. */
-export function movedRight(point: Point, right: Point, mm: number): Point {
-  return { x: point.x + right.x * mm, y: point.y + right.y * mm, z: point.z + right.z * mm }
-}
-
 /** Name of each bore and its worst figure, below it; `offsets` from the bore in hand. */
 export function rowLabels(
   { bores }: BoreRow,
@@ -104,13 +99,11 @@ function below({ grid, pair }: RowBore, view: PictureView, offset: number, exagg
   for (let step = 0; step < anglesLookedAt; step++) {
     const angle = (step / anglesLookedAt) * 2 * Math.PI
     const radius = outerRadius({ grid, pair, exaggeration }, grid.lengthMm, angle)
-    const at = view.project(
-      movedRight(onCircle(grid.lengthMm, angle, grid.lengthMm, radius), view.right, offset),
-    )
+    const at = view.project(onCircle(grid.lengthMm, angle, grid.lengthMm, radius))
     if (at && (!lowest || at.y > lowest.y)) lowest = at
   }
-  const middle = view.project(movedRight({ x: 0, y: -grid.lengthMm / 2, z: 0 }, view.right, offset))
-  return lowest && middle && { x: middle.x, y: lowest.y }
+  const middle = view.project({ x: 0, y: -grid.lengthMm / 2, z: 0 })
+  return lowest && middle && { x: middle.x + offset * view.pixelsPerMm, y: lowest.y }
 }
 
 /** The bore whose middle is nearest to a place of the picture, CSS pixels; `offsets` from the bore in hand. */
@@ -120,14 +113,8 @@ export function boreUnder(
   view: PictureView,
   x: number,
 ): RowBore | undefined {
-  const middles = offsets.map(
-    (offset) => view.project(movedRight({ x: 0, y: 0, z: 0 }, view.right, offset))?.x,
-  )
-  let nearest: number | undefined
-  middles.forEach((middle, index) => {
-    if (middle === undefined) return
-    const best = nearest === undefined ? undefined : middles[nearest]
-    if (best === undefined || Math.abs(middle - x) < Math.abs(best - x)) nearest = index
-  })
-  return nearest === undefined ? undefined : bores[nearest]
+  const inHand = view.project({ x: 0, y: 0, z: 0 })
+  if (!inHand) return undefined
+  const away = offsets.map((offset) => Math.abs(inHand.x + offset * view.pixelsPerMm - x))
+  return bores[away.indexOf(Math.min(...away))]
 }

@@ -17,7 +17,7 @@ interface PointedPicture {
 }
 
 /**
- * The place of the far wall under a place of the picture (CSS pixels, y down): a station's own where its disc
+ * The place of the far wall under a place of the picture (CSS pixels, y down, of the bore in hand): a station's own where its disc
  * is that near, else to a tenth of a millimetre and of a degree. Undefined off the wall.
  */
 export function placeUnder(
@@ -29,10 +29,9 @@ export function placeUnder(
 ): { depthMm: number; angleDegrees: number } | undefined {
   const station = stationUnder(picture, view, x, y)
   if (station) return { depthMm: station.depthMm, angleDegrees: station.angleDegrees }
-  const along = new Vector3((x / view.width) * 2 - 1, 1 - (y / view.height) * 2, 0.5)
+  const along = new Vector3(((x - view.shiftPx) / view.width) * 2 - 1, 1 - (y / view.height) * 2, 0.5)
   along.unproject(camera).sub(camera.position)
-  const from = new Vector3().copy(camera.position).sub(view.origin)
-  const place = pointAtWall(picture.grid, picture.exaggeration, { from, along })
+  const place = pointAtWall(picture.grid, picture.exaggeration, { from: camera.position, along })
   return place && { depthMm: tenths(place.depthMm), angleDegrees: tenths(place.angle * degrees) % 360 }
 }
 

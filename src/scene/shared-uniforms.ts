@@ -15,6 +15,7 @@ export interface SharedUniforms {
   readonly middleMm: IUniform<number>
   readonly lengthMm: IUniform<number>
   readonly exaggeration: IUniform<number>
+  readonly rowShift: IUniform<number>
   readonly wallTexture: IUniform<DataTexture | null>
   readonly towardTexture: IUniform<DataTexture | null>
   readonly wallShare: IUniform<number>
@@ -33,6 +34,7 @@ export function sharedUniforms(): SharedUniforms {
     middleMm: { value: 1 },
     lengthMm: { value: 1 },
     exaggeration: { value: 1 },
+    rowShift: { value: 0 },
     wallTexture: { value: null },
     towardTexture: { value: null },
     wallShare: { value: 0 },

@@ -1,12 +1,11 @@
 import { useFrame, useThree } from '@react-three/fiber'
-import { useEffect, useMemo, useRef } from 'react'
+import { type RefObject, useEffect, useMemo, useRef } from 'react'
 import { PerspectiveCamera } from 'three'
 import type { LimitPair } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BoreCamera, type ViewName } from './bore-camera'
 import { boreExtent } from './bore-extent'
-import { type BoreRow, drawnAt, movedRight } from './bore-row'
-import type { Point } from './bore-space'
+import { type BoreRow, drawnAt } from './bore-row'
 import type { Margins } from './camera-fit'
 import { type PictureView, pictureView } from './picture-view'
 import type { Box } from './place-labels'
@@ -38,8 +37,11 @@ export interface BoreCameraProps {
   readonly onFrame: (view: PictureView) => void
 }
 
-/** The eye: made once, sent where the view says, and moved on before each frame. */
-export function useBoreCamera(props: BoreCameraProps, onTurned: (right: Point) => void): void {
+/** Before whatever else is done for a frame, since that goes by where the eye is. */
+const first = -1
+
+/** The eye: made once, sent where the view says, and moved on before each frame. Holds what was seen last. */
+export function useBoreCamera(props: BoreCameraProps): RefObject<PictureView | undefined> {
   const { element, grid, pair, exaggeration, row, offsets, view, oneFingerTurns } = props
   const camera = useThree((state) => state.camera)
   const invalidate = useThree((state) => state.invalidate)
@@ -47,6 +49,7 @@ export function useBoreCamera(props: BoreCameraProps, onTurned: (right: Point) =
   const latest = useRef(props)
   const eye = useRef<BoreCamera>(undefined)
   const shown = useRef<PictureAim>(undefined)
+  const seen = useRef<PictureView>(undefined)
   const extent = useMemo(() => {
     const bores: readonly Pick<BoreCameraProps, 'grid' | 'pair' | 'exaggeration'>[] = row
       ? row.bores.map((bore) => ({
@@ -55,9 +58,7 @@ export function useBoreCamera(props: BoreCameraProps, onTurned: (right: Point) =
           exaggeration: drawnAt(bore, exaggeration),
         }))
       : [{ grid, pair, exaggeration }]
-    const extents = bores.map((bore) => boreExtent(bore))
-    return (right: Point) =>
-      extents.flatMap((points, index) => points.map((point) => movedRight(point, right, offsets[index] ?? 0)))
+    return bores.map((bore, index) => ({ points: boreExtent(bore), offsetMm: offsets[index] ?? 0 }))
   }, [grid, pair, exaggeration, row, offsets])
   latest.current = props
 
@@ -102,16 +103,16 @@ export function useBoreCamera(props: BoreCameraProps, onTurned: (right: Point) =
     if (!eye.current || !(state.camera instanceof PerspectiveCamera)) return
     if (eye.current.update(seconds)) state.invalidate()
     const inHand = latest.current.row?.bores[latest.current.row.chosen]
-    const seen = pictureView(state.camera, {
+    seen.current = pictureView(state.camera, {
       width: state.size.width,
       height: state.size.height,
       distance: eye.current.distance,
       exaggeration: drawnAt(inHand, latest.current.exaggeration),
       offset: latest.current.offsets[latest.current.row?.chosen ?? 0] ?? 0,
     })
-    onTurned(seen.right)
-    latest.current.onFrame(seen)
-  })
+    latest.current.onFrame(seen.current)
+  }, first)
+  return seen
 }
 
 /** A named view chosen anew is gone to; else the steps since the last view are made from where the eye is. */

@@ -1,10 +1,11 @@
 import { useFrame, useThree } from '@react-three/fiber'
-import { useEffect, useRef, useState } from 'react'
+import { type RefObject, useEffect, useRef, useState } from 'react'
 import type { LimitPair } from '../core/findings'
 import type { Port } from '../core/measured'
 import { rampSpan } from '../core/surface/ramp-span'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BorePaint } from './bore-paint'
+import type { PictureView } from './picture-view'
 import type { PointedPlace } from './pointed-place'
 import { setPorts } from './shared-uniforms'
 import { type Theme, wallPalette } from './wall-palette'
@@ -23,6 +24,10 @@ export interface PaintedBore {
   readonly isDifference: boolean
   /** The wall is drawn on its way between two surveys. */
   readonly way: WallWay | undefined
+  /** How far to the right of the middle of the row it stands, mm. */
+  readonly offsetMm: number
+  /** What is seen in the frame that is drawn. */
+  readonly seen: RefObject<PictureView | undefined>
 }
 
 /** The shader draws no lines where there is no step. */
@@ -40,6 +45,8 @@ export function useBorePaint(bore: PaintedBore): BorePaint {
     pointed,
     way,
     isDifference,
+    offsetMm,
+    seen,
   } = bore
   const invalidate = useThree((state) => state.invalidate)
   const [paint] = useState(() => new BorePaint())
@@ -66,6 +73,8 @@ export function useBorePaint(bore: PaintedBore): BorePaint {
   useFrame(({ size, viewport }) => {
     paint.shared.viewport.value.set(size.width, size.height)
     paint.shared.pixelRatio.value = viewport.dpr
+    const perMm = ((seen.current?.pixelsPerMm ?? 0) * 2) / size.width
+    paint.shared.rowShift.value = offsetMm * perMm
   })
   useWay(paint, way)
   return paint

@@ -4,7 +4,6 @@ import type { DrawnStation } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { type BoreRow, boreUnder, drawnAt, rowOffsets } from './bore-row'
 import { placeUnder } from './picture-pointer'
-import { viewFrom } from './picture-view'
 import type { PointedPlace } from './pointed-place'
 import type { PictureParts } from './use-picture-scene'
 
@@ -47,7 +46,8 @@ export function usePicturePointer(props: PointerProps, parts: RefObject<PictureP
     }
     const away = fromChosen(row, exaggeration)[row.bores.indexOf(under)] ?? 0
     const own = { ...under, exaggeration: drawnAt(under, exaggeration) }
-    point(placeUnder(own, viewFrom(view, camera, away, own.exaggeration), camera, x, y))
+    // Bores of a row are drawn alike: what is asked is what the bore in hand would show there.
+    point(placeUnder(own, view, camera, x - away * view.pixelsPerMm, y))
   }
   return {
     onPointerDown(event: PointerEvent<HTMLElement>) {

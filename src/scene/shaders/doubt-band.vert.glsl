@@ -19,5 +19,6 @@ void main() {
   vec4 around = texelFetch(gridTexture, ivec2(column, 0), 0);
   vPlace = vec2(around.x * 0.5 * middleMm, drawnRadius(deviation));
   vColour = bandColours[int(band.z)];
-  gl_Position = projectionMatrix * (modelViewMatrix * vec4(drawnPlace(vec3(around.y, 0.0, around.z), band.y * lengthMm, deviation), 1.0));
+  vec3 place = drawnPlace(vec3(around.y, 0.0, around.z), band.y * lengthMm, deviation);
+  gl_Position = inRow(projectionMatrix * (modelViewMatrix * vec4(place, 1.0)));
 }

@@ -10,5 +10,6 @@ out vec2 vAngleAndDepth; // rad, mm
 
 void main() {
   vAngleAndDepth = share * vec2(2.0 * PI, lengthMm);
-  gl_Position = projectionMatrix * (modelViewMatrix * vec4(drawnPlace(outwardAt(vAngleAndDepth.x), vAngleAndDepth.y, shellUm), 1.0));
+  vec3 place = drawnPlace(outwardAt(vAngleAndDepth.x), vAngleAndDepth.y, shellUm);
+  gl_Position = inRow(projectionMatrix * (modelViewMatrix * vec4(place, 1.0)));
 }

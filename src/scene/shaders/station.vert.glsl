@@ -19,7 +19,7 @@ void main() {
   float towardEye = dot(mat3(modelViewMatrix) * outwardAt(here.x), normalize(-inView.xyz));
   vShape = shape;
   vOpacity = mix(1.0, nearOpacity, smoothstep(-0.05, 0.05, towardEye));
-  gl_Position = projectionMatrix * inView;
+  gl_Position = inRow(projectionMatrix * inView);
   // Faces the eye while the wall behind it is steep: as near as a disc is wide, or the wall would cut it.
   float away = length(inView.xyz);
   float pixelMm = 2.0 * away / (projectionMatrix[1][1] * viewport.y);

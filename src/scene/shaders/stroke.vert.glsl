@@ -35,5 +35,5 @@ void main() {
   // What is faint would show where two segments lie over one another.
   float past = style.z > firstOutline - 0.5 ? reach * style.y * (1.0 - near) * (abs(style.x) > 1.5 ? 1.0 : -1.0) : 0.0;
   vec2 onward = vec2(across.y, -across.x) * past;
-  gl_Position = clip + vec4((across * vAcross + onward) * 2.0 / viewport * clip.w, 0.0, 0.0);
+  gl_Position = inRow(clip + vec4((across * vAcross + onward) * 2.0 / viewport * clip.w, 0.0, 0.0));
 }

@@ -41,5 +41,5 @@ void main() {
   vNormal = wallPass == 1 ? normalAtNode(at, outward, drawnRadius(deviation)) : outward;
   vec4 inView = modelViewMatrix * vec4(vPlace, 1.0);
   vToEye = -inView.xyz;
-  gl_Position = projectionMatrix * inView;
+  gl_Position = inRow(projectionMatrix * inView);
 }

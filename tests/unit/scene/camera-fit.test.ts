@@ -1,7 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Point } from '../../../src/scene/bore-space'
-import { type Aim, cameraAxes, type Fit, type Frame, fitCamera } from '../../../src/scene/camera-fit'
+import {
+  type Aim,
+  cameraAxes,
+  type Extent,
+  type Fit,
+  type Frame,
+  fitCamera,
+} from '../../../src/scene/camera-fit'
 import { runCount } from '../../proof/run-count'
 
 const seed = 20240702
@@ -30,15 +37,17 @@ const aims = fc.record({
   polar: fc.double({ min: 0, max: 2, noNaN: true }),
 })
 
+const alone = (points: readonly Point[]): readonly Extent[] => [{ points, offsetMm: 0 }]
+
 /** Where a fitted camera sees a point, CSS pixels: a pinhole, written down apart from the fit. */
-function seen(point: Point, aim: Aim, fit: Fit, { width, height, fieldOfView }: Frame) {
+function seen(point: Point, aim: Aim, fit: Fit, { width, height, fieldOfView }: Frame, offsetMm = 0) {
   const { right, up, toEye } = cameraAxes(aim)
   const dot = (axis: Point) => axis.x * point.x + axis.y * point.y + axis.z * point.z
   const ahead = fit.distance - dot(toEye)
   const focal = height / 2 / Math.tan(fieldOfView / 2)
   return {
     ahead,
-    x: width / 2 + (dot(right) / ahead) * focal,
+    x: width / 2 + (dot(right) / ahead + offsetMm / fit.distance) * focal,
     y: height / 2 - ((dot(up) - fit.shiftUp) / ahead) * focal,
   }
 }
@@ -47,7 +56,7 @@ describe('fitting the camera', () => {
   it(`leaves every point at least 10 mm in front of the eye and inside the margins, seed ${seed}`, () => {
     fc.assert(
       fc.property(clouds, aims, (points, aim) => {
-        const fit = fitCamera(points, aim, frame)
+        const fit = fitCamera(alone(points), aim, frame)
         for (const point of points) {
           const at = seen(point, aim, fit, frame)
           expect(at.ahead).toBeGreaterThan(10 - trifle)
@@ -61,13 +70,32 @@ describe('fitting the camera', () => {
     )
   })
 
+  it(`leaves every point of a row of bores inside the margins, the outermost at one of them, seed ${seed}`, () => {
+    fc.assert(
+      fc.property(fc.array(clouds, { minLength: 2, maxLength: 8 }), aims, (row, aim) => {
+        const bores = row.map((points, index) => ({
+          points,
+          offsetMm: (index - (row.length - 1) / 2) * 150,
+        }))
+        const fit = fitCamera(bores, aim, frame)
+        const places = bores.flatMap(({ points, offsetMm }) =>
+          points.map((point) => seen(point, aim, fit, frame, offsetMm)),
+        )
+        const across = places.map(({ x }) => Math.abs(x - frame.width / 2))
+        expect(Math.max(...across)).toBeCloseTo(frame.width / 2 - 48, 6)
+        for (const { y } of places) expect(y > 26 - trifle && y < 492 - 28 + trifle).toBe(true)
+      }),
+      { seed, numRuns },
+    )
+  })
+
   it('goes no further away than it must: a tall thing touches both margins', () => {
     const tall = [
       { x: 0, y: 45, z: 0 },
       { x: 0, y: -45, z: 0 },
     ]
     const aim = { azimuth: 0, polar: Math.PI / 2 }
-    const fit = fitCamera(tall, aim, frame)
+    const fit = fitCamera(alone(tall), aim, frame)
     const [top, bottom] = tall.map((point) => seen(point, aim, fit, frame).y)
     expect(top).toBeCloseTo(26, 6)
     expect(bottom).toBeCloseTo(464, 6)
@@ -77,8 +105,8 @@ describe('fitting the camera', () => {
     const corner = { x: 400, y: 0, width: 192, height: 120 }
     const square = [-40, 40].flatMap((x) => [-40, 40].map((y) => ({ x, y, z: 0 })))
     const aim = { azimuth: 0, polar: Math.PI / 2 }
-    const without = fitCamera(square, aim, frame)
-    const fit = fitCamera(square, aim, { ...frame, corners: [corner] })
+    const without = fitCamera(alone(square), aim, frame)
+    const fit = fitCamera(alone(square), aim, { ...frame, corners: [corner] })
     expect(fit.distance).toBeGreaterThan(without.distance)
     for (const point of square) {
       const at = seen(point, aim, fit, frame)

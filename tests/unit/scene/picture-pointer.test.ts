@@ -35,58 +35,67 @@ const eyes: readonly (readonly [azimuth: number, polar: number, distance: number
   [10, 75, 180],
 ]
 
-function seenFrom(azimuth: number, polar: number, distance: number) {
+/** How far from the middle of a row the bore stands, mm. */
+const offsets = [0, 150, -40]
+
+function seenFrom(azimuth: number, polar: number, distance: number, offset: number) {
   const camera = new PerspectiveCamera(28, size.width / size.height, 1, 2000)
   const { toEye } = cameraAxes({ azimuth: (azimuth * Math.PI) / 180, polar: (polar * Math.PI) / 180 })
   camera.position.set(toEye.x, toEye.y, toEye.z).multiplyScalar(distance)
   camera.lookAt(new Vector3(0, 0, 0))
   camera.updateMatrixWorld()
-  return { camera, view: pictureView(camera, { ...size, distance, exaggeration, offset: 0 }) }
+  return { camera, view: pictureView(camera, { ...size, distance, exaggeration, offset }) }
 }
 
-describe.each(eyes)('seen from azimuth %s°, polar %s°, %s mm away', (azimuth, polar, distance) => {
-  const { camera, view } = seenFrom(azimuth, polar, distance)
-  const far = stations.flatMap((station) =>
-    contactsOf(station).flatMap((contact, index) => {
-      const radius = drawnRadius(grid.middleMm, exaggeration, (station.diameterMm - grid.middleMm) * 1000)
-      const place = onCircle(grid.lengthMm, contact.angle, contact.depthMm, radius)
-      const at = view.project(place)
-      const facing = view.facing(contact.angle, place)
-      const isIn = at && at.x > 0 && at.x < size.width && at.y > 0 && at.y < size.height
-      return isIn && facing < -0.1
-        ? [{ at, facing, depthMm: station.depthMm, angleDegrees: station.axisDegrees + 180 * index }]
-        : []
-    }),
-  )
+const seats = eyes.map((eye, index) => [...eye, offsets[index % offsets.length] ?? 0] as const)
 
-  it('every station of the far wall is what is pointed at where it is drawn', () => {
-    expect(far.length).toBeGreaterThan(7)
-    for (const { at, depthMm, angleDegrees } of far) {
-      expect(placeUnder({ grid, stations, exaggeration }, view, camera, at.x, at.y)).toEqual({
-        depthMm,
-        angleDegrees,
-      })
-    }
-  })
+describe.each(seats)(
+  'seen from azimuth %s°, polar %s°, %s mm away, %s mm beside',
+  (azimuth, polar, distance, offset) => {
+    const { camera, view } = seenFrom(azimuth, polar, distance, offset)
+    const far = stations.flatMap((station) =>
+      contactsOf(station).flatMap((contact, index) => {
+        const radius = drawnRadius(grid.middleMm, exaggeration, (station.diameterMm - grid.middleMm) * 1000)
+        const place = onCircle(grid.lengthMm, contact.angle, contact.depthMm, radius)
+        const at = view.project(place)
+        const facing = view.facing(contact.angle, place)
+        const x = at ? at.x - view.shiftPx : -1
+        const isIn = at && x > 0 && x < size.width && at.y > 0 && at.y < size.height
+        return isIn && facing < -0.1
+          ? [{ at, facing, depthMm: station.depthMm, angleDegrees: station.axisDegrees + 180 * index }]
+          : []
+      }),
+    )
 
-  it('the wall itself is met at that place too, to what a pixel covers there', () => {
-    let met = 0
-    for (const { at, facing, depthMm, angleDegrees } of far) {
-      const place = placeUnder({ grid, stations: [], exaggeration }, view, camera, at.x, at.y)
-      if (!place) {
-        // Only at the rim can a ray pass over the wall that is drawn.
-        expect(Math.abs(facing)).toBeLessThan(0.2)
-        continue
+    it('every station of the far wall is what is pointed at where it is drawn', () => {
+      expect(far.length).toBeGreaterThan(7)
+      for (const { at, depthMm, angleDegrees } of far) {
+        expect(placeUnder({ grid, stations, exaggeration }, view, camera, at.x, at.y)).toEqual({
+          depthMm,
+          angleDegrees,
+        })
       }
-      met++
-      const pixelMm = 1 / (view.pixelsPerMm * Math.abs(facing))
-      const round = Math.abs(((place.angleDegrees - angleDegrees + 540) % 360) - 180)
-      expect(Math.abs(place.depthMm - depthMm)).toBeLessThan(0.1 + pixelMm)
-      expect((round * Math.PI * grid.middleMm) / 360).toBeLessThan(0.1 + pixelMm)
-    }
-    expect(met).toBeGreaterThan(0.8 * far.length)
-  })
-})
+    })
+
+    it('the wall itself is met at that place too, to what a pixel covers there', () => {
+      let met = 0
+      for (const { at, facing, depthMm, angleDegrees } of far) {
+        const place = placeUnder({ grid, stations: [], exaggeration }, view, camera, at.x, at.y)
+        if (!place) {
+          // Only at the rim can a ray pass over the wall that is drawn.
+          expect(Math.abs(facing)).toBeLessThan(0.2)
+          continue
+        }
+        met++
+        const pixelMm = 1 / (view.pixelsPerMm * Math.abs(facing))
+        const round = Math.abs(((place.angleDegrees - angleDegrees + 540) % 360) - 180)
+        expect(Math.abs(place.depthMm - depthMm)).toBeLessThan(0.1 + pixelMm)
+        expect((round * Math.PI * grid.middleMm) / 360).toBeLessThan(0.1 + pixelMm)
+      }
+      expect(met).toBeGreaterThan(0.8 * far.length)
+    })
+  },
+)
 
 describe('a gauge of three contacts', () => {
   it('stood at three places, 120° apart, and not across from its first', () => {

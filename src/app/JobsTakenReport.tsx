@@ -4,7 +4,7 @@ import { showShelf } from './desk'
 import { closeJobsTaken, type JobsTaken } from './questions'
 
 /** What became of each job in a file of all jobs. */
-export function JobsTakenReport({ taken, same, copied, refused, damagedPhotos }: JobsTaken) {
+export function JobsTakenReport({ taken, same, copied, refused, damagedPhotos, limits }: JobsTaken) {
   const said = words.jobsTaken
   const toShelf = () => {
     closeJobsTaken()
@@ -15,6 +15,8 @@ export function JobsTakenReport({ taken, same, copied, refused, damagedPhotos }:
       <Names heading={said.taken(taken.length)} names={taken} />
       <Names heading={said.copied(copied.length)} names={copied} />
       <Names heading={said.same(same.length)} names={same} />
+      <Names heading={said.limits(limits.taken.length)} names={limits.taken} />
+      <Names heading={said.limitsUnread(limits.unread.length)} names={limits.unread} />
       {damagedPhotos > 0 ? <p>{words.photographs.damaged(damagedPhotos)}</p> : null}
       {refused.length > 0 ? <h3>{said.refused(refused.length)}</h3> : null}
       {refused.map(({ name, problems }) => (

@@ -2,13 +2,16 @@
 import { withoutPhotographs } from '../job/embedded-photographs'
 import { type BundledJob, readBundle } from '../job/job-bundle'
 import { newId } from '../job/new-id'
+import { sameValue } from '../job/same-value'
 import type { Job } from '../job/schema'
 import { writeJob } from '../job/write-job'
 import type { Shelf } from '../storage/job-shelf'
+import { readKeptSpecs } from '../storage/kept-specs'
 import { words } from '../words/words'
 import { noteCopies } from './copy-reminder'
 import { nameOr } from './desk'
 import { saveLoop } from './keeping'
+import { lookForKeptSpecs } from './kept-specs'
 import { type JobsTaken, showJobsTaken, showProblems } from './questions'
 import { unlessShelfFails } from './shelf-here'
 
@@ -17,11 +20,35 @@ export async function openJobs(name: string, bytes: Uint8Array): Promise<void> {
   const read = readBundle(bytes)
   if (!read.ok) return showProblems(name, read.problems)
   await saveLoop.settled()
-  const taken = await unlessShelfFails((open) => takeAll(open, read.jobs))
+  const taken = await unlessShelfFails(async (open) => ({
+    ...(await takeAll(open, read.jobs)),
+    limits: await takeSpecs(open, read.specs),
+  }))
   if (taken) showJobsTaken({ name, ...taken })
 }
 
-async function takeAll(open: Shelf, jobs: readonly BundledJob[]): Promise<Omit<JobsTaken, 'name'>> {
+/** Limits that are not kept here yet; those of a name that stands for others here come under another name. */
+async function takeSpecs(open: Shelf, records: readonly unknown[]): Promise<JobsTaken['limits']> {
+  const { specs, unread } = readKeptSpecs(records)
+  const { specs: here } = await open.specs.list()
+  const taken: string[] = []
+  for (const spec of specs) {
+    if (here.some((one) => sameValue(one.template.spec, spec.template.spec) && one.name === spec.name))
+      continue
+    const isTaken = here.some(({ id }) => id === spec.id)
+    const name = here.some((one) => one.name === spec.name) ? words.file.copyName(spec.name) : spec.name
+    const id = isTaken ? newId() : spec.id
+    await open.specs.put({ ...spec, id, name, template: { ...spec.template, id, name } })
+    taken.push(name)
+  }
+  await lookForKeptSpecs()
+  return { taken, unread: unread.map(({ name }) => nameOr(name)) }
+}
+
+async function takeAll(
+  open: Shelf,
+  jobs: readonly BundledJob[],
+): Promise<Omit<JobsTaken, 'name' | 'limits'>> {
   const deleted = new Set(
     (await open.jobs.all()).flatMap(({ id, deletedAt }) => (deletedAt === undefined ? [] : [id])),
   )

@@ -24,6 +24,8 @@ export interface JobsTaken {
   readonly copied: readonly string[]
   readonly refused: readonly { readonly name: string; readonly problems: readonly Problem[] }[]
   readonly damagedPhotos: number
+  /** Limits kept for other jobs: taken, and not readable. */
+  readonly limits: { readonly taken: readonly string[]; readonly unread: readonly string[] }
 }
 
 /** What stands in front of the page. One thing at a time; a question stands in front of a list. */

@@ -1,9 +1,10 @@
-/** A copy of all kept jobs in one file. */
+/** A copy of all kept jobs, and of the limits kept for others, in one file. */
 import { bundleParts, largestBundleBytes } from '../job/job-bundle'
 import { jobStore } from '../job/job-store'
 import { readJob } from '../job/read-job'
 import { writeJob } from '../job/write-job'
 import type { Shelf } from '../storage/job-shelf'
+import { specRecord } from '../storage/kept-specs'
 import { words } from '../words/words'
 import { noteCopies } from './copy-reminder'
 import { nameOr, say } from './desk'
@@ -15,6 +16,8 @@ import { unlessShelfFails } from './shelf-here'
 
 interface AllJobs {
   readonly texts: string[]
+  /** Records of the limits that are kept for other jobs. */
+  readonly specs: string[]
   readonly ids: string[]
   /** Names of jobs that cannot be read, and of jobs some of whose photographs are missing. */
   readonly leftOut: string[]
@@ -27,11 +30,11 @@ export async function saveAllToFile(): Promise<void> {
   const all = await unlessShelfFails(gathered)
   if (!all) return
   const { file } = words
-  if (all.texts.length === 0) return tell(file.allNone)
+  if (all.texts.length + all.specs.length === 0) return tell(file.allNone)
   const length = all.texts.reduce((sum, text) => sum + text.length, 0)
   if (length > largestBundleBytes) return tell(file.allTooLarge)
   const name = fileName(file.allName, new Date(), file.allName)
-  download(new File([...bundleParts(all.texts)], name, { type: 'application/json' }))
+  download(new File([...bundleParts(all.texts, all.specs)], name, { type: 'application/json' }))
   const unsaved = state.kind === 'failed' ? jobStore.getState().job.id : undefined
   await noteCopies(all.ids.filter((id) => id !== unsaved))
   say(file.savedAll(all.texts.length, name))
@@ -44,7 +47,14 @@ export async function saveAllToFile(): Promise<void> {
 }
 
 async function gathered(open: Shelf): Promise<AllJobs> {
-  const all: AllJobs = { texts: [], ids: [], leftOut: [], withoutPhotos: [] }
+  const { specs, unread } = await open.specs.list()
+  const all: AllJobs = {
+    texts: [],
+    specs: specs.map((spec) => JSON.stringify(specRecord(spec))),
+    ids: [],
+    leftOut: unread.map(({ name }) => nameOr(name)),
+    withoutPhotos: [],
+  }
   for (const { id, name, text } of await open.keptTexts()) {
     const read = text === undefined ? undefined : readJob(text)
     const isNewer = read?.ok === false && read.problems.some(({ code }) => code === 'newer-version')

@@ -6,23 +6,28 @@ import { quotedValue } from './quotable'
 import { readJob } from './read-job'
 import type { Job } from './schema'
 
-/** All jobs of a browser in one file. */
+/** All jobs of a browser in one file, and the limits that were kept for other jobs (from version 2 on). */
 export const bundleFormat = 'borewall-jobs'
-export const bundleFormatVersion = 1
+export const bundleFormatVersion = 2
 
 /** Larger files are not read: below what a browser can hold as one text. */
 export const largestBundleBytes = 400_000_000
 
 const bundleSchema = z.strictObject({
   format: z.literal(bundleFormat),
-  formatVersion: z.literal(bundleFormatVersion),
+  formatVersion: z.literal([1, bundleFormatVersion]),
   jobs: z.array(z.unknown()),
+  specs: z.exactOptional(z.array(z.unknown())),
 })
 
-/** The parts of the text of such a file, from the texts of its jobs. */
-export function bundleParts(jobTexts: readonly string[]): readonly string[] {
+/** The parts of the text of such a file, from the texts of its jobs and of its records of kept limits. */
+export function bundleParts(
+  jobTexts: readonly string[],
+  specTexts: readonly string[] = [],
+): readonly string[] {
+  const listed = (texts: readonly string[]) => texts.map((text, index) => (index === 0 ? text : `,\n${text}`))
   const head = `{\n"format": "${bundleFormat}",\n"formatVersion": ${bundleFormatVersion},\n"jobs": [\n`
-  return [head, ...jobTexts.map((text, index) => (index === 0 ? text : `,\n${text}`)), ']\n}\n']
+  return [head, ...listed(jobTexts), '],\n"specs": [\n', ...listed(specTexts), ']\n}\n']
 }
 
 /** Whether a file says of itself that it holds all jobs; its marker is looked for at its beginning. */
@@ -37,7 +42,12 @@ export type BundledJob =
   | { readonly ok: false; readonly name: string; readonly problems: readonly Problem[] }
 
 export type BundleRead =
-  | { readonly ok: true; readonly jobs: readonly BundledJob[] }
+  | {
+      readonly ok: true
+      readonly jobs: readonly BundledJob[]
+      /** Records of kept limits, read by nobody yet. */
+      readonly specs: readonly unknown[]
+    }
   | { readonly ok: false; readonly problems: readonly Problem[] }
 
 /** The jobs in a file, each by itself: one that is damaged does not keep the others from being read. */
@@ -48,7 +58,7 @@ export function readBundle(file: string | Uint8Array): BundleRead {
   if (!value.ok) return { ok: false, problems: jsonProblems(decoded.text) }
   const bundle = bundleSchema.safeParse(value.value)
   if (!bundle.success) return refused(wrongBundle(value.value))
-  return { ok: true, jobs: bundle.data.jobs.map(bundledJob) }
+  return { ok: true, jobs: bundle.data.jobs.map(bundledJob), specs: bundle.data.specs ?? [] }
 }
 
 function refused(problem: Problem): BundleRead {
@@ -69,7 +79,7 @@ function wrongBundle(value: unknown): Problem {
   if (typeof version === 'number' && version > bundleFormatVersion) {
     return { code: 'newer-version', found: version, supported: bundleFormatVersion, path: 'formatVersion' }
   }
-  if (version !== bundleFormatVersion) {
+  if (version !== 1 && version !== bundleFormatVersion) {
     const found = quotedValue(version)
     return { code: 'unknown-version', found, supported: bundleFormatVersion, path: 'formatVersion' }
   }
@@ -77,7 +87,10 @@ function wrongBundle(value: unknown): Problem {
   if (jobs === undefined) return { code: 'missing', field: 'jobs', path: 'jobs' }
   if (!Array.isArray(jobs))
     return { code: 'wrong-kind', expected: 'list', found: quotedValue(jobs), path: 'jobs' }
-  const known = ['format', 'formatVersion', 'jobs']
+  const specs = fieldOf(value, 'specs')
+  if (specs !== undefined && !Array.isArray(specs))
+    return { code: 'wrong-kind', expected: 'list', found: quotedValue(specs), path: 'specs' }
+  const known = ['format', 'formatVersion', 'jobs', 'specs']
   const key = Object.keys(Object(value)).find((each) => !known.includes(each))
   return key === undefined ? { code: 'not-a-job', path: '' } : { code: 'unknown-key', key, path: '' }
 }

@@ -1,6 +1,8 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
+import { writeJob } from '../../src/job/write-job'
 import { words } from '../../src/words/words'
+import { scenario } from '../unit/scenarios/scenario'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
 import { dropFiles, pickFromMenu, savedFile, withoutFilePicker } from './job-files'
 
@@ -15,6 +17,28 @@ async function rename(page: Page, name: string): Promise<void> {
 
 async function expectSaved(page: Page): Promise<void> {
   await expect(page.getByText(/^Saved \d\d:\d\d$/)).toBeVisible()
+}
+
+/** Limits of the example, kept for other jobs. */
+async function keepLimits(page: Page): Promise<void> {
+  const template = { ...scenario('A-two-stroke-single.json'), id: 'limits', name: 'Saws' }
+  const record = { id: 'limits', name: 'Saws', typedOn: '2024-05-31', text: writeJob(template) }
+  await page.evaluate(
+    (kept) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('borewall')
+        opening.onerror = () => reject(opening.error)
+        opening.onsuccess = () => {
+          const writing = opening.result.transaction('specs', 'readwrite')
+          writing.objectStore('specs').put(kept)
+          writing.oncomplete = () => {
+            opening.result.close()
+            resolve()
+          }
+        }
+      }),
+    record,
+  )
 }
 
 test.beforeEach(async ({ page }) => {
@@ -48,7 +72,7 @@ test('a job is looked at as it was when the session began, brought back to it, a
   await expect(dialog).toContainText(versions.why.restore)
 })
 
-test('all jobs go to one file and come back from it into an empty browser, each with what became of it', async ({
+test('all jobs and kept limits go to one file and come back into an empty browser, each with what became of it', async ({
   page,
   baseURL,
 }) => {
@@ -57,6 +81,7 @@ test('all jobs go to one file and come back from it into an empty browser, each 
   await pickFromMenu(page, file.new)
   await rename(page, 'Pump')
   await expectSaved(page)
+  await keepLimits(page)
   const downloading = page.waitForEvent('download')
   await pickFromMenu(page, file.saveAll)
   const download = await downloading
@@ -77,12 +102,14 @@ test('all jobs go to one file and come back from it into an empty browser, each 
   const close = () => page.getByRole('button', { name: words.app.close, exact: true }).click()
   await dropFiles(page, [{ name, text }])
   await expect(report).toContainText(jobsTaken.taken(2))
+  await expect(report).toContainText(jobsTaken.limits(1))
   await close()
   const changed = text
     .replace('"name": "Pump"', '"name": "Well"')
     .replace('"zeroOpenUm": 0', '"zeroOpenUm": "0"')
   await dropFiles(page, [{ name, text }])
   await expect(report).toContainText(jobsTaken.same(2))
+  await expect(report).not.toContainText(jobsTaken.limits(1))
   await close()
   await dropFiles(page, [{ name, text: changed }])
   await expect(report).toContainText(jobsTaken.copied(1))

@@ -47,6 +47,8 @@ export const keeping = {
     copied: (count: number) => `Taken as a copy, since another state is kept here: ${count}`,
     same: (count: number) => `Kept here already, the same: ${count}`,
     refused: (count: number) => `Could not be read: ${count}`,
+    limits: (count: number) => `Limits for other jobs, taken: ${count}`,
+    limitsUnread: (count: number) => `Limits for other jobs that could not be read: ${count}`,
   },
   /** Where and how safely the job is kept. */
   keeping: {

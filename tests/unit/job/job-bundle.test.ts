@@ -17,8 +17,18 @@ describe('a file of all jobs', () => {
         { ok: true, job: sampleJob },
         { ok: true, job: { ...sampleJob, id: 'other', name: 'Other' } },
       ],
+      specs: [],
     })
-    expect(readBundle(bundle())).toEqual({ ok: true, jobs: [] })
+    expect(readBundle(bundle())).toEqual({ ok: true, jobs: [], specs: [] })
+    const kept = { id: 'a', name: 'Pump', typedOn: '2024-05-31', text: sample }
+    expect(readBundle(bundleParts([sample], [JSON.stringify(kept)]).join(''))).toMatchObject({
+      specs: [kept],
+    })
+  })
+
+  it('is read as it was before it held limits, too', () => {
+    const first = `{"format":"borewall-jobs","formatVersion":1,"jobs":[${sample}]}`
+    expect(readBundle(first)).toMatchObject({ ok: true, jobs: [{ ok: true }], specs: [] })
   })
 
   it('is told from a file of one job, whatever a job is called', () => {
@@ -55,7 +65,7 @@ describe('a file of all jobs', () => {
 
   it.each([
     ['cut off', bundle(sample).slice(0, 500), 'not-json', ''],
-    ['of a newer format', bundle().replace(': 1', ': 2'), 'newer-version', 'formatVersion'],
+    ['of a newer format', bundle().replace(': 2', ': 3'), 'newer-version', 'formatVersion'],
     ['without a version', '{"format":"borewall-jobs","jobs":[]}', 'unknown-version', 'formatVersion'],
     ['without jobs', '{"format":"borewall-jobs","formatVersion":1}', 'missing', 'jobs'],
     [

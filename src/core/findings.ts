@@ -135,7 +135,6 @@ export const sourceKinds = [
   'piston-expansion',
   'piston-reading',
   'piston-range',
-  'feeler',
 ] as const
 export type SourceKind = (typeof sourceKinds)[number]
 

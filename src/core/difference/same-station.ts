@@ -1,7 +1,7 @@
 import type { Place, StationFinding } from '../findings'
 
 /** How far two depths may lie apart and still be one level, mm. */
-const sameLevelMm = 1
+export const sameLevelMm = 1
 
 /** The counted station on the same axis and nearest in depth, within 1 mm; undefined where there is none. */
 export function sameStation(at: Place, stations: readonly StationFinding[]): StationFinding | undefined {

@@ -4,6 +4,7 @@ import type { ClearanceRule } from '../measured'
 import type { Expansion } from '../temperature/expansion'
 import { stationDoubt } from '../uncertainty/station-doubt'
 import type { JudgedValue } from './judged-extreme'
+import type { WindowEnds } from './judged-window'
 import type { PistonSize20 } from './piston-size'
 
 /** Temperatures that a clearance is reckoned at, °C. */
@@ -19,14 +20,8 @@ export interface Clearance extends JudgedValue {
   readonly expandedMm: number
 }
 
-/** Which of the clearances is the least, and which the most, that a rule speaks of. */
-export interface ClearanceEnds {
-  readonly least: 'smallest' | 'largest'
-  readonly most: 'smallest' | 'largest'
-}
-
 /** Least from the smallest diameter and most from the largest; a rule with one diameter has both ends from it. */
-export const endsOf: Readonly<Record<ClearanceRule, ClearanceEnds>> = {
+export const endsOf: Readonly<Record<ClearanceRule, WindowEnds>> = {
   'smallest-to-largest': { least: 'smallest', most: 'largest' },
   'largest-bore': { least: 'largest', most: 'largest' },
   'smallest-bore': { least: 'smallest', most: 'smallest' },

@@ -1,6 +1,5 @@
 import { conditionsOf, named } from '../conditions-of'
-import { proof } from '../conformity/conformity'
-import type { BoreFinding, Place, StationFinding } from '../findings'
+import type { BoreFinding, Place, Side, StationFinding } from '../findings'
 import {
   type Bore,
   type ClearanceRule,
@@ -18,7 +17,7 @@ import {
   endsOf,
   runningStations,
 } from './clearance'
-import { judgedExtreme } from './judged-extreme'
+import { judgedWindow, type Window } from './judged-window'
 import { type PistonGap, type PistonSize20, pistonSizeOf } from './piston-size'
 
 export type FitVerdict = 'inside' | 'too-tight' | 'too-loose' | 'too-close'
@@ -221,38 +220,18 @@ function standings(
 ): Pick<Fit, 'verdict' | 'lean' | 'leanProbability' | 'asNew'> {
   if (!window) return {}
   const { minMm, maxMm, maxIs, newMaxMm } = window
-  const standing = standingOf(clearances, rule, minMm, maxMm)
+  const standing = standingOf(clearances, rule, { minMm, maxMm })
   if (maxIs === 'new' || newMaxMm === undefined) return standing
-  return { ...standing, asNew: standingOf(clearances, rule, minMm, newMaxMm) }
+  return { ...standing, asNew: standingOf(clearances, rule, { minMm, maxMm: newMaxMm }) }
 }
 
-function standingOf(
-  clearances: readonly Clearance[],
-  rule: ClearanceRule,
-  minMm: number | undefined,
-  maxMm: number | undefined,
-): FitStanding {
-  const { least, most } = endsOf[rule]
-  const none = { provenPast: false, provenWithin: true, probabilityPast: 0 }
-  const tight =
-    minMm === undefined ? none : judgedExtreme(clearances, { of: least, mayNot: 'undercut', limitMm: minMm })
-  const loose =
-    maxMm === undefined ? none : judgedExtreme(clearances, { of: most, mayNot: 'exceed', limitMm: maxMm })
-  const inside = Math.max(0, 1 - tight.probabilityPast - loose.probabilityPast)
-  const lean =
-    inside >= Math.max(tight.probabilityPast, loose.probabilityPast)
-      ? 'inside'
-      : loose.probabilityPast >= tight.probabilityPast
-        ? 'too-loose'
-        : 'too-tight'
-  const verdict: FitVerdict = loose.provenPast
-    ? 'too-loose'
-    : tight.provenPast
-      ? 'too-tight'
-      : tight.provenWithin && loose.provenWithin && inside >= proof
-        ? 'inside'
-        : 'too-close'
-  const leanProbability =
-    lean === 'inside' ? inside : lean === 'too-loose' ? loose.probabilityPast : tight.probabilityPast
-  return { verdict, lean, leanProbability }
+function standingOf(clearances: readonly Clearance[], rule: ClearanceRule, window: Window): FitStanding {
+  const { verdict, lean, leanProbability } = judgedWindow(clearances, endsOf[rule], window)
+  return {
+    verdict: verdict === 'too-close' ? verdict : fitSides[verdict],
+    lean: fitSides[lean],
+    leanProbability,
+  }
 }
+
+const fitSides: Readonly<Record<Side, FitSide>> = { inside: 'inside', below: 'too-tight', above: 'too-loose' }

@@ -27,7 +27,6 @@ export const budget = {
       'piston-expansion': 'how much the piston grows with warmth',
       'piston-reading': 'reading the micrometer over the piston',
       'piston-range': 'the sizes that the piston may have',
-      feeler: 'the feeler in the gap',
     } satisfies Record<SourceKind, string>,
     assumed: 'assumed',
     distributions: {

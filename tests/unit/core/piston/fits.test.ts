@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Measured, Piston, Spec } from '../../../../src/core/measured'
 import { fitsOf } from '../../../../src/core/piston/fits'
+import { seededDraws } from '../../../../src/core/statistics/seeded-draws'
+import { runCount } from '../../../proof/run-count'
 import { findingOf, first, measuredBore, onlyScaleDoubt } from '../measured-bore'
 import { certainPiston, firstFit, type Sizes, withPistons } from './measured-fit'
 
@@ -219,5 +221,29 @@ describe('pistons on offer', () => {
   it('are none for a bore for comparison', () => {
     const measured = withPistons(sizes, [certainPiston(80)], { bore: { role: 'for-comparison' } })
     expect(fitsOf(measured, findingOf(measured))).toEqual([])
+  })
+})
+
+const seed = 20261126
+const runs = runCount({ quick: 800, full: 10_000 })
+
+describe(`a clearance that is at the limit everywhere, drawn ${runs} times (seed ${seed})`, () => {
+  it('is called proven too loose or too tight in one case of twenty at most, whatever bore and piston share', () => {
+    const { normal } = seededDraws(seed)
+    const ofSpec: Spec = { clearanceLimitMm: 0.1, clearanceMinMm: 0 }
+    const wrong = { loose: 0, tight: 0 }
+    for (let run = 0; run < runs; run++) {
+      // Each station 1.5 µm of its own, the piston 2 µm that all stations share.
+      const at = (trueMm: number) => trueMm + 0.0015 * normal()
+      const read = (trueMm: number) => [certainPiston(trueMm + 0.002 * normal(), { readingDoubtUm: 2 })]
+      const bore: Sizes = { top: [at(80), at(80)], bottom: [at(80), at(80)] }
+      if (firstFit(withPistons(bore, read(79.9), { spec: ofSpec }, 1.5)).verdict === 'too-loose')
+        wrong.loose++
+      if (firstFit(withPistons(bore, read(80), { spec: ofSpec }, 1.5)).verdict === 'too-tight') wrong.tight++
+    }
+    const most = 0.05 + 3 * Math.sqrt((0.05 * 0.95) / runs)
+    expect(wrong.loose / runs).toBeLessThan(most)
+    expect(wrong.tight / runs).toBeLessThan(most)
+    expect(wrong.loose).toBeGreaterThan(0)
   })
 })

@@ -1,7 +1,7 @@
 import type { ShapeFinding, ShapeReason } from '../findings'
 import { type GaugeKind, type OvalityRule, ovalityRules, type Spec } from '../measured'
 import { type Level, largest, smallest } from './level'
-import { rangeFinding } from './range-finding'
+import { type ChosenPair, rangeFinding } from './range-finding'
 import { ovalityLimit, withLimit } from './shape-limit'
 
 type Finding = ShapeFinding<OvalityRule>
@@ -18,15 +18,17 @@ type Finding = ShapeFinding<OvalityRule>
  */
 export function ovality(levels: readonly Level[], spec: Spec, kind: GaugeKind): Finding[] {
   const chosen = spec.ovalityRule ?? ovalityRules[0]
-  const rules = [chosen, ...ovalityRules.filter((rule) => rule !== chosen)]
-  const running = levels.filter((level) => !level.land)
-  return rules.map((rule) => {
-    const limit = rule === chosen ? ovalityLimit(spec, levels) : {}
-    if (kind === 'three-contact-micrometer') {
-      return withLimit(unknown(rule, 'three-contacts-see-no-oval', limit.limitMm), limit)
-    }
-    return withLimit(byRule(rule, running, spec, limit.limitMm), limit)
-  })
+  const others = ovalityRules.filter((rule) => rule !== chosen)
+  return [chosen, ...others].map((rule) => ovalityBy(rule, levels, spec, kind))
+}
+
+/** Ovality by one rule, as for `ovality`. */
+export function ovalityBy(rule: OvalityRule, levels: readonly Level[], spec: Spec, kind: GaugeKind): Finding {
+  const limit = rule === (spec.ovalityRule ?? ovalityRules[0]) ? ovalityLimit(spec, levels) : {}
+  if (kind === 'three-contact-micrometer') {
+    return withLimit(unknown(rule, 'three-contacts-see-no-oval', limit.limitMm), limit)
+  }
+  return withLimit(byRule(rule, levels, spec, limit.limitMm), limit)
 }
 
 function byRule(
@@ -35,7 +37,19 @@ function byRule(
   spec: Spec,
   limitMm: number | undefined,
 ): Finding {
-  if (levels.length === 0) return unknown(rule, 'no-readings', limitMm)
+  const pair = ovalityPair(rule, levels, spec, limitMm)
+  return typeof pair === 'string' ? unknown(rule, pair, limitMm) : rangeFinding(pair)
+}
+
+/** The two stations whose difference is the ovality by a rule, or why there are none. Levels in a land are left out. */
+export function ovalityPair(
+  rule: OvalityRule,
+  all: readonly Level[],
+  spec: Spec,
+  limitMm: number | undefined,
+): ChosenPair<OvalityRule> | ShapeReason {
+  const levels = all.filter((level) => !level.land)
+  if (levels.length === 0) return 'no-readings'
   switch (rule) {
     case 'largest-less-smallest-at-a-level':
       return atALevel(rule, levels, limitMm)
@@ -46,16 +60,18 @@ function byRule(
   }
 }
 
+type Pair = ChosenPair<OvalityRule> | ShapeReason
+
 function unknown(rule: OvalityRule, why: ShapeReason, limitMm: number | undefined): Finding {
   return { known: false, rule, why, ...(limitMm === undefined ? {} : { limitMm }) }
 }
 
-function atALevel(rule: OvalityRule, levels: readonly Level[], limitMm: number | undefined): Finding {
+function atALevel(rule: OvalityRule, levels: readonly Level[], limitMm: number | undefined): Pair {
   const usable = levels.filter((level) => level.stations.length >= 2)
   const pairs = usable.map((level) => ({ first: largest(level.stations), second: smallest(level.stations) }))
   const worst = widest(pairs)
-  if (!worst) return unknown(rule, 'one-axis-at-every-level', limitMm)
-  return rangeFinding({
+  if (!worst) return 'one-axis-at-every-level'
+  return {
     rule,
     ...worst,
     among: usable.flatMap((level) => level.stations),
@@ -65,7 +81,7 @@ function atALevel(rule: OvalityRule, levels: readonly Level[], limitMm: number |
     judged: 'size',
     widest: true,
     limitMm,
-  })
+  }
 }
 
 function acrossLessAlong(
@@ -73,9 +89,9 @@ function acrossLessAlong(
   levels: readonly Level[],
   spec: Spec,
   limitMm: number | undefined,
-): Finding {
+): Pair {
   const axes = namedAxes(levels, spec)
-  if (!axes) return unknown(rule, 'axes-not-named', limitMm)
+  if (!axes) return 'axes-not-named'
   const pairs = levels.flatMap((level) => {
     const x = level.stations.find((s) => s.axisDegrees === axes.x)
     const y = level.stations.find((s) => s.axisDegrees === axes.y)
@@ -83,8 +99,8 @@ function acrossLessAlong(
     return [x.diameterMm >= y.diameterMm ? { first: x, second: y } : { first: y, second: x }]
   })
   const worst = widest(pairs)
-  if (!worst) return unknown(rule, 'named-axis-not-measured', limitMm)
-  return rangeFinding({
+  if (!worst) return 'named-axis-not-measured'
+  return {
     rule,
     ...worst,
     among: pairs.flatMap((pair) => [pair.first, pair.second]),
@@ -94,24 +110,19 @@ function acrossLessAlong(
     judged: 'size',
     widest: true,
     limitMm,
-  })
+  }
 }
 
-function pooled(
-  rule: OvalityRule,
-  levels: readonly Level[],
-  spec: Spec,
-  limitMm: number | undefined,
-): Finding {
+function pooled(rule: OvalityRule, levels: readonly Level[], spec: Spec, limitMm: number | undefined): Pair {
   // Which of two axes is X decides the sign, so it cannot be guessed.
   const axes = spec.ovalityAxesDegrees
-  if (!axes) return unknown(rule, 'axes-not-named', limitMm)
+  if (!axes) return 'axes-not-named'
   const on = (axis: number) => levels.flatMap((level) => level.stations.filter((s) => s.axisDegrees === axis))
   const across = on(axes.x)
   const along = on(axes.y)
-  if (across.length === 0 || along.length === 0) return unknown(rule, 'named-axis-not-measured', limitMm)
+  if (across.length === 0 || along.length === 0) return 'named-axis-not-measured'
   const among = [...across, ...along]
-  return rangeFinding({
+  return {
     rule,
     first: largest(across),
     second: smallest(along),
@@ -122,7 +133,7 @@ function pooled(
     judged: 'signed',
     widest: true,
     limitMm,
-  })
+  }
 }
 
 /** The axes a rule calls across and along: as named, else the only two there are. */

@@ -3,7 +3,7 @@ import type { ShapeFinding, ShapeReason, StationFinding } from '../findings'
 import { type Spec, type TaperRule, taperRules } from '../measured'
 import { combine, expanded } from '../uncertainty/combine'
 import { type Level, largest, smallest } from './level'
-import { place, rangeFinding } from './range-finding'
+import { type ChosenPair, place, rangeFinding } from './range-finding'
 import { taperLimit, withLimit } from './shape-limit'
 
 type Finding = ShapeFinding<TaperRule>
@@ -18,12 +18,14 @@ type Finding = ShapeFinding<TaperRule>
  */
 export function taper(levels: readonly Level[], spec: Spec): Finding[] {
   const chosen = spec.taperRule ?? taperRules[0]
-  const rules = [chosen, ...taperRules.filter((rule) => rule !== chosen)]
-  const running = levels.filter((level) => !level.land)
-  return rules.map((rule) => {
-    const limit = rule === chosen ? taperLimit(spec, levels) : {}
-    return withLimit(byRule(rule, running, limit.limitMm), limit)
-  })
+  const others = taperRules.filter((rule) => rule !== chosen)
+  return [chosen, ...others].map((rule) => taperBy(rule, levels, spec))
+}
+
+/** Taper by one rule, as for `taper`. */
+export function taperBy(rule: TaperRule, levels: readonly Level[], spec: Spec): Finding {
+  const limit = rule === (spec.taperRule ?? taperRules[0]) ? taperLimit(spec, levels) : {}
+  return withLimit(byRule(rule, levels, limit.limitMm), limit)
 }
 
 function unknown(rule: TaperRule, why: ShapeReason, limitMm: number | undefined): Finding {
@@ -31,31 +33,68 @@ function unknown(rule: TaperRule, why: ShapeReason, limitMm: number | undefined)
 }
 
 function byRule(rule: TaperRule, levels: readonly Level[], limitMm: number | undefined): Finding {
-  if (levels.length === 0) return unknown(rule, 'no-readings', limitMm)
+  if (rule === 'level-means') {
+    const ends = endsOf(levels)
+    return typeof ends === 'string' ? unknown(rule, ends, limitMm) : levelMeans(rule, ends, limitMm)
+  }
+  const pair = taperPair(rule, levels, limitMm)
+  return typeof pair === 'string' ? unknown(rule, pair, limitMm) : rangeFinding(pair)
+}
+
+/** The two stations whose difference is the taper by a rule, or why there are none. Levels in a land are left out. */
+export function taperPair(
+  rule: Exclude<TaperRule, 'level-means'>,
+  levels: readonly Level[],
+  limitMm: number | undefined,
+): Pair {
   if (rule === 'between-levels-of-an-axis') return betweenLevels(rule, levels, limitMm)
-  const top = levels[0]
-  const bottom = levels[levels.length - 1]
-  if (!top || !bottom || top === bottom) return unknown(rule, 'one-level-on-every-axis', limitMm)
-  const pairs = top.stations.flatMap((upper) => {
-    const lower = bottom.stations.find((s) => s.axisDegrees === upper.axisDegrees)
-    return lower ? [{ upper, lower }] : []
-  })
-  if (pairs.length === 0) return unknown(rule, 'no-common-axis', limitMm)
-  const uppers = pairs.map((pair) => pair.upper)
-  const lowers = pairs.map((pair) => pair.lower)
+  const found = endsOf(levels)
+  if (typeof found === 'string') return found
+  const { uppers, lowers } = found
   switch (rule) {
     case 'top-less-bottom-of-an-axis':
-      return topLessBottom(rule, pairs, limitMm)
+      return topLessBottom(rule, found, limitMm)
     case 'largest-top-less-largest-bottom':
       return ends(rule, largest(uppers), largest(lowers), [...uppers, ...lowers], limitMm)
     case 'largest-top-less-smallest-bottom':
       return ends(rule, largest(uppers), smallest(lowers), [...uppers, ...lowers], limitMm)
-    case 'level-means':
-      return levelMeans(rule, uppers, lowers, limitMm)
   }
 }
 
-function betweenLevels(rule: TaperRule, levels: readonly Level[], limitMm: number | undefined): Finding {
+/** Mean at the top less mean at the bottom, mm, or why there is none. Levels in a land are left out. */
+export function taperOfMeans(levels: readonly Level[]): number | ShapeReason {
+  const found = endsOf(levels)
+  if (typeof found === 'string') return found
+  const mean = (stations: readonly StationFinding[]) =>
+    stations.reduce((sum, s) => sum + s.diameterMm, 0) / stations.length
+  return mean(found.uppers) - mean(found.lowers)
+}
+
+type Pair = ChosenPair<TaperRule> | ShapeReason
+
+/** Stations of the outermost levels outside lands, on the axes that both have, in the same order. */
+interface Ends {
+  readonly uppers: readonly StationFinding[]
+  readonly lowers: readonly StationFinding[]
+}
+
+function endsOf(all: readonly Level[]): Ends | ShapeReason {
+  const levels = all.filter((level) => !level.land)
+  const top = levels[0]
+  const bottom = levels[levels.length - 1]
+  if (!top || !bottom) return 'no-readings'
+  if (top === bottom) return 'one-level-on-every-axis'
+  const pairs = top.stations.flatMap((upper) => {
+    const lower = bottom.stations.find((s) => s.axisDegrees === upper.axisDegrees)
+    return lower ? [{ upper, lower }] : []
+  })
+  if (pairs.length === 0) return 'no-common-axis'
+  return { uppers: pairs.map(({ upper }) => upper), lowers: pairs.map(({ lower }) => lower) }
+}
+
+function betweenLevels(rule: TaperRule, all: readonly Level[], limitMm: number | undefined): Pair {
+  const levels = all.filter((level) => !level.land)
+  if (levels.length === 0) return 'no-readings'
   const byAxis = new Map<number, StationFinding[]>()
   for (const station of levels.flatMap((level) => level.stations)) {
     const axis = byAxis.get(station.axisDegrees)
@@ -72,8 +111,8 @@ function betweenLevels(rule: TaperRule, levels: readonly Level[], limitMm: numbe
     size = a.diameterMm - b.diameterMm
     worst = a.depthMm <= b.depthMm ? { upper: a, lower: b } : { upper: b, lower: a }
   }
-  if (!worst) return unknown(rule, 'one-level-on-every-axis', limitMm)
-  return rangeFinding({
+  if (!worst) return 'one-level-on-every-axis'
+  return {
     rule,
     first: worst.upper,
     second: worst.lower,
@@ -84,18 +123,18 @@ function betweenLevels(rule: TaperRule, levels: readonly Level[], limitMm: numbe
     judged: 'size',
     widest: true,
     limitMm,
-  })
+  }
 }
 
-function topLessBottom(
-  rule: TaperRule,
-  pairs: readonly { upper: StationFinding; lower: StationFinding }[],
-  limitMm: number | undefined,
-): Finding {
+function topLessBottom(rule: TaperRule, { uppers, lowers }: Ends, limitMm: number | undefined): Pair {
+  const pairs = uppers.flatMap((upper, index) => {
+    const lower = lowers[index]
+    return lower ? [{ upper, lower }] : []
+  })
   const size = (p: { upper: StationFinding; lower: StationFinding }) =>
     Math.abs(p.upper.diameterMm - p.lower.diameterMm)
   const worst = pairs.reduce((a, b) => (size(b) > size(a) ? b : a))
-  return rangeFinding({
+  return {
     rule,
     first: worst.upper,
     second: worst.lower,
@@ -106,7 +145,7 @@ function topLessBottom(
     judged: 'size',
     widest: true,
     limitMm,
-  })
+  }
 }
 
 function ends(
@@ -115,8 +154,8 @@ function ends(
   second: StationFinding,
   among: readonly StationFinding[],
   limitMm: number | undefined,
-): Finding {
-  return rangeFinding({
+): Pair {
+  return {
     rule,
     first,
     second,
@@ -127,15 +166,10 @@ function ends(
     judged: 'size',
     widest: rule === 'largest-top-less-smallest-bottom' && first.diameterMm > second.diameterMm,
     limitMm,
-  })
+  }
 }
 
-function levelMeans(
-  rule: TaperRule,
-  uppers: readonly StationFinding[],
-  lowers: readonly StationFinding[],
-  limitMm: number | undefined,
-): Finding {
+function levelMeans(rule: TaperRule, { uppers, lowers }: Ends, limitMm: number | undefined): Finding {
   const share = 1 / uppers.length
   const terms = [
     ...uppers.map((s) => ({ factor: share, contributions: s.contributions })),

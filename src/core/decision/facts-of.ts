@@ -1,0 +1,85 @@
+import { studentQuantile } from '../statistics/student'
+import { proof } from '../conformity/conformity'
+import type { BoreFinding, ShapeFinding } from '../findings'
+import type { OvalityRule, TaperRule } from '../measured'
+import type { DecisionFacts } from './decision-facts'
+import type { Evidence } from './evidence'
+import { groundsFact } from './grounds-fact'
+import { readingsFact } from './readings-fact'
+import { surfaceFact } from './surface-fact'
+import { countedStations, honingRoomMm, leastHoningMm, wallAllows } from './wall-allows'
+
+type Shape = ShapeFinding<OvalityRule> | ShapeFinding<TaperRule>
+
+/** The facts that a decision goes by, each as the findings prove it. Source: as for the findings; the words our own. */
+export function factsOf(evidence: Evidence): DecisionFacts {
+  const { finding, bore, setUp, growth } = evidence
+  const judged = {
+    size: sizeFact(finding),
+    ovality: shapeFact(finding.ovality[0]),
+    taper: shapeFact(finding.taper[0]),
+    plating: platingFact(growth.wear[0]?.platingShare?.oneSide),
+  }
+  return {
+    surface: surfaceFact(finding.surface, bore),
+    readings: readingsFact(finding, setUp),
+    ...judged,
+    grounds: groundsFact(evidence, judged),
+    ...pistonFacts(evidence),
+    outlook: outlookFact(evidence),
+    wall: bore.wall === undefined ? 'not-known' : bore.wall.kind === 'plated-aluminium' ? 'plated' : 'other',
+    honing: honingFact(evidence),
+    oversize: 'none-given',
+  }
+}
+
+function sizeFact(finding: BoreFinding): DecisionFacts['size'] {
+  const { verdict, pair, grades, notes, gaugeKind } = finding
+  if (!verdict.known) return 'no-limit'
+  const isOut = verdict.verdict === 'above' || verdict.verdict === 'below'
+  // A bore that has left its grade may be of another: the limits of one grade end nothing.
+  if (isOut && pair?.kind === 'grade' && grades.some((grade) => grade.verdict === 'inside')) {
+    return 'other-grade'
+  }
+  if (verdict.verdict !== 'inside') return verdict.verdict
+  if (gaugeKind === 'three-contact-micrometer' && !verdict.firm) return 'mean-only'
+  return notes.some(({ code }) => code === 'below-smallest-new') ? 'under-new' : 'inside'
+}
+
+function shapeFact(shape: Shape | undefined): DecisionFacts['ovality'] {
+  if (!shape || (shape.limitMm === undefined && shape.limitOpen === undefined)) return 'no-limit'
+  return (shape.known && shape.verdict) || 'open'
+}
+
+/** Of the plating, if one wall took all of the wear. */
+function platingFact(share: number | undefined): DecisionFacts['plating'] {
+  if (share === undefined) return 'not-known'
+  return share >= 1 ? 'may-be-through' : 'left'
+}
+
+function pistonFacts(_: Evidence): Pick<DecisionFacts, 'clearance' | 'otherPiston' | 'ringGap'> {
+  return { clearance: 'not-judged', otherPiston: 'none-listed', ringGap: 'not-judged' }
+}
+
+function outlookFact({ growth: { outlook } }: Evidence): DecisionFacts['outlook'] {
+  if (!outlook) return 'not-known'
+  if (!outlook.known) return outlook.why === 'shrunk' ? 'shrunk' : 'not-known'
+  return outlook.now ? 'now' : 'ahead'
+}
+
+function honingFact(evidence: Evidence): DecisionFacts['honing'] {
+  const { bore, measured } = evidence
+  if (!wallAllows(bore.wall, measured.spec).honing) return 'not-allowed'
+  const room = roomToHoneMm(evidence)
+  return room !== undefined && room >= leastHoningMm ? 'room' : 'no-room'
+}
+
+/** How much may be honed off within the largest size allowed, mm on the diameter, at 95 %; undefined without a limit or readings. */
+export function roomToHoneMm({ finding }: Evidence): number | undefined {
+  const maxMm = finding.pair?.maxMm
+  if (maxMm === undefined) return undefined
+  const bounds = countedStations(finding.stations).map(
+    (s) => s.diameterMm + studentQuantile(proof, s.degreesOfFreedom) * s.standardUncertaintyMm,
+  )
+  return honingRoomMm(bounds, maxMm)
+}

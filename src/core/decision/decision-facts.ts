@@ -8,7 +8,15 @@ export interface DecisionFacts {
   /** Whether the readings can be built on. */
   readonly readings: 'sound' | 'none' | 'unsteady' | 'slip-asked' | 'not-set'
   /** Against the limits of size; only the mean of each level is known to be inside; under the smallest new size. */
-  readonly size: 'inside' | 'above' | 'below' | 'other-grade' | 'under-new' | 'too-close' | 'mean-only' | 'no-limit'
+  readonly size:
+    | 'inside'
+    | 'above'
+    | 'below'
+    | 'other-grade'
+    | 'under-new'
+    | 'too-close'
+    | 'mean-only'
+    | 'no-limit'
   readonly ovality: ShapeFact
   readonly taper: ShapeFact
   /** Whether the wear of one side may have gone through the plating. */

@@ -1,7 +1,7 @@
-import { studentQuantile } from '../statistics/student'
 import { proof } from '../conformity/conformity'
 import type { BoreFinding, ShapeFinding } from '../findings'
 import type { OvalityRule, TaperRule } from '../measured'
+import { studentQuantile } from '../statistics/student'
 import type { DecisionFacts } from './decision-facts'
 import type { Evidence } from './evidence'
 import { groundsFact } from './grounds-fact'
@@ -13,7 +13,7 @@ type Shape = ShapeFinding<OvalityRule> | ShapeFinding<TaperRule>
 
 /** The facts that a decision goes by, each as the findings prove it. Source: as for the findings; the words our own. */
 export function factsOf(evidence: Evidence): DecisionFacts {
-  const { finding, bore, setUp, growth } = evidence
+  const { finding, bore, setUp, growth, pistons } = evidence
   const judged = {
     size: sizeFact(finding),
     ovality: shapeFact(finding.ovality[0]),
@@ -25,7 +25,9 @@ export function factsOf(evidence: Evidence): DecisionFacts {
     readings: readingsFact(finding, setUp),
     ...judged,
     grounds: groundsFact(evidence, judged),
-    ...pistonFacts(evidence),
+    clearance: pistons.clearance,
+    otherPiston: pistons.otherPiston,
+    ringGap: 'not-judged',
     outlook: outlookFact(evidence),
     wall: bore.wall === undefined ? 'not-known' : bore.wall.kind === 'plated-aluminium' ? 'plated' : 'other',
     honing: honingFact(evidence),
@@ -38,8 +40,9 @@ function sizeFact(finding: BoreFinding): DecisionFacts['size'] {
   if (!verdict.known) return 'no-limit'
   const isOut = verdict.verdict === 'above' || verdict.verdict === 'below'
   // A bore that has left its grade may be of another: the limits of one grade end nothing.
-  if (isOut && pair?.kind === 'grade' && grades.some((grade) => grade.verdict === 'inside')) {
-    return 'other-grade'
+  if (isOut && pair?.kind === 'grade') {
+    if (grades.some((grade) => grade.verdict === 'inside')) return 'other-grade'
+    if (grades.some((grade) => grade.verdict === 'too-close')) return 'too-close'
   }
   if (verdict.verdict !== 'inside') return verdict.verdict
   if (gaugeKind === 'three-contact-micrometer' && !verdict.firm) return 'mean-only'
@@ -55,10 +58,6 @@ function shapeFact(shape: Shape | undefined): DecisionFacts['ovality'] {
 function platingFact(share: number | undefined): DecisionFacts['plating'] {
   if (share === undefined) return 'not-known'
   return share >= 1 ? 'may-be-through' : 'left'
-}
-
-function pistonFacts(_: Evidence): Pick<DecisionFacts, 'clearance' | 'otherPiston' | 'ringGap'> {
-  return { clearance: 'not-judged', otherPiston: 'none-listed', ringGap: 'not-judged' }
 }
 
 function outlookFact({ growth: { outlook } }: Evidence): DecisionFacts['outlook'] {

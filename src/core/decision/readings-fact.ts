@@ -39,20 +39,17 @@ export function readingsTroubles(finding: BoreFinding, setUp: SetUp): ReadingsTr
 export function readingsFact(finding: BoreFinding, setUp: SetUp): DecisionFacts['readings'] {
   if (!finding.stations.some(({ counted }) => counted)) return 'none'
   const [gravest] = readingsTroubles(finding, setUp)
-  switch (gravest) {
-    case undefined:
-      return 'sound'
-    case 'slip-asked':
-      return 'slip-asked'
-    case 'contact-changed':
-    case 'no-setting-size':
-    case 'no-direction-test':
-      return 'not-set'
-    case 'repeats-spread':
-    case 'drift-with-order':
-    case 'zero-moved':
-      return 'unsteady'
-  }
+  return gravest === undefined ? 'sound' : factOf[gravest]
+}
+
+const factOf: Readonly<Record<ReadingsTrouble, DecisionFacts['readings']>> = {
+  'slip-asked': 'slip-asked',
+  'contact-changed': 'not-set',
+  'no-setting-size': 'not-set',
+  'no-direction-test': 'not-set',
+  'repeats-spread': 'unsteady',
+  'drift-with-order': 'unsteady',
+  'zero-moved': 'unsteady',
 }
 
 function zeroMovedTooFar({ pair }: BoreFinding, { zeroOpenUm, zeroCloseUm }: SetUp): boolean {

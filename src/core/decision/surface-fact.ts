@@ -21,7 +21,10 @@ const meanings: readonly SurfaceMeaning[] = [
  * untried marks that may be in the ring path want a closer look. A scratch or scuff wholly beside the ring travel counts for nothing here.
  * Common practice, no published source.
  */
-export function surfaceMeaning(found: SurfaceFound, { ringTravelMm }: Pick<Bore, 'ringTravelMm'>): SurfaceMeaning {
+export function surfaceMeaning(
+  found: SurfaceFound,
+  { ringTravelMm }: Pick<Bore, 'ringTravelMm'>,
+): SurfaceMeaning {
   const { kind, stop, nailWouldTell } = found
   if (stop === 'bare-aluminium' || stop === 'flaking') return 'ended'
   if (stop === 'pits-in-ring-path') return 'marked'
@@ -37,7 +40,10 @@ export function surfaceMeaning(found: SurfaceFound, { ringTravelMm }: Pick<Bore,
 }
 
 /** The gravest meaning of all surface findings of a bore. */
-export function surfaceFact(surface: readonly SurfaceFound[], bore: Pick<Bore, 'ringTravelMm'>): SurfaceMeaning {
+export function surfaceFact(
+  surface: readonly SurfaceFound[],
+  bore: Pick<Bore, 'ringTravelMm'>,
+): SurfaceMeaning {
   const found = surface.map((one) => surfaceMeaning(one, bore))
   return meanings.find((meaning) => found.includes(meaning)) ?? 'nothing-against'
 }

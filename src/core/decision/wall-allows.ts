@@ -20,7 +20,10 @@ export interface WallAllows {
  * Whether a wall may be bored and honed: as the manual says, else as is usual for its kind. A manual that lists
  * oversizes has the wall bored, but for plated and aluminium-silicon walls, where it must say so itself. Nothing of a wall whose kind is not recorded.
  */
-export function wallAllows(wall: Wall | undefined, { oversizesMm = [] }: Pick<Spec, 'oversizesMm'>): WallAllows {
+export function wallAllows(
+  wall: Wall | undefined,
+  { oversizesMm = [] }: Pick<Spec, 'oversizesMm'>,
+): WallAllows {
   if (!wall) return { boring: oversizesMm.length > 0, honing: false, from: 'not-known' }
   const { kind, mayBeBored, mayBeHoned } = wall
   const isAluminium = kind === 'plated-aluminium' || kind === 'aluminium-silicon'

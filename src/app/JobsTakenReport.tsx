@@ -1,10 +1,11 @@
 import { problemPlace, problemText } from '../words/problems'
 import { words } from '../words/words'
 import { showShelf } from './desk'
+import { damagedText } from './job-for-file'
 import { closeJobsTaken, type JobsTaken } from './questions'
 
 /** What became of each job in a file of all jobs. */
-export function JobsTakenReport({ taken, same, copied, refused, damagedPhotos, limits }: JobsTaken) {
+export function JobsTakenReport({ taken, same, copied, refused, damaged, limits }: JobsTaken) {
   const said = words.jobsTaken
   const toShelf = () => {
     closeJobsTaken()
@@ -17,7 +18,7 @@ export function JobsTakenReport({ taken, same, copied, refused, damagedPhotos, l
       <Names heading={said.same(same.length)} names={same} />
       <Names heading={said.limits(limits.taken.length)} names={limits.taken} />
       <Names heading={said.limitsUnread(limits.unread.length)} names={limits.unread} />
-      {damagedPhotos > 0 ? <p>{words.photographs.damaged(damagedPhotos)}</p> : null}
+      {damagedText(damaged) === undefined ? null : <p>{damagedText(damaged)}</p>}
       {refused.length > 0 ? <h3>{said.refused(refused.length)}</h3> : null}
       {refused.map(({ name, problems }) => (
         <section key={`${name} ${problems[0]?.path}`}>

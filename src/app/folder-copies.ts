@@ -7,8 +7,8 @@ import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { noteCopies } from './copy-reminder'
 import { slugOf } from './file-name'
+import { jobForFile } from './job-for-file'
 import { saveLoop } from './keeping'
-import { jobForFile } from './photographs-in-files'
 import { shelf, unlessShelfFails } from './shelf-here'
 
 declare global {

@@ -1,4 +1,3 @@
-import { withoutPhotographs } from '../job/embedded-photographs'
 import { isBundle } from '../job/job-bundle'
 import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
@@ -9,6 +8,7 @@ import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { noteCopies } from './copy-reminder'
 import { changeOver, layOut, say } from './desk'
+import { damagedText, jobFromFile } from './job-for-file'
 import { jobPen, saveLoop } from './keeping'
 import { ask, showProblems, showTable, tell } from './questions'
 import { shelf, unlessShelfFails } from './shelf-here'
@@ -24,12 +24,12 @@ export async function openFile(file: File): Promise<void> {
   if (isBundle(bytes)) return (await import('./open-jobs')).openJobs(file.name, bytes)
   const read = readJob(bytes)
   if (!read.ok) return showProblems(file.name, read.problems)
-  const { job: bare, photographs } = withoutPhotographs(read.job)
-  const job = await withIdentity(bare)
+  const fromFile = jobFromFile(read.job)
+  const job = await withIdentity(fromFile.job)
   if (job === undefined) return
-  const damaged =
-    photographs.length > 0 ? await unlessShelfFails((open) => open.photos.takeIn(photographs)) : []
-  if (damaged && damaged.length > 0) await tell(words.photographs.damaged(damaged.length))
+  const damaged = await unlessShelfFails((open) => fromFile.takeIn(open))
+  const said = damaged && damagedText(damaged)
+  if (said !== undefined) await tell(said)
   await changeOver(() => {
     layOut(job)
     say(words.file.opened(file.name))

@@ -1,5 +1,4 @@
 /** Takes the jobs of a file of all jobs to the shelf. */
-import { withoutPhotographs } from '../job/embedded-photographs'
 import { type BundledJob, readBundle } from '../job/job-bundle'
 import { newId } from '../job/new-id'
 import { sameValue } from '../job/same-value'
@@ -10,6 +9,7 @@ import { readKeptSpecs } from '../storage/kept-specs'
 import { words } from '../words/words'
 import { noteCopies } from './copy-reminder'
 import { nameOr } from './desk'
+import { jobFromFile } from './job-for-file'
 import { saveLoop } from './keeping'
 import { lookForKeptSpecs } from './kept-specs'
 import { type JobsTaken, showJobsTaken, showProblems } from './questions'
@@ -52,14 +52,22 @@ async function takeAll(
   const deleted = new Set(
     (await open.jobs.all()).flatMap(({ id, deletedAt }) => (deletedAt === undefined ? [] : [id])),
   )
-  const report = { taken: [], same: [], copied: [], refused: [], damagedPhotos: 0 } as Mutable
+  const report = {
+    taken: [],
+    same: [],
+    copied: [],
+    refused: [],
+    damaged: { photographs: 0, scans: 0 },
+  } as Mutable
   for (const each of jobs) {
     if (!each.ok) {
       report.refused.push({ name: nameOr(each.name), problems: each.problems })
       continue
     }
-    const { job, photographs } = withoutPhotographs(each.job)
-    report.damagedPhotos += (await open.photos.takeIn(photographs)).length
+    const { job, takeIn } = jobFromFile(each.job)
+    const { photographs, scans } = await takeIn(open)
+    report.damaged.photographs += photographs
+    report.damaged.scans += scans
     const how = await takeOne(open, job)
     if (how === 'same' && deleted.has(job.id)) {
       await open.jobs.markDeleted(job.id, false)
@@ -74,7 +82,7 @@ interface Mutable {
   same: string[]
   copied: string[]
   refused: JobsTaken['refused'][number][]
-  damagedPhotos: number
+  damaged: { photographs: number; scans: number }
 }
 
 /** A job of which another state is kept here comes beside it, as a copy. */

@@ -23,7 +23,7 @@ export interface JobsTaken {
   /** Those of which another state is kept here. */
   readonly copied: readonly string[]
   readonly refused: readonly { readonly name: string; readonly problems: readonly Problem[] }[]
-  readonly damagedPhotos: number
+  readonly damaged: { readonly photographs: number; readonly scans: number }
   /** Limits kept for other jobs: taken, and not readable. */
   readonly limits: { readonly taken: readonly string[]; readonly unread: readonly string[] }
 }

@@ -10,6 +10,7 @@ import { noteCopies } from './copy-reminder'
 import { nameOr, say } from './desk'
 import { download } from './download'
 import { fileName } from './file-name'
+import { jobForFileFrom, leftBehind } from './job-for-file'
 import { saveLoop } from './keeping'
 import { tell } from './questions'
 import { unlessShelfFails } from './shelf-here'
@@ -19,9 +20,9 @@ interface AllJobs {
   /** Records of the limits that are kept for other jobs. */
   readonly specs: string[]
   readonly ids: string[]
-  /** Names of jobs that cannot be read, and of jobs some of whose photographs are missing. */
+  /** Names of jobs that cannot be read, and of jobs some of whose scans or photographs are missing. */
   readonly leftOut: string[]
-  readonly withoutPhotos: string[]
+  readonly incomplete: string[]
 }
 
 /** Hands a file with every kept job, and its photographs, to the browser to be saved; says what it lacks. */
@@ -41,7 +42,7 @@ export async function saveAllToFile(): Promise<void> {
   const lacks = [
     ...(unsaved === undefined ? [] : [file.allWithoutChange]),
     ...(all.leftOut.length > 0 ? [file.allLeftOut(all.leftOut)] : []),
-    ...(all.withoutPhotos.length > 0 ? [file.allWithoutPhotos(all.withoutPhotos)] : []),
+    ...(all.incomplete.length > 0 ? [file.allIncomplete(all.incomplete)] : []),
   ]
   if (lacks.length > 0) await tell(lacks.join(' '))
 }
@@ -53,16 +54,16 @@ async function gathered(open: Shelf): Promise<AllJobs> {
     specs: specs.map((spec) => JSON.stringify(specRecord(spec))),
     ids: [],
     leftOut: unread.map(({ name }) => nameOr(name)),
-    withoutPhotos: [],
+    incomplete: [],
   }
   for (const { id, name, text } of await open.keptTexts()) {
     const read = text === undefined ? undefined : readJob(text)
     const isNewer = read?.ok === false && read.problems.some(({ code }) => code === 'newer-version')
     if (read?.ok) {
-      const { job, notHere, noRoom } = await open.photos.withPhotos(read.job)
-      all.texts.push(writeJob(job))
+      const forFile = await jobForFileFrom(open, read.job)
+      all.texts.push(writeJob(forFile.job))
       all.ids.push(id)
-      if (notHere.length + noRoom.length > 0) all.withoutPhotos.push(nameOr(name))
+      if (leftBehind(forFile) !== undefined) all.incomplete.push(nameOr(name))
     } else if (isNewer && text !== undefined) all.texts.push(text)
     else all.leftOut.push(nameOr(name))
   }

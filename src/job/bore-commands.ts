@@ -1,4 +1,5 @@
 import type { Bore, Role } from '../core/measured'
+import { patched } from './patch'
 import type { Job } from './schema'
 
 /** Adds a bore with the plan of the first one, measured with the same set-up. Its name is the next number. */
@@ -52,19 +53,38 @@ export function addSurvey(job: Job, boreId: string, ids: () => string): Job {
   })
 }
 
-/** Throws for the only survey: a bore has at least one. */
+/** Throws for the only survey: a bore has at least one. A scan that got its size from it has none then. */
 export function removeSurvey(job: Job, boreId: string, surveyId: string): Job {
-  return withSurveys(job, boreId, (surveys) => {
-    if (!surveys.some(({ id }) => id === surveyId)) throw new Error(`No survey with the id "${surveyId}"`)
-    if (surveys.length === 1) throw new Error('The only survey of a bore cannot be removed')
-    return surveys.filter(({ id }) => id !== surveyId)
-  })
+  return withSurveys(
+    job,
+    boreId,
+    (surveys) => {
+      if (!surveys.some(({ id }) => id === surveyId)) throw new Error(`No survey with the id "${surveyId}"`)
+      if (surveys.length === 1) throw new Error('The only survey of a bore cannot be removed')
+      return surveys.filter(({ id }) => id !== surveyId)
+    },
+    (scans) =>
+      scans.map((scan) => (scan.tieSurveyId === surveyId ? patched(scan, { tieSurveyId: undefined }) : scan)),
+  )
 }
 
-function withSurveys(job: Job, boreId: string, change: (surveys: Bore['surveys']) => Bore['surveys']): Job {
+type Scans = NonNullable<Bore['scans']>
+
+function withSurveys(
+  job: Job,
+  boreId: string,
+  change: (surveys: Bore['surveys']) => Bore['surveys'],
+  changeScans: (scans: Scans) => Scans = (scans) => scans,
+): Job {
   if (!job.bores.some(({ id }) => id === boreId)) throw new Error(`No bore with the id "${boreId}"`)
   const bores = job.bores.map((bore) =>
-    bore.id === boreId ? { ...bore, surveys: change(bore.surveys) } : bore,
+    bore.id === boreId
+      ? {
+          ...bore,
+          surveys: change(bore.surveys),
+          ...(bore.scans ? { scans: changeScans(bore.scans) } : {}),
+        }
+      : bore,
   )
   return { ...job, bores }
 }

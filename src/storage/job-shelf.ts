@@ -21,6 +21,7 @@ import { type KeptSpecs, keptSpecsOn } from './kept-specs'
 import { lastOpen } from './last-open'
 import { type PhotoStore, photoStoreOn } from './photo-store'
 import { type Knowing, type Saved, type SaveOptions, saveJob } from './save-job'
+import { type ScanStore, scanStoreOn } from './scan-store'
 import { type Connection, connectionTo } from './shelf-database'
 import { attempted, type Database, unlessFull, write } from './shelf-transaction'
 
@@ -66,6 +67,8 @@ export interface Shelf {
   readonly specs: KeptSpecs
   /** Photographs under their content. */
   readonly photos: PhotoStore
+  /** Radii of scans under their content. */
+  readonly scans: ScanStore
   /** Where copies outside the browser are written. */
   readonly copyFolder: CopyFolder
   /** Closes the database; it is opened again when it is needed. */
@@ -110,6 +113,7 @@ export async function openShelf({ now, connection = connectionTo() }: ShelfOptio
     jobs: jobListOn(attempt, now),
     specs: keptSpecsOn(attempt),
     photos: photoStoreOn(attempt),
+    scans: scanStoreOn(attempt),
     copyFolder: copyFolderOn(attempt),
     close: () => connection.close(),
   }

@@ -57,10 +57,12 @@ export interface ShelfDatabase extends DBSchema {
   specs: { key: string; value: unknown }
   /** Photographs, under their hash. */
   photos: { key: string; value: unknown }
+  /** Radii of scans, under their hash. */
+  scans: { key: string; value: unknown }
 }
 
 /** Version of the arrangement of stores, which is not the version of the job file. */
-export const databaseVersion = 2
+export const databaseVersion = 3
 
 /** Brings the stores from any earlier arrangement to this one; what they hold stays as it is. */
 export function arrangeStores(database: IDBPDatabase<ShelfDatabase>, oldVersion: number): void {
@@ -76,4 +78,5 @@ export function arrangeStores(database: IDBPDatabase<ShelfDatabase>, oldVersion:
     database.createObjectStore('specs', { keyPath: 'id' })
     database.createObjectStore('photos', { keyPath: 'hash' })
   }
+  if (oldVersion < 3) database.createObjectStore('scans', { keyPath: 'hash' })
 }

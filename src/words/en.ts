@@ -25,6 +25,7 @@ import { picture } from './english/picture'
 import { plan } from './english/plan'
 import { problems } from './english/problems'
 import { report } from './english/report'
+import { scans } from './english/scans'
 import { send } from './english/send'
 import { setUp } from './english/set-up'
 import { sheet } from './english/sheet'
@@ -70,6 +71,7 @@ export const en = {
   ...plan,
   ...simulation,
   ...surface,
+  ...scans,
   ...send,
   ...table,
   ...firstPage,

@@ -131,7 +131,7 @@ function plant(page: Page, record: object): Promise<void> {
   )
 }
 
-const storesOfVersion2 = ['aside', 'entries', 'history', 'jobs', 'marks', 'photos', 'specs', 'versions']
+const storesNow = ['aside', 'entries', 'history', 'jobs', 'marks', 'photos', 'scans', 'specs', 'versions']
 
 function storeNames(page: Page): Promise<string[]> {
   return page.evaluate(
@@ -281,7 +281,7 @@ test.describe('a shelf of the first arrangement', () => {
     expect(await stored(page, 'b')).toEqual(record('b', 'spoilt'))
     expect(await setAside(page)).toMatchObject([{ reason: 'unreadable', name: 'b', text: 'spoilt' }])
     expect(await page.evaluate(() => window.shelf.lastOpen())).toBe('a')
-    expect(await storeNames(page)).toEqual(storesOfVersion2)
+    expect(await storeNames(page)).toEqual(storesNow)
     expect(await read(page, 'a')).toEqual({
       ok: true,
       job: job('a', 'Saw'),
@@ -292,10 +292,134 @@ test.describe('a shelf of the first arrangement', () => {
     expect(await setAside(page)).toHaveLength(1)
   })
 
+  test('of the second arrangement loses nothing either: jobs, versions, specs, photographs and the rest', async ({
+    page,
+  }) => {
+    await openPage(page)
+    const holds = {
+      jobs: record('a', writeJob(job('a', 'Saw'))),
+      entries: { id: 'a', changedAt: '2024-01-01T00:00:00.000Z' },
+      history: { id: 'a', kept: 'as it was' },
+      specs: { id: 'spec', name: 'Saws' },
+      photos: { hash: 'ab', type: 'image/jpeg', bytes: 'bytes' },
+    }
+    await page.evaluate(
+      (records) =>
+        new Promise<void>((resolve, reject) => {
+          const opening = indexedDB.open('borewall', 2)
+          opening.onupgradeneeded = () => {
+            const database = opening.result
+            // As the Borewall before scans arranged its stores.
+            database.createObjectStore('jobs', { keyPath: 'id' })
+            database.createObjectStore('aside', { autoIncrement: true })
+            database.createObjectStore('marks')
+            database.createObjectStore('entries', { keyPath: 'id' }).createIndex('by-changed', 'changedAt')
+            database.createObjectStore('versions', { autoIncrement: true }).createIndex('by-job', 'jobId')
+            database.createObjectStore('history', { keyPath: 'id' })
+            database.createObjectStore('specs', { keyPath: 'id' })
+            database.createObjectStore('photos', { keyPath: 'hash' })
+          }
+          opening.onerror = () => reject(opening.error)
+          opening.onsuccess = () => {
+            const database = opening.result
+            const writing = database.transaction([...database.objectStoreNames], 'readwrite')
+            for (const [store, value] of Object.entries(records)) writing.objectStore(store).put(value)
+            writing.objectStore('marks').put('a', 'last-open')
+            writing.objectStore('versions').add({ jobId: 'a', text: 'earlier' })
+            writing.objectStore('aside').add({ reason: 'unreadable', setAsideAt: '', record: {} })
+            writing.oncomplete = () => {
+              database.close()
+              resolve()
+            }
+            writing.onabort = () => reject(writing.error)
+          }
+        }),
+      holds,
+    )
+    await openShelf(page)
+    expect(await page.evaluate(() => window.shelf.lastOpen())).toBe('a')
+    expect(await storeNames(page)).toEqual(storesNow)
+    const all = await page.evaluate(
+      () =>
+        new Promise<Record<string, unknown[]>>((resolve, reject) => {
+          const opening = indexedDB.open('borewall')
+          opening.onerror = () => reject(opening.error)
+          opening.onsuccess = () => {
+            const database = opening.result
+            const names = [...database.objectStoreNames]
+            const reading = database.transaction(names)
+            const found: Record<string, unknown[]> = {}
+            for (const name of names) {
+              const asked = reading.objectStore(name).getAll()
+              asked.onsuccess = () => {
+                found[name] = asked.result
+              }
+            }
+            reading.oncomplete = () => {
+              database.close()
+              resolve(found)
+            }
+          }
+        }),
+    )
+    expect(all).toEqual({
+      ...Object.fromEntries(Object.entries(holds).map(([store, value]) => [store, [value]])),
+      marks: ['a'],
+      versions: [{ jobId: 'a', text: 'earlier' }],
+      aside: [{ reason: 'unreadable', setAsideAt: '', record: {} }],
+      scans: [],
+    })
+  })
+
   test('has the same stores as a shelf that is opened for the first time', async ({ page }) => {
     await openShelf(page)
-    expect(await storeNames(page)).toEqual(storesOfVersion2)
+    expect(await storeNames(page)).toEqual(storesNow)
   })
+})
+
+test('a scan is kept under the hash of its record, goes with a file as far as there is room, and is missed when it is damaged', async ({
+  page,
+}) => {
+  await openShelf(page)
+  const scanned = (hash: string): Job => {
+    const base = job('a', 'Saw')
+    const [bore] = base.bores
+    if (!bore) throw new Error('A job has a bore')
+    const scans = [{ id: 'scan', hash, levels: 1, angles: 3, values: 2 }]
+    return { ...base, bores: [{ ...bore, scans }] }
+  }
+  const hash = await page.evaluate(() =>
+    window.shelf.scans.put({
+      depthsMm: [4, 8.5],
+      anglesDegrees: [0, 120, 240],
+      radiiUm: Float64Array.of(1, -2.5, Number.NaN, 0, 30012.345, 7),
+    }),
+  )
+  // As tests/unit/job/scan-bytes.test.ts has it from another implementation of SHA-256.
+  expect(hash).toBe('dad0cd923d10e51bbf6d5edc8b3039345fa42e13eb6847cfa7bc90407b7a0898')
+  const radii = await page.evaluate(
+    async (key) => [...((await window.shelf.scans.read(key))?.radiiUm ?? [])],
+    hash,
+  )
+  expect(radii).toEqual([1, -2.5, Number.NaN, 0, 30012.345, 7])
+  const [here, missing] = [scanned(hash), scanned('00'.repeat(32))]
+  const file = await page.evaluate((each) => window.shelf.scans.withScans(each), here)
+  expect(file).toMatchObject({ notHere: [], noRoom: [], job: { scans: [{ hash }] } })
+  expect(await page.evaluate((each) => window.shelf.scans.withScans(each), missing)).toEqual({
+    job: missing,
+    notHere: ['00'.repeat(32)],
+    noRoom: [],
+  })
+  const [embedded] = file.job.scans ?? []
+  if (!embedded) throw new Error('Expected the scan in the file')
+  const damaged = { ...embedded, base64: embedded.base64.replace(/.$/, '0') }
+  const takeIn = (scans: readonly (typeof embedded)[]) =>
+    page.evaluate((each) => window.shelf.scans.takeIn(each), scans)
+  expect(await takeIn([embedded, damaged, { ...embedded, hash: '11'.repeat(32) }])).toEqual([
+    hash,
+    '11'.repeat(32),
+  ])
+  expect(await page.evaluate((key) => window.shelf.scans.read(key), '11'.repeat(32))).toBeUndefined()
 })
 
 test.describe('a record that cannot be read', () => {
@@ -556,7 +680,7 @@ test.describe('a shelf that fails', () => {
     const upgraded = await newer.evaluate(
       () =>
         new Promise<string>((resolve) => {
-          const opening = indexedDB.open('borewall', 3)
+          const opening = indexedDB.open('borewall', 99)
           opening.onblocked = () => resolve('blocked')
           opening.onsuccess = () => resolve('open')
         }),

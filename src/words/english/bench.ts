@@ -109,13 +109,13 @@ export const bench = {
       `${count === 1 ? '1 job' : `${count} jobs`} written to ${name}`,
     allNone: 'No job is kept in this browser yet.',
     allTooLarge:
-      'All jobs together are larger than Borewall reads back. Save those with photographs each to a file of its own.',
+      'All jobs together are larger than Borewall reads back. Save those with scans or photographs each to a file of its own.',
     allWithoutChange:
       'The job on the bench is in the file as it was saved last, without what is not saved yet.',
     allLeftOut: (names: readonly string[]) =>
       `These could not be read and are not in the file: ${names.join('; ')}.`,
-    allWithoutPhotos: (names: readonly string[]) =>
-      `Of these some photographs are not in the file: ${names.join('; ')}.`,
+    allIncomplete: (names: readonly string[]) =>
+      `Of these some scans or photographs are not in the file: ${names.join('; ')}.`,
     duplicate: 'Copy as a new job',
     copyName: (name: string) => `${name}, copy`,
     defaultName: 'job',

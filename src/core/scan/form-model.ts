@@ -85,7 +85,7 @@ function normalEquations(model: FormModel, values: Float64Array, weights: Float6
     ),
   }
   const right = new Float64Array(size)
-  const sums = roomForSums(smoothHarmonics)
+  const sums = roomForSums(smoothHarmonics, table.angles)
   for (const [level, depth] of depthsMm.entries()) {
     levelSums(values, weights, level * table.angles, table, smoothHarmonics, sums)
     addLevel(system, right, { basis, columns, level, depth, line, ...sums })

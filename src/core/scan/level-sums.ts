@@ -7,6 +7,10 @@ import type { TurnTable } from './turn-table'
 export interface LevelSums {
   readonly matrix: Float64Array
   readonly right: Float64Array
+  /** Room to work in: sums of cosines and of sines, and values with their weights. */
+  readonly cosineSums: Float64Array
+  readonly sineSums: Float64Array
+  readonly weighted: Float64Array
 }
 
 /**
@@ -23,9 +27,7 @@ export function levelSums(
   into: LevelSums,
 ): void {
   const { angles, cosines, sines } = table
-  const cosineSums = new Float64Array(2 * harmonics + 1)
-  const sineSums = new Float64Array(2 * harmonics + 1)
-  const weighted = new Float64Array(angles)
+  const { cosineSums, sineSums, weighted } = into
   for (let i = 0; i < angles; i++) {
     const weight = weights[start + i] ?? 0
     weighted[i] = weight > 0 ? weight * (values[start + i] ?? 0) : 0
@@ -56,9 +58,15 @@ export function levelSums(
 }
 
 /** Room for the sums of a level. */
-export function roomForSums(harmonics: number): LevelSums {
+export function roomForSums(harmonics: number, angles: number): LevelSums {
   const size = 2 * harmonics + 1
-  return { matrix: new Float64Array(size * size), right: new Float64Array(size) }
+  return {
+    matrix: new Float64Array(size * size),
+    right: new Float64Array(size),
+    cosineSums: new Float64Array(size),
+    sineSums: new Float64Array(size),
+    weighted: new Float64Array(angles),
+  }
 }
 
 function fillMatrix(c: Float64Array, s: Float64Array, harmonics: number, matrix: Float64Array): void {

@@ -1,22 +1,27 @@
 import { flushSync } from 'react-dom'
 import { createRoot } from 'react-dom/client'
+import { HoursChart } from '../charts/HoursChart'
 import { ProfileChart } from '../charts/ProfileChart'
 import { SectionChart } from '../charts/SectionChart'
 import { type SvgNode, svgText } from '../charts/svg-file'
 import { UnrolledMap } from '../charts/UnrolledMap'
-import type { BoreFinding } from '../core/findings'
+import type { BoreFinding, Place } from '../core/findings'
 import type { Bore } from '../core/measured'
+import type { HoursCourse, HoursCourses } from '../core/outlook/hours-course'
 import { isoStep } from '../core/surface/exaggeration'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { wrap } from '../formats/plain-text'
+import { hoursCoursesOf } from '../job/hours-courses-of'
 import { jobStore } from '../job/job-store'
 import type { Job } from '../job/schema'
 import { exaggerationOfJob, findingOf, gridOfBore, surveyOf } from '../job/selectors'
 import type { ChartToSave } from '../pages/bench/chart-to-save'
+import { courseAt } from '../pages/bench/course-at'
 import { wallPaint } from '../scene/wall-palette'
 import { session } from '../session/session'
 import { boreHeading, surveySentence } from '../words/findings-page'
-import { degrees, depth, inMicrons, plain } from '../words/numbers'
+import { hoursSentences } from '../words/hours'
+import { degrees, depth, inMicrons, placeText, plain } from '../words/numbers'
 import { profileSentences } from '../words/profile'
 import { sectionSentences } from '../words/section'
 import { words } from '../words/words'
@@ -33,12 +38,19 @@ interface Drawn {
   readonly grid: WallGrid
   readonly exaggeration: number
   readonly chart: ChartToSave
+  readonly hours: DrawnHours | undefined
+}
+
+interface DrawnHours {
+  readonly courses: HoursCourses
+  readonly course: HoursCourse
 }
 
 const sizes = {
   map: { width: 720, height: 320 },
   section: { width: 560, height: 460 },
   profile: { width: 640, height: 420 },
+  hours: { width: 640, height: 400 },
 }
 const edge = 24
 const letter = 6.2
@@ -67,7 +79,15 @@ function drawnOf(chart: ChartToSave): Drawn | undefined {
   const finding = bore && findingOf(job, bore.id, surveyOf(bore, surveyId)?.id)
   const grid = bore && gridOfBore(job, bore.id, surveyId)
   if (!bore || !finding || !grid || exaggeration === undefined) return undefined
-  return { job, bore, finding, grid, exaggeration, chart }
+  const hours = chart.chart === 'hours' ? hoursOf(job, bore.id, chart.station) : undefined
+  if (chart.chart === 'hours' && !hours) return undefined
+  return { job, bore, finding, grid, exaggeration, chart, hours }
+}
+
+function hoursOf(job: Job, boreId: string, station: Place | undefined): DrawnHours | undefined {
+  const courses = hoursCoursesOf(job, boreId)
+  const course = typeof courses === 'string' ? undefined : courseAt(courses, station)
+  return course && typeof courses !== 'string' ? { courses, course } : undefined
 }
 
 /** The view drawn where nobody sees it, in the colours of paper, whatever the page looks like. */
@@ -85,7 +105,7 @@ function drawnApart(drawn: Drawn): SvgNode | undefined {
   return node
 }
 
-function View({ bore, finding, grid, exaggeration, chart }: Drawn) {
+function View({ bore, finding, grid, exaggeration, chart, hours }: Drawn) {
   const { pair } = finding
   const survey = surveyOf(bore, finding.surveyId)
   const size = sizes[chart.chart]
@@ -133,6 +153,17 @@ function View({ bore, finding, grid, exaggeration, chart }: Drawn) {
           letter={letter}
         />
       )
+    case 'hours':
+      return hours ? (
+        <HoursChart
+          {...hours}
+          bore={bore}
+          pointed={undefined}
+          onPoint={() => undefined}
+          letter={letter}
+          {...size}
+        />
+      ) : null
   }
 }
 
@@ -183,8 +214,9 @@ function onPaper(drawn: Drawn, picture: SvgNode): SvgNode {
   }
 }
 
-function titleOf({ exaggeration, chart }: Drawn): string {
+function titleOf({ exaggeration, chart, hours }: Drawn): string {
   const said = words.savedChart
+  if (hours) return `${words.hours.title(placeText(hours.course.place))}. ${said.hours}`
   const factor = words.picture.exaggerationIs(plain(exaggeration, exaggeration < 10 ? 1 : 0))
   if (chart.chart === 'map') return said.map
   if (chart.chart === 'section') return said.drawn(words.section.title(depth(chart.depthMm)), factor)
@@ -192,7 +224,7 @@ function titleOf({ exaggeration, chart }: Drawn): string {
 }
 
 function footOf(drawn: Drawn): string[] {
-  const { bore, finding, grid, chart } = drawn
+  const { bore, finding, grid, chart, hours } = drawn
   const said = words.savedChart
   const least = grid.deviationsUm.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY)
   const most = grid.deviationsUm.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY)
@@ -200,11 +232,12 @@ function footOf(drawn: Drawn): string[] {
     map: [said.lines(inMicrons(isoStep(most - least) / 1000))],
     section: sectionSentences(finding, chart.depthMm),
     profile: profileSentences(finding, bore, chart.axis.axisDegrees),
+    hours: hours ? hoursSentences(hours.course, hours.courses) : [],
   }[chart.chart]
   return [
     titleOf(drawn),
     sentences.join(' '),
-    chart.chart === 'map' ? said.mapMarks : said.marks,
+    ...(hours ? [] : [chart.chart === 'map' ? said.mapMarks : said.marks]),
     words.charts.between,
     words.cautions.manual,
     words.sentPicture.madeWith(words.app.name),

@@ -1,2 +1,3 @@
+export { HoursChart } from './HoursChart'
 export { ProfileChart } from './ProfileChart'
 export { SectionChart } from './SectionChart'

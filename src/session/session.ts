@@ -8,7 +8,7 @@ export interface Pointed {
 }
 
 /** The flat views of the wall, of which one is shown. */
-export type ChartName = 'map' | 'section' | 'profile'
+export type ChartName = 'map' | 'section' | 'profile' | 'hours'
 
 export type ViewName = 'front' | 'right' | 'rear' | 'left' | 'above' | 'free'
 

@@ -11,6 +11,7 @@ import { findings } from './english/findings'
 import { firstPage } from './english/first-page'
 import { gaugeCheck } from './english/gauge-check'
 import { growth } from './english/growth'
+import { hours } from './english/hours'
 import { instruments } from './english/instruments'
 import { keeping } from './english/keeping'
 import { keptSpecs } from './english/kept-specs'
@@ -62,6 +63,7 @@ export const en = {
   ...doubt,
   ...findings,
   ...growth,
+  ...hours,
   ...problems,
   ...report,
   ...blunders,

@@ -5,7 +5,7 @@ import { expect, expectAccessible, openApp, test, withoutPicture } from './bench
 
 const { charts } = words
 
-const tab = (page: Page, name: 'map' | 'section' | 'profile') =>
+const tab = (page: Page, name: 'map' | 'section' | 'profile' | 'hours') =>
   page.getByRole('tablist', { name: charts.views.label }).getByRole('tab', { name: charts.views[name] })
 
 async function middleOf(mark: Locator): Promise<{ x: number; y: number }> {
@@ -76,7 +76,7 @@ test('each view is saved as a drawing by itself, in the colours of paper, with w
   await page.emulateMedia({ colorScheme: 'dark' })
   await withoutPicture(page)
   await openApp(page)
-  for (const name of ['map', 'section', 'profile'] as const) {
+  for (const name of ['map', 'section', 'profile', 'hours'] as const) {
     await tab(page, name).click()
     if (name !== 'map') await expect(page.locator('.wall-chart')).toBeVisible()
     const download = page.waitForEvent('download')
@@ -97,17 +97,54 @@ test('each view is saved as a drawing by itself, in the colours of paper, with w
     expect(found.tag).toBe('svg')
     expect(found.ground).toBe('#ffffff')
     expect(found.ink).toBe('#20231f')
+    // The ink of paper, and none of that of the dark page.
+    expect(text).toContain('rgb(32, 35, 31)')
+    expect(text).not.toContain('rgb(233, 230, 222)')
     expect(found.said).toContain('Garden saw (invented)')
     expect(found.said).toContain('Hours run: 185.')
     expect(found.said).toContain(charts.between)
     expect(found.tags).not.toContain('script')
     expect(text).not.toMatch(/var\(--|href|aria-|light-dark/)
+    if (name === 'hours') expect(found.said).toContain('Size over hours run at 8 mm, 0°. Hours run across')
     if (name === 'section') expect(found.said).toContain('Round section at 8 mm. Form drawn × 500.')
   }
 })
 
+test('the course over hours is read out survey by survey, for the station that is chosen, with when the limit is met', async ({
+  page,
+}) => {
+  await withoutPicture(page)
+  await openApp(page, 'C')
+  await tab(page, 'hours').click()
+  await expect(
+    page.getByRole('img', { name: /^Size over hours run at 18 mm, 0°\. Meets 130\.200/ }),
+  ).toBeVisible()
+  await expect(page.locator('.hours-line')).toHaveCount(2)
+  await expectAccessible(page, '.flat-wall')
+  const list = page.getByRole('listbox', { name: words.hours.list('18 mm, 0°') })
+  await list.focus()
+  await page.keyboard.press('ArrowRight')
+  await expect(page.locator('.hours-pointed')).toHaveText(/^Survey 1 on 6 May 2019, 0 h: 130\.01\d ± 0\.008$/)
+  await page.keyboard.press('End')
+  await expect(page.locator('.hours-pointed')).toHaveText(/the latest that it meets its limit$/)
+  await expect(list.getByRole('option', { selected: true })).toHaveText(/the latest/)
+  await page
+    .getByRole('combobox', { name: words.hours.station, exact: true })
+    .selectOption({ label: '70 mm, 0°' })
+  await expect(page.getByRole('img', { name: /^Size over hours run at 70 mm, 0°\./ })).toBeVisible()
+  await page.emulateMedia({ media: 'print' })
+  await expect(page.locator('.unrolled-map')).toBeVisible()
+  await expect(page.locator('.hours-chart')).toBeVisible()
+})
+
 test.describe('on a phone in the dark', () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, colorScheme: 'dark' })
+
+  const tapped = {
+    section: { reading: 4, said: '8 mm · 90° · 54.016 ± 0.007 · a reading' },
+    profile: { reading: 2, said: '25 mm · 90° · 54.013 ± 0.007 · a reading' },
+    hours: { reading: 1, said: 'Survey 1, 185 h: 54.030 ± 0.007' },
+  }
 
   test('the views are chosen by tabs for gloves, and a tap on a reading points at it', async ({ page }) => {
     await withoutPicture(page)
@@ -115,18 +152,13 @@ test.describe('on a phone in the dark', () => {
     await page.getByRole('navigation').getByRole('button', { name: words.parts.narrow.wall }).tap()
     // What is said in the picture's place moves the views down.
     await expect(page.getByText(words.picture.trouble['no-webgl'])).toBeVisible()
-    for (const name of ['section', 'profile'] as const) {
+    for (const name of ['section', 'profile', 'hours'] as const) {
       await tab(page, name).tap()
       const chart = page.locator('.wall-chart')
       await expect(chart).toBeVisible()
-      await chart
-        .locator('.map-station')
-        .nth(name === 'section' ? 4 : 2)
-        .tap()
-      await expect(page.locator('.read-out p')).toHaveText(
-        name === 'section'
-          ? '8 mm · 90° · 54.016 ± 0.007 · a reading'
-          : '25 mm · 90° · 54.013 ± 0.007 · a reading',
+      await chart.locator('.map-station').nth(tapped[name].reading).tap()
+      await expect(page.locator(name === 'hours' ? '.hours-pointed' : '.read-out p')).toHaveText(
+        tapped[name].said,
       )
       const small = await page
         .locator('.flat-wall button')

@@ -5,7 +5,8 @@ import { readAlike } from '../gauge/read-alike'
 import type { Bore, Measured } from '../measured'
 import { type NextCheck, nextCheckOf } from './next-check'
 import { type Outlook, outlookOf } from './outlook'
-import { type NewBore, type Visit, type Wear, wearOf } from './wear'
+import { visitsOf } from './visits-of'
+import { type NewBore, type Wear, wearOf } from './wear'
 
 /** How much a bore has grown by its latest survey, and when it would meet its limit. */
 export interface Growth {
@@ -21,24 +22,16 @@ export interface Growth {
  * survey, and of a bore that never ran the next check alone. Not a part of `inspect`: worked out where it is shown.
  * Source: as for `wearOf`, `outlookOf` and `nextCheckOf`.
  */
-export function growthOf(measured: Measured, { bores, earlier }: Findings, finding: BoreFinding): Growth {
-  if (finding.role !== 'of-this-engine' || finding.stations.length === 0 || !bores.includes(finding)) {
-    return { wear: [] }
-  }
-  const bore = named(measured.bores, finding.boreId, 'bore')
-  const visitOf = (of: BoreFinding): Visit => ({
-    survey: named(bore.surveys, of.surveyId, 'survey'),
-    finding: of,
-  })
-  const visit = visitOf(finding)
+export function growthOf(measured: Measured, findings: Findings, finding: BoreFinding): Growth {
+  const found = visitsOf(measured, findings, finding)
+  if (!found) return { wear: [] }
+  const { bore, visit, before } = found
   const isNew = visit.survey.hoursRun === 0
-  const before = earlier
-    .filter((one) => one.boreId === bore.id && readAlike(one.gaugeKind, finding.gaugeKind))
-    .map(visitOf)
   const outlook = isNew ? undefined : outlookOf(visit, before)
   const nextCheck = nextCheckOf(measured, visit.survey, outlook)
+  const newBores = newBoresOf(measured, bore, finding, findings.bores)
   return {
-    wear: isNew ? [] : wearOf(bore, visit, before, newBoresOf(measured, bore, finding, bores)),
+    wear: isNew ? [] : wearOf(bore, visit, before, newBores),
     ...(outlook ? { outlook: withCheck(outlook, nextCheck) } : {}),
     ...(nextCheck ? { nextCheck } : {}),
   }

@@ -2,11 +2,11 @@ import type { KeyboardEvent } from 'react'
 import { type ChartName, showChart } from '../../session/session'
 import { words } from '../../words/words'
 
-const names: readonly ChartName[] = ['map', 'section', 'profile']
+const names: readonly ChartName[] = ['map', 'section', 'profile', 'hours']
 const before: readonly string[] = ['ArrowUp', 'ArrowLeft']
 const after: readonly string[] = ['ArrowDown', 'ArrowRight']
 
-/** Map, section and profile as tabs, one beneath the other beside the view or in a row above it. */
+/** Map, section, profile and course over hours as tabs, one beneath the other beside the view or in a row above it. */
 export function FlatTabs({
   shown,
   id,

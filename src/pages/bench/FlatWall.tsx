@@ -1,9 +1,11 @@
 import './flat-wall.css'
 import { type ReactNode, useId, useMemo, useState } from 'react'
 import type { MapPaint } from '../../charts/MapWall'
-import type { LimitPair } from '../../core/findings'
+import type { LimitPair, Place } from '../../core/findings'
 import type { WallGrid } from '../../core/surface/wall-grid'
+import { hoursCoursesOf } from '../../job/hours-courses-of'
 import { words } from '../../words/words'
+import { BoreHours } from './BoreHours'
 import { chartPlace } from './chart-place'
 import type { ChartToSave, SaveChart } from './chart-to-save'
 import { BoreProfile, BoreSection, type FlatChartProps, useLastPlace } from './FlatChart'
@@ -15,7 +17,7 @@ import type { OnBench } from './use-job'
 import { useSession } from './use-job'
 import type { Size } from './use-size'
 
-/** The wall flat: map, section or profile, with tabs to choose by. On paper always the map. */
+/** The wall flat: map, section, profile or its course over hours, with tabs to choose by. On paper always the map. */
 export function FlatWall(props: {
   readonly bench: OnBench
   readonly grid: WallGrid | undefined
@@ -31,27 +33,58 @@ export function FlatWall(props: {
   const marking = useSession((state) => state.marking)
   const chosen = useSession((state) => state.chart)
   const shown = onPaper || marking ? 'map' : chosen
-  const views = useFlatViews(shown !== 'map')
+  const views = useFlatViews(chosen !== 'map')
+  const [station, setStation] = useState<Place>()
   const last = useLastPlace()
   const place = useMemo(() => chartPlace({ survey, finding }, grid, last), [survey, finding, grid, last])
   const paint = useMemo(() => (grid ? paintOf(grid, finding.pair) : undefined), [grid, finding.pair, paintOf])
   const boxes = flatBoxes(box, shown)
   const chart =
     views && grid && paint && place ? { bench, views, grid, paint, place, letter: boxes.letter } : undefined
+  const canSave = shown !== 'hours' || typeof hoursCoursesOf(bench.job, bench.bore.id) !== 'string'
+  const ofHours = (of: FlatBoxes) =>
+    views ? (
+      <ChartBox boxes={of}>
+        <BoreHours
+          bench={bench}
+          views={views}
+          box={of.chart}
+          letter={of.letter}
+          station={station}
+          onStation={setStation}
+        />
+      </ChartBox>
+    ) : null
   return (
     <div className={boxes.isRow ? 'flat-wall is-row' : 'flat-wall'}>
       <div className="flat-head">
         <FlatTabs shown={shown} id={id} isRow={boxes.isRow} />
-        {save && grid && place ? (
-          <SaveButton save={save} chart={{ chart: shown, depthMm: place.depthMm, axis: place.axis }} />
+        {save && grid && place && canSave ? (
+          <SaveButton
+            save={save}
+            chart={{
+              chart: shown,
+              depthMm: place.depthMm,
+              axis: place.axis,
+              ...(station ? { station } : {}),
+            }}
+          />
         ) : null}
       </div>
       <div id={`${id}-panel`} role="tabpanel" aria-labelledby={`${id}-${shown}`} className="flat-panel">
         {shown === 'map' ? (
           map(boxes.chart)
+        ) : shown === 'hours' && grid ? (
+          ofHours(boxes)
         ) : (
-          <Chart shown={shown} chart={chart} boxes={boxes} isEmpty={!grid} />
+          <Chart
+            shown={shown === 'section' ? 'section' : 'profile'}
+            chart={chart}
+            boxes={boxes}
+            isEmpty={!grid}
+          />
         )}
+        {onPaper && chosen === 'hours' && grid ? ofHours(flatBoxes(box, 'hours')) : null}
       </div>
     </div>
   )
@@ -68,10 +101,14 @@ function Chart(props: {
   if (!chart) return null
   const View = shown === 'section' ? BoreSection : BoreProfile
   return (
-    <div className={boxes.isSideBelow ? 'flat-chart is-side-below' : 'flat-chart'}>
+    <ChartBox boxes={boxes}>
       <View {...chart} box={boxes.chart} />
-    </div>
+    </ChartBox>
   )
+}
+
+function ChartBox({ boxes, children }: { readonly boxes: FlatBoxes; readonly children: ReactNode }) {
+  return <div className={boxes.isSideBelow ? 'flat-chart is-side-below' : 'flat-chart'}>{children}</div>
 }
 
 /** Saves the view that is shown, and says under which name. */

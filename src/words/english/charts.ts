@@ -1,7 +1,13 @@
 /** The flat views of the wall: map, section and profile, and what is saved of them. */
 export const charts = {
   charts: {
-    views: { label: 'Flat views of the wall', map: 'Map', section: 'Section', profile: 'Profile' },
+    views: {
+      label: 'Flat views of the wall',
+      map: 'Map',
+      section: 'Section',
+      profile: 'Profile',
+      hours: 'Hours',
+    },
     between: 'What is drawn between readings is not measured.',
     save: 'Save as SVG',
     saveTitle: 'Save this view as a drawing that stays sharp at any size',
@@ -51,10 +57,11 @@ export const charts = {
   },
   /** Written on a view that is saved, and part of its file's name. */
   savedChart: {
-    fileParts: { map: 'map', section: 'section', profile: 'profile' },
+    fileParts: { map: 'map', section: 'section', profile: 'profile', hours: 'hours' },
     map: 'The wall unrolled, angle across, depth down.',
     drawn: (title: string, factor: string) => `${title}. ${factor}.`,
     lines: (step: string) => `Lines every ${step} on the diameter.`,
+    hours: 'Hours run across, size up in mm.',
     across: 'Size across in mm, depth down in mm.',
     marks: 'Hatched: nobody measured. Dotted: too close to call. Discs: readings; bars: their ± U (95 %).',
     mapMarks: 'Hatched: nobody measured. Dotted: too close to call. Discs: readings.',

@@ -1,5 +1,6 @@
 import type { Bore, Role } from '../core/measured'
 import { patched } from './patch'
+import { pistonsWithoutBore } from './piston-commands'
 import type { Job } from './schema'
 
 /** Adds a bore with the plan of the first one, measured with the same set-up. Its name is the next number. */
@@ -36,11 +37,12 @@ export function nextBoreName(bores: readonly Pick<Bore, 'name'>[]): string {
   return String(number)
 }
 
-/** Throws for the only bore: a job has at least one. */
+/** A piston that ran in it stays on the list. Throws for the only bore: a job has at least one. */
 export function removeBore(job: Job, boreId: string): Job {
   if (!job.bores.some(({ id }) => id === boreId)) throw new Error(`No bore with the id "${boreId}"`)
   if (job.bores.length === 1) throw new Error('The only bore of a job cannot be removed')
-  return { ...job, bores: job.bores.filter(({ id }) => id !== boreId) }
+  const bores = job.bores.filter(({ id }) => id !== boreId)
+  return { ...job, ...pistonsWithoutBore(job, boreId), bores }
 }
 
 /** Adds an occasion on which a bore is measured anew, with the plan and the set-up of its latest survey. */

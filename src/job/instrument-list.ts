@@ -6,6 +6,7 @@ import { entriesOf, isOfSizes } from '../core/diameter/entry'
 import type { Bore, GaugeKind, SetUp, StandardKind, Survey } from '../core/measured'
 import { readingConverter } from './convert-entry'
 import { withEntry } from './patch'
+import { pistonsUsing } from './piston-commands'
 import type { Job } from './schema'
 import { changeEntry } from './set-up-commands'
 
@@ -64,10 +65,12 @@ export function surveysUsing(job: Job, setUpId: string): readonly SurveyOfBore[]
   )
 }
 
-/** Takes an instrument out of its list. Throws for one that a set-up names. */
+/** Takes an instrument out of its list. Throws for one that a set-up or a piston names. */
 export function removeInstrument(job: Job, list: InstrumentList, id: string): Job {
   const [user] = setUpsUsing(job, list, id)
   if (user) throw new Error(`The set-up "${user.id}" uses "${id}"`)
+  const [piston] = list === 'gauges' ? [] : pistonsUsing(job, id)
+  if (piston) throw new Error(`The piston "${piston.id}" was measured with "${id}"`)
   if (!job[list].some((instrument) => instrument.id === id)) throw new Error(`Nothing with the id "${id}"`)
   const without = <T extends { readonly id: string }>(all: readonly T[]) =>
     all.filter((each) => each.id !== id)

@@ -9,9 +9,11 @@ import {
   setUpsUsing,
 } from '../../job/instrument-list'
 import { newId } from '../../job/new-id'
+import { pistonsUsing } from '../../job/piston-commands'
 import type { Job } from '../../job/schema'
 import { setGauge, setStandard, setThermometer } from '../../job/set-up-commands'
 import { gaugeName, setUpName, standardName, thermometerName } from '../../words/instrument-names'
+import { pistonName } from '../../words/piston-names'
 import { words } from '../../words/words'
 import { GaugeChecks, GaugeStudies } from './GaugeChecks'
 import { ListedRow } from './ListedRow'
@@ -111,7 +113,10 @@ function InstrumentRow(props: {
 }) {
   const { job, list, instrument, label, called, rename, children } = props
   const said = words.instruments
-  const users = setUpsUsing(job, list, instrument.id).map((setUp) => setUpName(setUp, job))
+  const users = [
+    ...setUpsUsing(job, list, instrument.id).map((setUp) => setUpName(setUp, job)),
+    ...pistonsUsing(job, instrument.id).map((piston) => pistonName(piston, job)),
+  ]
   return (
     <ListedRow
       users={users}

@@ -1,4 +1,4 @@
-/** The lists of instruments and settings that the surveys of a job share. */
+/** The lists of instruments and settings that the surveys of a job share, and what pistons are called. */
 export const instruments = {
   instruments: {
     title: 'Instruments',
@@ -42,5 +42,12 @@ export const instruments = {
     remove: (name: string) => `Remove ${name}`,
     stillUsed: (name: string, users: string) =>
       `${name} cannot go while it is used by ${users}. Choose another there first.`,
+  },
+  pistons: {
+    title: 'Pistons and rings',
+    loading: 'Loading…',
+    numbered: (number: number) => `piston ${number}`,
+    ofGrade: (grade: string) => `piston of grade ${grade}`,
+    oversized: (called: string, oversize: string) => `${called}, ${oversize}`,
   },
 }

@@ -1,6 +1,10 @@
 import type { BoreFinding, Contribution, Findings, StationFinding } from '../core/findings'
 import { crossedStudies } from '../core/gauge/crossed-study'
 import { growthOf } from '../core/outlook/growth'
+import { fitsOf } from '../core/piston/fits'
+import { oversizeChoice } from '../core/piston/oversize-choice'
+import { pairingOf } from '../core/piston/pairing'
+import { ringGapsOf } from '../core/ring/ring-gaps'
 import { budgetAtLargest } from '../core/uncertainty/budget'
 import { distributionOf } from '../core/uncertainty/distribution-of'
 import type { Job } from '../job/schema'
@@ -36,6 +40,9 @@ export function inspectJson(job: Job, findings: Findings): Record<string, unknow
       ...findings.bores.map((finding) => boreEntry(job, findings, finding, true)),
       ...findings.earlier.map((finding) => boreEntry(job, findings, finding, false)),
     ],
+    /** Which piston in which bore, and what the bores would be bored to. */
+    pairing: pairingOf(job, findings),
+    oversize: oversizeChoice(job, findings),
     gaugeChecks: findings.gaugeChecks.map((check) => ({ ...check, text: checkSentences(check).join(' ') })),
     crossedStudies: crossedStudies(job).map((study) => ({ ...study, text: studyText(study) })),
     stations: [...findings.bores, ...findings.earlier].flatMap((finding) =>
@@ -75,6 +82,9 @@ function boreEntry(job: Job, findings: Findings, finding: BoreFinding, latest: b
     doubt: doubtEntry(job, finding),
     differences: finding.differences,
     growth: growthOf(job, findings, finding),
+    /** How each piston on offer fits, by this survey. */
+    clearance: fitsOf(job, finding),
+    ringGap: ringGapsOf(job, finding),
     notes: finding.notes.map((note) => ({ ...note, text: noteText(note) })),
     questions: finding.blunders.map((blunder) => ({ ...blunder, text: blunderText(blunder) })),
     /** Slips that these readings could not have shown. */

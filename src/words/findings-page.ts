@@ -12,6 +12,8 @@ import { checkHeading, checkSentences } from './gauge-check'
 import { growthRows } from './growth-rows'
 import { degrees, depth, placeText, plain, plusMinusMicrons, sizeWithDoubt } from './numbers'
 import { oversizeSentence } from './oversize'
+import { type PistonRows, pistonRows } from './piston-rows'
+import { pistonWords } from './piston-words'
 import { studyWords } from './study-words'
 import { surfaceLines, surfaceSentence } from './surface'
 import { effectSentences } from './temperature'
@@ -57,14 +59,16 @@ export interface NamedJob extends Measured {
 export function findingsPage(job: NamedJob, findings: Findings): Passage[] {
   const said = words.report
   const name = job.name.trim() === '' ? said.untitled : job.name
+  const pistons = pistonRows(job, findings)
   return [
     { kind: 'title', text: said.title(name) },
     ...(job.invented ? [paragraph(said.invented)] : []),
     ...(job.machine ? [paragraph(said.machine(job.machine))] : []),
     ...noteParagraphs(job.note ?? ''),
     ...blockPassages(findings),
-    ...findings.bores.flatMap((finding) => borePassages(job, findings, finding)),
-    ...findings.earlier.flatMap((finding) => borePassages(job, findings, finding)),
+    ...enginePassages(pistons),
+    ...findings.bores.flatMap((finding) => borePassages(job, findings, finding, pistons)),
+    ...findings.earlier.flatMap((finding) => borePassages(job, findings, finding, pistons)),
     ...checkPassages(job, findings),
     ...studyPassages(job),
     ...cautionPassages(job, findings),
@@ -98,9 +102,27 @@ function blockPassages(findings: Findings): Passage[] {
   ]
 }
 
-function borePassages(job: NamedJob, findings: Findings, finding: BoreFinding): Passage[] {
+/** Which piston goes in which bore and what they would be bored to, where either can be said. */
+function enginePassages({ ofEngine }: PistonRows): Passage[] {
+  if (ofEngine.length === 0) return []
+  return [
+    { kind: 'heading', text: pistonWords.engineTitle },
+    { kind: 'entries', entries: ofEngine.map(entryOf) },
+  ]
+}
+
+function borePassages(
+  job: NamedJob,
+  findings: Findings,
+  finding: BoreFinding,
+  pistons: PistonRows,
+): Passage[] {
   const notes = noteTexts(finding)
-  const rows = [...findingRows(finding, findings), ...growthRows(job, findings, finding)]
+  const rows = [
+    ...findingRows(finding, findings),
+    ...growthRows(job, findings, finding),
+    ...pistons.ofBore(finding),
+  ]
   return [
     { kind: 'heading', text: boreHeading(boreOf(job, finding), finding) },
     paragraph(surveySentence(surveyOf(job, finding))),

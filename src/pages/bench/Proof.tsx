@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { lazy, type ReactNode, Suspense } from 'react'
 import type { Row } from '../../words/findings'
 import { cautions, findingRows, noteTexts, temperatureSentence } from '../../words/findings'
 import { growthRows } from '../../words/growth-rows'
@@ -18,6 +18,9 @@ import { BudgetTable } from './BudgetTable'
 import { FindingRow } from './FindingRow'
 import { Questions } from './Questions'
 import type { OnBench } from './use-job'
+
+/** Seldom there with the first number: fetched once there is a piston, a ring gap or an oversize to speak of. */
+const PistonFindings = lazy(async () => ({ default: (await import('./PistonFindings')).PistonFindings }))
 
 /** Right: questions, the verdict in one sentence, its lean, the findings, and what was not shown. */
 export function Proof({
@@ -53,12 +56,21 @@ export function Proof({
           ))}
         </ul>
       ) : null}
+      {speaksOfPistons(bench) ? (
+        <Suspense fallback={null}>
+          <PistonFindings bench={bench} onOpen={onOpen} />
+        </Suspense>
+      ) : null}
       <BudgetTable bench={bench} simulation={simulation} />
       <OtherRules rows={rows.filter((row) => row.rank === 'minor')} />
       <TextList title={words.notes.title} texts={noteTexts(finding)} />
       <TextList title={words.cautions.title} texts={cautions(finding, bore)} />
     </section>
   )
+}
+
+function speaksOfPistons({ job, survey }: OnBench): boolean {
+  return job.pistons !== undefined || job.spec.oversizesMm !== undefined || survey.ringGaps !== undefined
 }
 
 function beside(finding: OnBench['finding']): string[] {

@@ -1,0 +1,177 @@
+import type { ClearanceRule, PistonState } from '../../core/measured'
+import type { FitReason, FitSide, FitVerdict } from '../../core/piston/fits'
+import type { OversizeReason } from '../../core/piston/oversize-choice'
+import type { PistonGap } from '../../core/piston/piston-size'
+import type { GapVerdict } from '../../core/ring/ring-gaps'
+
+/** Pistons, their clearance, the oversize to bore to, and ring gaps. */
+export const piston = {
+  engineTitle: 'Pistons and oversize for the engine',
+  states: {
+    fitted: 'ran in a bore',
+    'at-hand': 'is at hand',
+    obtainable: 'can be had',
+  } satisfies Record<PistonState, string>,
+  clearance: {
+    name: (piston: string) => `Clearance, ${piston}`,
+    ranHere: 'ran here',
+    range: (least: string, most: string) => `${least} to ${most} µm`,
+    one: (clearance: string) => `${clearance} µm`,
+    withDoubt: (microns: string, doubt: string) => `${microns} ± ${doubt}`,
+    /** Which temperature the figure holds at. */
+    atRest: (temperature: string) => `at rest at ${temperature}`,
+    asMeasured: (figure: string, bore: string, piston: string) =>
+      bore === piston
+        ? `${figure} as measured at ${bore}`
+        : `${figure} as measured, the bore at ${bore} and the piston at ${piston}`,
+    rules: {
+      'smallest-to-largest': 'smallest bore less piston to largest bore less piston',
+      'largest-bore': 'largest bore less piston',
+      'mean-bore': 'mean of the bore less piston',
+      'smallest-bore': 'smallest bore less piston',
+    } satisfies Record<ClearanceRule, string>,
+    read: (size: string) => `piston ${size} at 20 °C`,
+    fromRange: (size: string) => `piston about ${size}, not measured: the middle of the sizes it may have`,
+    window: {
+      both: {
+        service: (min: string, max: string) => `at least ${min} µm, in service at most ${max} µm`,
+        new: (min: string, max: string) => `${min} to ${max} µm when new`,
+      },
+      min: (min: string) => `at least ${min} µm`,
+      max: {
+        service: (max: string) => `in service at most ${max} µm`,
+        new: (max: string) => `at most ${max} µm when new`,
+      },
+      none: 'no clearance from the manual entered',
+    },
+    verdicts: {
+      inside: 'fits',
+      'too-tight': 'too tight',
+      'too-loose': 'too loose',
+      'too-close': 'too close to call',
+    } satisfies Record<FitVerdict, string>,
+    leans: {
+      inside: (chances: string) => `${chances} that it fits`,
+      'too-tight': (chances: string) => `${chances} that it is too tight`,
+      'too-loose': (chances: string) => `${chances} that it is too loose`,
+    } satisfies Record<FitSide, (chances: string) => string>,
+    even: 'about even whether it fits',
+    asNew: {
+      inside: 'within the clearance of new parts too',
+      'too-tight': 'tighter than new parts may be',
+      'too-loose': (max: string) => `looser than new parts may be, ${max} µm`,
+      'too-close': (max: string) => `too close to call against the ${max} µm of new parts`,
+    },
+    unknown: {
+      'no-size': 'nobody measured it and no sizes are given for it',
+      'no-readings': 'no readings of this bore where the rings run',
+      'other-oversize': 'it is for another oversize',
+      'other-height':
+        'measured at another height than the manual asks for, so that its limits do not speak of it',
+    } satisfies Record<FitReason, string>,
+    notYet: 'not yet',
+    provisional: (gaps: readonly string[]) => `provisional: not recorded ${gaps.join(', ')}`,
+    gaps: {
+      'no-micrometer': 'which micrometer measured the piston',
+      'no-micrometer-check': 'what that micrometer reads on its own standard',
+      'no-piston-temperature': 'temperature of the piston',
+      'no-micrometer-temperature': 'temperature of the micrometer',
+      'no-height': 'height at which the piston was measured',
+    } satisfies Record<PistonGap, string>,
+    others: 'Other pistons',
+    othersFit: (fitting: number, all: number) =>
+      fitting === 0
+        ? 'none fits'
+        : all === fitting
+          ? all === 1
+            ? 'fits'
+            : 'all fit'
+          : `${fitting} of ${all} fit`,
+    other: (piston: string, figure: string, verdict: string) =>
+      figure === '' ? `${piston}: ${verdict}` : `${piston}: ${figure}, ${verdict}`,
+  },
+  pairing: {
+    name: 'Which piston in which bore',
+    one: 'Piston nearest the middle of the window',
+    served: (served: number, all: number) =>
+      served === all ? 'all served' : `${served} of ${all} bores served`,
+    nothing: 'none fits',
+    pair: (bore: string, piston: string) => `${bore}: ${piston}`,
+    close: (pair: string) => `${pair} (too close to call)`,
+    worst: (departure: string, middle: string, bore: string) =>
+      `at its worst ${departure} µm off the middle of the window, ${middle} µm, in bore ${bore}`,
+    worstAlone: (departure: string, middle: string) => `at its worst ${departure} µm off it, ${middle} µm`,
+    closeAlone: 'too close to call whether it fits',
+    fitNone: (bores: string) => `no piston on offer fits ${bores}`,
+    left: (bores: string) => `no piston is left for ${bores}`,
+    notMeasured: (bores: string) => `not measured: ${bores}`,
+    spare: (pistons: string) => `not needed: ${pistons}`,
+  },
+  oversize: {
+    name: 'Next oversize',
+    each: 'each bore its own',
+    none: 'none',
+    open: 'not known',
+    alike: 'all cylinders alike',
+    order: (bores: string) => `bore in this order, the worst first: ${bores}`,
+    bore: (bore: string, largest: string, cleanUp: string, needed: string) =>
+      `${bore} (${largest} + ${cleanUp} = ${needed})`,
+    boreTo: (bore: string, oversize: string) => `${bore} to ${oversize}`,
+    off: (bore: string, least: string, most: string) => `off ${bore} ${least} to ${most} mm`,
+    close: 'too close to call whether it cleans up: bore the worst first and look',
+    proven: 'cleans up',
+    hint: (cleanUp: string) =>
+      `${cleanUp} mm to clean up is a hint from memory of the trade: enter the manual's`,
+    pistons: (pistons: string) => `pistons on offer for it: ${pistons}`,
+    noPistons: 'no piston for it is on the list',
+    notMeasured: (bores: string) => `not measured: ${bores}`,
+    honed: 'the last of it is honed; a machinist says how much',
+    why: {
+      plated: (bore: string) =>
+        `bore ${bore} is plated: it has no oversize; a plater strips and plates it anew`,
+      'own-process': (bore: string) =>
+        `bore ${bore} is aluminium-silicon: only the process of its own that the manual gives`,
+      'manual-forbids': (bore: string) => `the manual forbids boring bore ${bore}`,
+      'wall-not-recorded': (bore: string) => `say first what the wall of bore ${bore} is`,
+      'no-readings': () => 'needs readings',
+      'no-standard-size': () => 'needs the smallest new size',
+      'none-given': () => 'no oversizes from the manual entered',
+      'none-large-enough': (bore: string, cleanUp: string) =>
+        `none in the manual is large enough for bore ${bore} with ${cleanUp} mm to clean up: a sleeve or another cylinder`,
+    } satisfies Record<OversizeReason, (bore: string, cleanUp: string) => string>,
+  },
+  gap: {
+    name: 'Ring gap',
+    range: (least: string, most: string) => `${least} to ${most} mm`,
+    one: (gap: string) => `${gap} mm`,
+    each: (doubt: string) => `each ± ${doubt} by feeler`,
+    typical: 'the doubt of the feeler is a typical one',
+    onlyLand: 'only on wall that the rings never touch: not judged',
+    window: {
+      min: (min: string) => `at least ${min} mm`,
+      max: {
+        service: (max: string) => `in service at most ${max} mm`,
+        new: (max: string) => `at most ${max} mm when new`,
+      },
+      none: 'no ring gap from the manual entered',
+    },
+    verdicts: {
+      inside: 'inside',
+      'too-small': 'too small',
+      'too-large': 'too large',
+      'too-close': 'too close to call',
+    } satisfies Record<GapVerdict, string>,
+    leans: {
+      inside: (chances: string) => `${chances} that it is inside`,
+      'too-small': (chances: string) => `${chances} that it is too small`,
+      'too-large': (chances: string) => `${chances} that it is too large`,
+    },
+    taper: 'Taper by ring gaps',
+    taperBetween: (top: string, bottom: string) => `${top} less ${bottom}, the gaps over π`,
+    coarse: (doubt: string) => `too coarse to tell a taper under ${doubt}`,
+    byGauge: (figure: string, differs: boolean) =>
+      differs
+        ? `the gauge says ${figure}: they differ beyond their doubt, so one of the two has a slip`
+        : `the gauge says ${figure}: they agree as far as a feeler can tell`,
+  },
+} as const

@@ -30,24 +30,49 @@ const wallPerK: Record<WallKind, number> = {
   steel: 11.5e-6,
 }
 
+/** Errors that all visits to an engine share: of its gauge, of the standard, of the wall and of the thermometer. */
+export interface SharedErrors {
+  readonly sigmaUm: number
+  readonly alphaWall: number
+  readonly alphaStandard: number
+  readonly referenceOffK: number
+  readonly standardOffMm: number
+}
+
+export function sharedErrors(c: SimulatedCase, random: SeededRandom): SharedErrors {
+  const preset = presetOf(c.gauge)
+  const freedom = preset.repeatabilityDegreesOfFreedom
+  return {
+    sigmaUm: preset.repeatabilityUm * Math.sqrt(freedom / random.chiSquared(freedom)),
+    alphaWall: wallPerK[c.wall] * (1 + random.rectangular(0.1)),
+    alphaStandard: 11.5e-6 + random.rectangular(1e-6),
+    referenceOffK: random.normal(1),
+    standardOffMm: random.normal(standardUm[standardOf(c)] / 1000),
+  }
+}
+
+function standardOf({ gauge }: SimulatedCase): 'ring' | 'micrometer' {
+  return gauge === 'dial-0.001-ring' || gauge === 'air-plug' ? 'ring' : 'micrometer'
+}
+
 /**
  * A survey, and a second of a like bore with the same setting, whose errors are drawn from the typical figures
  * of the gauge: normal or rectangular as the budget has them, the gauge's own standard deviation from what its
  * degrees of freedom leave open, readings rounded to the step.
  */
-export function simulatedSurvey(c: SimulatedCase, random: SeededRandom): Measured {
+export function simulatedSurvey(
+  c: SimulatedCase,
+  random: SeededRandom,
+  shared: SharedErrors = sharedErrors(c, random),
+): Measured {
+  const { sigmaUm, alphaWall, alphaStandard } = shared
   const preset = presetOf(c.gauge)
   const entry = c.entry ?? 'deviation'
-  const standard = c.gauge === 'dial-0.001-ring' || c.gauge === 'air-plug' ? 'ring' : 'micrometer'
-  const freedom = preset.repeatabilityDegreesOfFreedom
-  const sigmaUm = preset.repeatabilityUm * Math.sqrt(freedom / random.chiSquared(freedom))
+  const standard = standardOf(c)
   // True diameters fall anywhere between two marks, those of one bore apart by no whole number of steps.
   const readTo = (um: number, mark: number) => (Math.round(um / preset.stepUm - mark) + mark) * preset.stepUm
-  const alphaWall = wallPerK[c.wall] * (1 + random.rectangular(0.1))
-  const alphaStandard = 11.5e-6 + random.rectangular(1e-6)
-  const referenceC = c.referenceC + random.normal(1)
-  const trueSettingMm =
-    settingMm + random.normal(standardUm[standard] / 1000) + random.normal((preset.settingUm ?? 0) / 1000)
+  const referenceC = c.referenceC + shared.referenceOffK
+  const trueSettingMm = settingMm + shared.standardOffMm + random.normal((preset.settingUm ?? 0) / 1000)
   const standardMm = trueSettingMm * (1 + alphaStandard * (referenceC - 20))
   const driftUm = random.rectangular(preset.driftHalfWidthUm ?? 0)
   // Zeros are read with the gauge's own scatter; the budget lets rounding into repeatability only.

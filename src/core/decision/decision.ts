@@ -95,7 +95,7 @@ const telling: { readonly [Name in FactName]?: readonly DecisionFacts[Name][] } 
   clearance: ['inside', 'too-loose', 'too-tight', 'too-close'],
   otherPiston: ['fits'],
   outlook: ['ahead', 'now', 'shrunk'],
-  ringGap: ['above', 'too-close', 'inside'],
+  ringGap: ['above', 'below', 'too-close', 'inside'],
 }
 
 /** Words that are no reason, though a rule may ask for them. */
@@ -160,7 +160,7 @@ function detailsOf(
 ): Partial<
   Pick<KnownDecision, 'checkAtHours' | 'checkOn' | 'measure' | 'nextPistonId' | 'oversizeMm' | 'honeAtMostMm'>
 > {
-  const { growth, pistons } = evidence
+  const { growth, pistons, boring } = evidence
   switch (outcome) {
     case 'run-on': {
       const { hours, date } = growth.nextCheck ?? {}
@@ -179,6 +179,7 @@ function detailsOf(
     case 'clean-and-measure-again':
       return { measure: measureAgainOf(evidence, facts) }
     case 'bore-oversize':
+      return boring.oversizeMm === undefined ? {} : { oversizeMm: boring.oversizeMm }
     case 're-plate':
     case 'replace-or-sleeve':
       return {}

@@ -3,6 +3,9 @@ import type { BoreFinding, Findings } from '../findings'
 import type { Bore, Measured, SetUp, Survey } from '../measured'
 import { type Growth, growthOf } from '../outlook/growth'
 import { fitsOf } from '../piston/fits'
+import { oversizeChoice } from '../piston/oversize-choice'
+import { type RingGaps, ringGapsOf } from '../ring/ring-gaps'
+import { type BoringOf, boringOf } from './oversize-fact'
 import { type PistonChoice, pistonChoice } from './piston-choice'
 
 /** What the facts of a bore are gathered from. */
@@ -15,6 +18,8 @@ export interface Evidence {
   readonly setUp: SetUp
   readonly growth: Growth
   readonly pistons: PistonChoice
+  readonly boring: BoringOf
+  readonly ringGaps: RingGaps
 }
 
 /** Everything that a decision about a bore of this engine by its latest survey rests on. Throws for a bore that the job has not. */
@@ -30,5 +35,7 @@ export function evidenceOf(measured: Measured, findings: Findings, finding: Bore
     setUp: named(measured.setUps, survey.setUpId, 'set-up'),
     growth: growthOf(measured, findings, finding),
     pistons: pistonChoice(fitsOf(measured, finding)),
+    boring: boringOf(bore, finding, oversizeChoice(measured, findings)),
+    ringGaps: ringGapsOf(measured, finding),
   }
 }

@@ -14,8 +14,7 @@ export type Better =
   | 'try-nail'
   | 'enter-ring-travel'
   | 'set-by-ring'
-  | 'close-zero'
-  | 'record-temperatures'
+  | 'record-what-is-missing'
   | 'repeat-three-times'
   | 'repeat-five-times'
   | 'two-contacts'
@@ -113,8 +112,7 @@ type Shape = ShapeFinding<OvalityRule> | ShapeFinding<TaperRule>
 
 function openPlaces({ finding, growth, pistons }: Evidence, facts: DecisionFacts): Place[] {
   const { verdict } = finding
-  const isOpen = (word: string) =>
-    word === 'too-close' || (word === 'above' && facts.grounds === 'one-reading')
+  const isOpen = (word: string) => word === 'too-close' || (word === 'above' && facts.grounds !== 'repeated')
   const ofShape = (shape: Shape | undefined) => (shape?.known ? [shape.larger, shape.smaller] : [])
   const all: Place[] = [
     ...(isOpen(facts.size) && verdict.known
@@ -135,11 +133,9 @@ function betterOf(evidence: Evidence, facts: DecisionFacts, places: readonly Pla
   const { finding, measured, setUp } = evidence
   const standard = measured.standards.find(({ id }) => id === setUp.standardId)
   const isOfSize = [facts.size, facts.clearance].includes('too-close') || facts.outlook === 'now'
-  const missing = finding.provisional
   return [
-    ...(isOfSize && missing.includes('no-closing-zero') ? (['close-zero'] as const) : []),
-    ...(isOfSize && missing.some((reason) => reason.endsWith('temperature'))
-      ? (['record-temperatures'] as const)
+    ...((isOfSize || facts.grounds === 'assumed') && finding.provisional.length > 0
+      ? (['record-what-is-missing'] as const)
       : []),
     ...(isOfSize && standard?.kind === 'micrometer' ? (['set-by-ring'] as const) : []),
     ...(places.some((place) => repeatsAt(evidence, place) < 3 || isReadOnce(finding.stations, place))

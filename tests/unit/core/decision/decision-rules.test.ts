@@ -195,13 +195,19 @@ const specification: readonly (readonly [about: string, cases: readonly Case[]])
         'over by one reading that nobody repeated',
         { size: 'above', grounds: 'one-reading', ...boreable },
         again,
-        'out-by-one-reading',
+        'out-on-weak-grounds',
       ],
       [
         'the same, plated',
         { ...plated, taper: 'above', grounds: 'one-reading' },
         again,
-        'out-by-one-reading',
+        'out-on-weak-grounds',
+      ],
+      [
+        'over, with assumed values for what was not recorded',
+        { size: 'above', grounds: 'assumed', ...boreable },
+        again,
+        'out-on-weak-grounds',
       ],
       [
         'over its limit and too close to another: the limit decides',

@@ -64,7 +64,8 @@ function readOnce(evidence: Evidence, facts: DecisionFacts, behind: readonly Fac
     return asks(name) && facts[name] !== 'no-limit' && found?.known ? [found.larger, found.smaller] : []
   }
   const places = [
-    ...(asks('size') && finding.verdict.known ? [finding.verdict.deciding] : []),
+    // What may be cut, or how long it may run, hangs on the size whichever rule decides.
+    ...(finding.verdict.known ? [finding.verdict.deciding] : []),
     ...shape('ovality'),
     ...shape('taper'),
     ...(asks('plating') && growth.wear[0] && facts.plating !== 'not-known' ? [growth.wear[0].largest] : []),
@@ -104,7 +105,7 @@ function ofPistons({ pistons }: Evidence, facts: DecisionFacts, outcome: Outcome
   if (outcome === 'run-on' && facts.clearance === 'not-judged') return ['clearance-not-judged']
   const fit = outcome === 'next-piston' ? pistons.next : pistons.atHand
   return [
-    ...(outcome === 'next-piston' && facts.otherPiston === 'too-close'
+    ...(outcome === 'next-piston' && pistons.next?.verdict === 'too-close'
       ? (['other-piston-too-close'] as const)
       : []),
     ...(outcome === 'next-piston' &&

@@ -81,7 +81,7 @@ export function decisionFrom(evidence: Evidence): Decision {
     changes: changesOf(facts, outcome),
     hints: hintsOf(evidence, facts, outcome, behind),
     cautions: cautionsOf(evidence, facts, outcome),
-    ...detailsOf(evidence, facts, outcome),
+    ...detailsOf(evidence, facts, outcome, behind),
   }
 }
 
@@ -139,7 +139,7 @@ function whereOf(evidence: Evidence, fact: FactName): Pick<DecisionReason, 'row'
       return of('outlook', growth.outlook?.known ? growth.outlook.place : undefined)
     case 'clearance':
     case 'otherPiston': {
-      const fit = fact === 'clearance' ? pistons.atHand : pistons.next
+      const fit = fact === 'clearance' ? pistons.atHand : pistons.others[0]
       return fit ? of(`clearance:${fit.pistonId}`, fit.most?.place) : {}
     }
     case 'ringGap':
@@ -157,6 +157,7 @@ function detailsOf(
   evidence: Evidence,
   facts: DecisionFacts,
   outcome: Outcome,
+  behind: readonly FactName[],
 ): Partial<
   Pick<KnownDecision, 'checkAtHours' | 'checkOn' | 'measure' | 'nextPistonId' | 'oversizeMm' | 'honeAtMostMm'>
 > {
@@ -177,7 +178,7 @@ function detailsOf(
     }
     case 'measure-again-better':
     case 'clean-and-measure-again':
-      return { measure: measureAgainOf(evidence, facts) }
+      return { measure: measureAgainOf(evidence, facts, behind) }
     case 'bore-oversize':
       return boring.oversizeMm === undefined ? {} : { oversizeMm: boring.oversizeMm }
     case 're-plate':

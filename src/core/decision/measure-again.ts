@@ -2,7 +2,8 @@ import { proof } from '../conformity/conformity'
 import type { Place, ShapeFinding } from '../findings'
 import type { OvalityRule, TaperRule } from '../measured'
 import { studentQuantile } from '../statistics/student'
-import type { DecisionFacts } from './decision-facts'
+import { isCommon } from '../uncertainty/combine'
+import type { DecisionFacts, FactName } from './decision-facts'
 import type { Evidence } from './evidence'
 import { isAt, isReadOnce } from './grounds-fact'
 import { type ReadingsTrouble, readingsTroubles } from './readings-fact'
@@ -17,6 +18,7 @@ export type Better =
   | 'record-what-is-missing'
   | 'repeat-three-times'
   | 'repeat-five-times'
+  | 'finer-gauge'
   | 'two-contacts'
   | 'more-axes'
   | 'enter-travel'
@@ -34,7 +36,13 @@ export interface MeasureAgain {
 }
 
 /** The stations that keep a decision open, and how to read them better than before. */
-export function measureAgainOf(evidence: Evidence, facts: DecisionFacts): MeasureAgain {
+export function measureAgainOf(
+  evidence: Evidence,
+  all: DecisionFacts,
+  behind: readonly FactName[],
+): MeasureAgain {
+  // What is open beside the rule's own facts is settled another time.
+  const facts = { ...all, ...(behind.includes('clearance') ? {} : { clearance: 'not-judged' as const }) }
   const { finding, setUp } = evidence
   const troubles = readingsTroubles(finding, setUp)
   if (facts.readings !== 'sound') return { places: troublePlaces(evidence, troubles), better: troubles }
@@ -45,7 +53,12 @@ export function measureAgainOf(evidence: Evidence, facts: DecisionFacts): Measur
   const ofShape = shapeSettledBy(evidence, facts)
   return {
     places,
-    better: betterOf(evidence, facts, places),
+    better: [
+      ...betterOf(evidence, facts, places),
+      ...(ofShape !== undefined && ofShape < leastOfShape(evidence, places)
+        ? (['finer-gauge'] as const)
+        : []),
+    ],
     ...(facts.size === 'too-close' && settled !== undefined ? { expandedMm: settled } : {}),
     ...(ofShape === undefined ? {} : { shapeExpandedMm: ofShape }),
   }
@@ -71,6 +84,18 @@ function shapeSettledBy({ finding }: Evidence, facts: DecisionFacts): number | u
     return (shape.lean === 'above' ? above : inside) ?? []
   })
   return needed.length === 0 ? undefined : Math.min(...needed)
+}
+
+/** The U that the difference of two such stations keeps however often they are read, mm. */
+function leastOfShape({ finding }: Evidence, places: readonly Place[]): number {
+  const kept = finding.stations
+    .filter((s) => places.some((place) => isAt(s, place)))
+    .map(({ contributions }) =>
+      Math.hypot(
+        ...contributions.filter((c) => !isCommon(c) && c.kind !== 'repeatability').map((c) => c.signedMm),
+      ),
+    )
+  return studentQuantile(0.975, Number.POSITIVE_INFINITY) * Math.SQRT2 * Math.min(...kept)
 }
 
 function ownMm(

@@ -27,6 +27,7 @@ import { SendButton } from './SendButton'
 import { ShelfLater } from './ShelfLater'
 import { SimulationCheck } from './SimulationCheck'
 import { themeStore } from './theme'
+import { useScanFigures } from './use-scan-figures'
 
 /** Nobody waits for it before the first number. */
 const ComparePage = lazy(async () => {
@@ -92,6 +93,7 @@ function BenchPage() {
   const theme = useStore(themeStore, (state) => state.theme)
   const [impossible, setImpossible] = useState(false)
   useEffect(markFirstNumbers, [])
+  useScanFigures()
   const picture = useCallback(
     (box: { width: number; height: number }): ReactNode => (
       <PictureSlot box={box} theme={theme} onImpossible={() => setImpossible(true)} />

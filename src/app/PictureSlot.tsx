@@ -3,6 +3,7 @@ import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
 import { exaggerationOfJob, findingOf, gridOfBore, surveyOf, wallOfBore } from '../job/selectors'
 import { useLayout } from '../pages/bench/phone/use-layout'
+import { drawnFactor, type ScanWall, useDrawnScan } from '../pages/bench/use-drawn-scan'
 import { useStationInHand } from '../pages/bench/use-entry'
 import { useOnBench } from '../pages/bench/use-job'
 import { chooseBore, pointAt, session, turnedByHand } from '../session/session'
@@ -11,7 +12,7 @@ import { useChosenBore } from './BoreTabs'
 import { DoubtNote } from './DoubtNote'
 import { firstNumbersPainted, markFirstPicture } from './first-marks'
 import { PictureGuard } from './PictureGuard'
-import { pictureLabels } from './picture-labels'
+import { pictureLabels, scanLabels } from './picture-labels'
 import { rowOf } from './picture-row'
 import { shownPicture } from './shown-picture'
 import type { Theme } from './theme'
@@ -71,7 +72,50 @@ export function PictureStand(props: {
   )
 }
 
-function Picture({ theme, onTrouble }: { theme: Theme; onTrouble: (trouble: Trouble) => void }) {
+interface PictureProps {
+  readonly theme: Theme
+  readonly onTrouble: (trouble: Trouble) => void
+}
+
+function Picture(props: PictureProps) {
+  const bench = useOnBench()
+  const drawn = useDrawnScan(bench)
+  const allBores = useStore(session, (state) => state.allBores)
+  if (!drawn || allBores) return <PictureOfReadings {...props} />
+  return drawn.wall ? <PictureOfScan {...props} wall={drawn.wall} /> : null
+}
+
+/** The bore as a scan has it: without stations, limits and what comes next where the scan has no size. */
+function PictureOfScan({ wall, theme, onTrouble }: PictureProps & { readonly wall: ScanWall }) {
+  const { bore } = useOnBench()
+  const layout = useLayout()
+  const { pointed, view, fingerTurns, exaggeration = wall.exaggeration } = useStore(session)
+  const { grid, finding } = wall
+  const labels = useMemo(() => scanLabels(wall), [wall])
+  return (
+    <BorePictureLater
+      ref={shownPicture}
+      grid={grid}
+      ports={bore.ports}
+      belts={bore.belts}
+      stations={finding.stations}
+      surface={finding.surface}
+      {...(finding.pair ? { pair: finding.pair } : {})}
+      exaggeration={Math.min(exaggeration, wall.exaggerationEnd) * drawnFactor(wall)}
+      theme={theme}
+      {...(pointed ? { pointed } : {})}
+      onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}
+      view={view}
+      oneFingerTurns={layout === 'desk' || fingerTurns}
+      onTurned={turnedByHand}
+      labels={labels}
+      onTrouble={onTrouble}
+      onFirstFrame={markFirstPicture}
+    />
+  )
+}
+
+function PictureOfReadings({ theme, onTrouble }: PictureProps) {
   const job = useStore(jobStore, (state) => state.job)
   const bore = useChosenBore()
   const layout = useLayout()

@@ -5,6 +5,7 @@ import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
 import { newJob } from '../job/new-job'
 import type { Job } from '../job/schema'
+import { startScanView } from '../session/scan-view'
 import { type PageName, session, showPage, startSession } from '../session/session'
 import type { KeptJob } from '../storage/kept-job'
 import { ShelfError, type ShelfErrorCode } from '../storage/shelf-error'
@@ -12,7 +13,7 @@ import { words } from '../words/words'
 import { noteCopies } from './copy-reminder'
 import { askedIn, type ExampleName, loadExample, shelfAddress } from './examples'
 import { downloadText, saveToFile } from './job-file'
-import { jobForFile, leftBehind } from './job-for-file'
+import { type JobFromFile, jobForFile, jobFromFile, leftBehind } from './job-for-file'
 import { jobPen, keepJob, onReplaced, readWithPen, saveLoop, takeKept } from './keeping'
 import { addressOf, pageIn } from './page-address'
 import { ask, showProblems, tell } from './questions'
@@ -77,6 +78,7 @@ export function leaveShelf(): void {
 export function layOut(job: Job, history?: History) {
   desk.setState({ shows: 'bench' }, true)
   startSession()
+  startScanView()
   jobPen.release(job.id)
   jobStore.getState().openJob(job, history)
   showAddress()
@@ -208,7 +210,20 @@ export async function openExample(name: ExampleName): Promise<void> {
   // Another was asked for while this one was on its way.
   const asked = askedIn(location.hash)
   if (asked.kind !== 'example' || asked.name !== name) return
-  await changeOver(() => layOutFresh(job, name))
+  const fromFile = jobFromFile(job)
+  await fromFile.keepInMind()
+  // As long as nobody changes the example nothing of it is kept; its scans are, for a job that comes of it names them.
+  await keepQuietly(fromFile)
+  await changeOver(() => layOutFresh(fromFile.job, name))
+}
+
+/** Where the browser keeps nothing an example is looked at all the same. */
+async function keepQuietly(fromFile: JobFromFile): Promise<void> {
+  try {
+    await fromFile.takeIn(await shelf())
+  } catch (error) {
+    if (!(error instanceof ShelfError)) throw error
+  }
 }
 
 export async function copyAsNewJob(): Promise<void> {

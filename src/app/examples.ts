@@ -3,7 +3,7 @@ import { readJob } from '../job/read-job'
 import type { Job } from '../job/schema'
 
 /** The examples, by the name in their address, in the order in which they are offered. */
-export const exampleNames = ['A', 'B', 'B-as-typed', 'C', 'D1', 'D2'] as const
+export const exampleNames = ['A', 'B', 'B-as-typed', 'C', 'D1', 'D2', 'E', 'E-72'] as const
 export type ExampleName = (typeof exampleNames)[number]
 
 /** Each is a file of its own, loaded when somebody wants to look at it. */
@@ -14,6 +14,8 @@ const texts: { readonly [Name in ExampleName]: () => Promise<{ readonly default:
   C: () => import('../../scenarios/C-wet-liner-diesel.json?raw'),
   D1: () => import('../../scenarios/D1-compressor.json?raw'),
   D2: () => import('../../scenarios/D2-hydraulic-tube.json?raw'),
+  E: () => import('../../scenarios/E-scuff-scan-360.json?raw'),
+  'E-72': () => import('../../scenarios/E-scuff-scan-72.json?raw'),
 }
 
 /** A copy of an example under an id of its own; undefined where its file could not be loaded. */

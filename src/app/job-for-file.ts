@@ -4,6 +4,7 @@ import type { Job } from '../job/schema'
 import type { Shelf } from '../storage/job-shelf'
 import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
+import { keepInMind } from './scans-here'
 import { shelf } from './shelf-here'
 
 /** What stays behind of one kind, by its hashes. */
@@ -63,6 +64,8 @@ function leftOutTexts(said: LeftOutWords, { notHere, noRoom }: LeftBehind): stri
 /** A job as it is worked on, and what its file brought along. */
 export interface JobFromFile {
   readonly job: Job
+  /** Lets its scans be looked at in this tab. */
+  keepInMind(): Promise<void>
   /** Keeps what came along; gives how much of it is damaged. */
   takeIn(open: Shelf): Promise<DamagedInFile>
 }
@@ -79,6 +82,7 @@ export function jobFromFile(whole: Job): JobFromFile {
   const isEmpty = photographs.length + scans.length === 0
   return {
     job,
+    keepInMind: () => keepInMind(scans),
     async takeIn(open) {
       if (isEmpty) return { photographs: 0, scans: 0 }
       const damaged = await open.scans.takeIn(scans)

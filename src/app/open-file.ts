@@ -27,6 +27,7 @@ export async function openFile(file: File): Promise<void> {
   const fromFile = jobFromFile(read.job)
   const job = await withIdentity(fromFile.job)
   if (job === undefined) return
+  await fromFile.keepInMind()
   const damaged = await unlessShelfFails((open) => fromFile.takeIn(open))
   const said = damaged && damagedText(damaged)
   if (said !== undefined) await tell(said)

@@ -1,3 +1,4 @@
+import { drawnFactor, type ScanWall } from '../pages/bench/use-drawn-scan'
 import type { PictureLabels } from '../scene/picture-labels'
 import { limitText } from '../words/limit-text'
 import { depth, inMicrons, microns, plain, size } from '../words/numbers'
@@ -20,4 +21,17 @@ export const pictureLabels: PictureLabels = {
   surfaceFinding: words.legend.surface,
   surface: surfaceTitle,
   next: words.pictureTexts.next,
+}
+
+/** Those of a scan: without a size its deviations are of the radius, drawn twice as far as of a diameter. */
+export function scanLabels(wall: Pick<ScanWall, 'isSized' | 'grid' | 'local'>): PictureLabels {
+  const said = words.scans
+  if (wall.isSized) return { ...pictureLabels, picture: said.picture }
+  return {
+    ...pictureLabels,
+    picture: said.picture,
+    formDrawn: (exaggeration) => pictureLabels.formDrawn(exaggeration / drawnFactor(wall)),
+    onDiameter: (micrometres) => said.onRadius(inMicrons(micrometres / 1000)),
+    middle: () => (wall.grid === wall.local ? said.noForm : said.noSize),
+  }
 }

@@ -1,5 +1,5 @@
 import type { Belt } from '../core/measured'
-import { plain } from '../words/numbers'
+import { microns, plain } from '../words/numbers'
 import { words } from '../words/words'
 import { depthLabels } from './depth-labels'
 import { labelRow, labelsDown } from './label-row'
@@ -16,13 +16,16 @@ export function ProfileAxes(props: {
   readonly levelsMm: readonly number[]
   readonly middleMm: number
   readonly letter: number
+  /** Deviations are written in µm and no sizes. */
+  readonly inMicrons?: boolean
 }) {
-  const { scale, levelsMm, middleMm, letter } = props
+  const { scale, levelsMm, letter, inMicrons = false } = props
+  const middleMm = inMicrons ? 0 : props.middleMm
   const right = scale.left + scale.width
   const sizes = scale.across.copy().domain(scale.across.domain().map((um) => middleMm + um / 1000))
   const ticks = sizes.ticks(Math.max(2, Math.floor(scale.width / 90)))
   const texts = labelRow(
-    ticks.map((mm) => ({ x: sizes(mm), texts: [mm.toFixed(3)] })),
+    ticks.map((mm) => ({ x: sizes(mm), texts: [inMicrons ? microns(mm, { sign: true }) : mm.toFixed(3)] })),
     { left: scale.left - 4, right: right + 14 },
     letter,
   )

@@ -39,7 +39,18 @@ export interface ProfileChartProps {
   readonly height: number
   /** About as wide as a letter is, pixels. */
   readonly letter: number
+  /** The wall is that of a scan. */
+  readonly scan?: ScanCut
 }
+
+/** How a scan is cut open: what it says in words, and whether it has a size or deviations of the radius alone. */
+export interface ScanCut {
+  readonly text: string
+  readonly isSized: boolean
+}
+
+/** A probe touches one place of the wall. */
+const oneContact: readonly number[] = [0]
 
 /** A pointer this near to a reading points at the reading, and pressed this near to a line at its axis; pixels. */
 const snap = 7
@@ -52,7 +63,7 @@ export function ProfileChart(props: ProfileChartProps) {
   const range = useMemo(() => shownRange(grid, pair, stations), [grid, pair, stations])
   const box = { left: 44, top: 38, width: width - 68, height: height - 56, lengthMm: grid.lengthMm }
   const scale = profileScale(box, range)
-  const offsets = contactAngles(gaugeKind)
+  const offsets = props.scan ? oneContact : contactAngles(gaugeKind)
   const contacts = useMemo(() => contactsOf(stations), [stations])
   const readings = contacts.filter((one) => one.angleDegrees === angleDegrees)
   const counted = readings.map(({ station }) => station).filter((s) => s.counted)
@@ -87,7 +98,7 @@ export function ProfileChart(props: ProfileChartProps) {
   }
   return (
     <ChartFrame
-      text={profileText(finding, bore, axisDegrees)}
+      text={props.scan?.text ?? profileText(finding, bore, axisDegrees)}
       listLabel={words.profile.list(degrees(axisDegrees))}
       readings={readings}
       reachable={contacts}
@@ -98,7 +109,13 @@ export function ProfileChart(props: ProfileChartProps) {
       width={width}
       height={height}
     >
-      <ProfileAxes scale={scale} levelsMm={props.levelsMm} middleMm={grid.middleMm} letter={letter} />
+      <ProfileAxes
+        scale={scale}
+        levelsMm={props.levelsMm}
+        middleMm={grid.middleMm}
+        letter={letter}
+        inMicrons={props.scan?.isSized === false}
+      />
       <ProfileLimits
         scale={scale}
         limits={limits}

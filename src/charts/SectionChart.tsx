@@ -16,6 +16,7 @@ import type { MapPaint } from './MapWall'
 import { contactsOf } from './map-contacts'
 import type { MapPlace } from './map-scale'
 import { openingsAround } from './openings'
+import type { ScanCut } from './ProfileChart'
 import { SectionLimitLabels, SectionLimits } from './SectionLimits'
 import { SectionReadings, SectionSurface } from './SectionMarks'
 import { SectionOval } from './SectionOval'
@@ -37,6 +38,8 @@ export interface SectionChartProps {
   readonly height: number
   /** About as wide as a letter is, pixels. */
   readonly letter: number
+  /** The wall is that of a scan. */
+  readonly scan?: ScanCut
 }
 
 /** A pointer this near to a reading points at the reading, degrees around. */
@@ -67,7 +70,7 @@ export function SectionChart(props: SectionChartProps) {
   }
   return (
     <ChartFrame
-      text={sectionText(finding, depthMm)}
+      text={props.scan?.text ?? sectionText(finding, depthMm)}
       listLabel={words.section.list(depth(depthMm))}
       readings={readings}
       reachable={contacts}
@@ -91,7 +94,12 @@ export function SectionChart(props: SectionChartProps) {
         <SectionLimitLabels scale={scale} limits={limits} right={width} letter={letter} />
         <Sides scale={scale} />
       </g>
-      <ScaleOf scale={scale} exaggeration={exaggeration} height={height} />
+      <ScaleOf
+        scale={scale}
+        exaggeration={exaggeration}
+        height={height}
+        onRadius={props.scan?.isSized === false}
+      />
     </ChartFrame>
   )
 }
@@ -128,14 +136,18 @@ function ScaleOf(props: {
   readonly scale: SectionScale
   readonly exaggeration: number
   readonly height: number
+  /** Deviations are of the radius, drawn twice as far as those of a diameter. */
+  readonly onRadius: boolean
 }) {
-  const { scale, exaggeration, height } = props
+  const { scale, exaggeration, height, onRadius } = props
+  const factor = onRadius ? exaggeration / 2 : exaggeration
+  const label = onRadius ? words.scans.onRadius : words.picture.scaleBar
   const bar = scaleBar(exaggeration, (scale.pixelsPerUm * 1000) / exaggeration, 60)
   return (
     <g className="chart-scale">
-      <text y="11">{words.picture.exaggerationIs(plain(exaggeration, exaggeration < 10 ? 1 : 0))}</text>
+      <text y="11">{words.picture.exaggerationIs(plain(factor, factor < 10 ? 1 : 0))}</text>
       <path d={`M0.5,${height - 24}v5h${bar.lengthPx}v-5`} />
-      <text y={height - 5}>{words.picture.scaleBar(inMicrons(bar.micrometres / 1000))}</text>
+      <text y={height - 5}>{label(inMicrons(bar.micrometres / 1000))}</text>
     </g>
   )
 }

@@ -10,6 +10,7 @@ import { DrawnPlace, MapSurface } from './MapSurface'
 import { type MapPaint, MapWall } from './MapWall'
 import { contactId, contactsOf, nearContact, nextContact, samePlace } from './map-contacts'
 import { type MapPlace, type MapScale, placeUnder } from './map-scale'
+import { ScanMapWall } from './ScanMapWall'
 import { type MapMarking, pixelUnder, useMapDrag } from './use-map-drag'
 import './unrolled-map.css'
 
@@ -32,6 +33,8 @@ export interface UnrolledMapProps {
   readonly height: number
   /** The wall is the difference of two, its stations with it. */
   readonly isDifference?: boolean
+  /** The wall is that of a scan: as an image, without lines. */
+  readonly isScan?: boolean
   /** How a station's figure is written; as a size where absent. */
   readonly figureOf?: (station: DrawnStation) => string
 }
@@ -103,7 +106,11 @@ export function UnrolledMap(props: UnrolledMapProps) {
         onPointerCancel={drag.cancel}
         role="presentation"
       >
-        <MapWall {...props} scale={scale} isoLines />
+        {props.isScan && props.grid && props.paint ? (
+          <ScanMapWall grid={props.grid} paint={props.paint} ports={props.ports} scale={scale} />
+        ) : (
+          <MapWall {...props} scale={scale} isoLines />
+        )}
         <MapSurface
           scale={scale}
           surface={surface}

@@ -29,8 +29,6 @@ const tiltStep = (10 * Math.PI) / 180
 const zoomStep = 1.2
 /** Longest step of an eased move for one frame, s: a slow first frame must not swallow the move. */
 const longestStep = 0.1
-/** Planes that cut off what is too near or too far need not follow a change as small as this, mm. */
-const trifle = 0.1
 
 /** The eye stands opposite the side it looks at, so that this side is the far wall. */
 function aimAt(name: Exclude<ViewName, 'free'>): Aim {
@@ -57,9 +55,8 @@ export class BoreCamera {
   #bores: readonly Extent[] = []
   #width = 1
   #height = 1
-  readonly #goal = new Goal()
-  /** A hand has hold of it, and has moved it nowhere yet. */
-  #isHeldStill = false
+  /** Where the eye was going when a hand took hold of it. */
+  #taken: string | undefined
 
   constructor(camera: PerspectiveCamera, element: HTMLElement, around: BoreCameraSurroundings) {
     this.#camera = camera
@@ -70,18 +67,16 @@ export class BoreCamera {
     this.#controls.minPolarAngle = 0
     this.#controls.maxPolarAngle = (115 * Math.PI) / 180
     this.#controls.addEventListener('controlstart', () => {
-      this.#goal.moves(this.#controls)
-      this.#isHeldStill = true
+      this.#taken = this.#end()
       around.invalidate()
     })
     this.#controls.addEventListener('control', () => {
       // A finger that scrolls the page moves nothing here, and is told of all the same.
-      if (this.#isHeldStill && this.#goal.moves(this.#controls)) this.#isHeldStill = false
-      if (!this.#isHeldStill) around.onMoved()
+      if (this.#taken !== this.#end()) around.onMoved()
       around.invalidate()
     })
     this.#controls.addEventListener('controlend', () => {
-      this.#isHeldStill = false
+      this.#taken = undefined
     })
     this.#controls.addEventListener('transitionstart', around.invalidate)
   }
@@ -153,7 +148,7 @@ export class BoreCamera {
     const moving = this.#controls.update(Math.min(seconds, longestStep))
     const far = this.#controls.distance + 600
     const near = Math.max(1, this.#camera.position.length() - 400)
-    if (Math.abs(this.#camera.near - near) > trifle || Math.abs(this.#camera.far - far) > trifle) {
+    if (this.#camera.near !== near || this.#camera.far !== far) {
       this.#camera.near = near
       this.#camera.far = far
       this.#camera.updateProjectionMatrix()
@@ -184,6 +179,12 @@ export class BoreCamera {
     this.#around.invalidate()
   }
 
+  /** Where the eye is going, to be compared. */
+  #end(): string {
+    const { theta, phi, radius } = this.#controls.getSpherical(new Spherical(), true)
+    return [theta, phi, radius, ...this.#controls.getTarget(new Vector3(), true).toArray()].join(' ')
+  }
+
   #eases(wanted: boolean): boolean {
     return wanted && !this.#calm.matches
   }
@@ -192,25 +193,5 @@ export class BoreCamera {
   #nearest(azimuth: number): number {
     const turn = 2 * Math.PI
     return azimuth + Math.round((this.#controls.azimuthAngle - azimuth) / turn) * turn
-  }
-}
-
-/** Where an eye is going. */
-class Goal {
-  readonly #from = new Spherical()
-  readonly #target = new Vector3()
-  readonly #fromBefore = new Spherical()
-  readonly #targetBefore = new Vector3()
-
-  /** Whether it goes elsewhere now than when this was asked last. */
-  moves(controls: CameraControls): boolean {
-    this.#fromBefore.copy(this.#from)
-    this.#targetBefore.copy(this.#target)
-    controls.getSpherical(this.#from, true)
-    controls.getTarget(this.#target, true)
-    const { radius, phi, theta } = this.#from
-    const before = this.#fromBefore
-    const isTurned = theta !== before.theta || phi !== before.phi
-    return isTurned || radius !== before.radius || !this.#target.equals(this.#targetBefore)
   }
 }

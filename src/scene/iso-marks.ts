@@ -12,9 +12,10 @@ const placesKept = 48
 /**
  * Places where each iso-line of the given step crosses measured wall, looked for along evenly chosen columns
  * and rows. Cells that are hatched or hold a proven corner are left out: the first has no lines, the second
- * its own mark.
+ * its own mark. A step of 0: no lines.
  */
 export function isoMarks(grid: WallGrid, stepUm: number): readonly IsoMark[] {
+  if (stepUm <= 0) return []
   const found = new Map<number, { depthMm: number; angle: number }[]>()
   const note = (level: number, place: { depthMm: number; angle: number }) => {
     const places = found.get(level) ?? []

@@ -1,6 +1,5 @@
 import type { PictureView } from './picture-view'
-import { LabelRoom } from './place-labels'
-import { type Label, type LabelKind, type SizedLabel, stands } from './stand-labels'
+import { type Label, type LabelKind, type StandingLabel, standLabels } from './stand-labels'
 
 /** How labels are written on paper: family and colours of the page they stand on. */
 export interface LabelHand {
@@ -43,25 +42,22 @@ export function drawLabels(
   pen.textBaseline = 'middle'
   pen.textAlign = 'center'
   pen.lineJoin = 'round'
-  const room = new LabelRoom()
-  room.clear(view.width, view.height, [])
-  for (const one of sized) if (stands(one, view, room)) drawLabel(pen, one, room, hand)
+  for (const standing of standLabels(sized, view, [])) drawLabel(pen, standing, hand)
   pen.restore()
 }
 
 function drawLabel(
   pen: CanvasRenderingContext2D,
-  { label, width, height }: SizedLabel,
-  place: LabelRoom,
+  { sized: { label }, box, leader }: StandingLabel<{ label: Label; width: number; height: number }>,
   hand: LabelHand,
 ): void {
-  const [x, y] = [place.x + width / 2, place.y + height / 2]
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
   pen.font = fontOf(label.kind, hand)
   const isOnWall = label.kind === 'iso' || label.kind === 'surface'
   pen.fillStyle = isOnWall ? hand.ink : hand.softInk
   if (label.kind === 'sign') {
     pen.fillStyle = hand.ink
-    pen.fillRect(place.x, place.y, width, height)
+    pen.fillRect(box.x, box.y, box.width, box.height)
     pen.fillStyle = hand.paper
   }
   if (isOnWall) {
@@ -69,7 +65,7 @@ function drawLabel(
     pen.lineWidth = 3
     pen.strokeText(label.text, x, y)
   }
-  pen.fillRect(place.x - leaderGap - place.leader, y, place.leader, 1)
+  if (leader !== undefined) pen.fillRect(box.x - leaderGap - leader, y, leader, 1)
   pen.fillText(label.text, x, y)
 }
 

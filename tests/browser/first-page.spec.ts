@@ -83,9 +83,11 @@ test('each example opens at its own address as it came, and back leads to the fi
     C: 'Wet-liner diesel, four visits (invented)',
     D1: 'Workshop compressor (invented)',
     D2: 'Hydraulic tube (invented)',
+    E: 'Scuffed two-stroke, every 1° (invented)',
+    'E-72': 'Scuffed two-stroke, every 5° (invented)',
   } as const
   await page.goto('./')
-  for (const name of ['A', 'B', 'B-as-typed', 'C', 'D1', 'D2'] as const) {
+  for (const name of ['A', 'B', 'B-as-typed', 'C', 'D1', 'D2', 'E', 'E-72'] as const) {
     await example(page, name).focus()
     await page.keyboard.press('Enter')
     await expect(page.getByRole('heading', { level: 1, name: opened[name] })).toBeVisible()

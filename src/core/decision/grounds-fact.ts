@@ -10,8 +10,7 @@ type Shape = ShapeFinding<OvalityRule> | ShapeFinding<TaperRule>
 
 /**
  * Whether what is out of its limit stands without any one station that was read only once: some fact that is out must
- * still be out with each such station of its own left away. Own rule: a gross slip in one reading is in no ±. Nor is
- * metal cut on values that stand in for what was not recorded.
+ * still be out with each such station of its own left away. Own rule: a gross slip in one reading is in no ±.
  */
 export function groundsFact(
   evidence: Evidence,
@@ -22,9 +21,7 @@ export function groundsFact(
   if (out.ovality === 'above') firm.push(shapeStands(evidence, 'ovality'))
   if (out.taper === 'above') firm.push(shapeStands(evidence, 'taper'))
   if (out.plating === 'may-be-through') firm.push(platingStands(evidence))
-  if (firm.length === 0) return 'repeated'
-  if (evidence.finding.provisional.length > 0) return 'assumed'
-  return firm.includes(true) ? 'repeated' : 'one-reading'
+  return firm.length > 0 && !firm.includes(true) ? 'one-reading' : 'repeated'
 }
 
 /** Whether a station was read only once. */

@@ -2,8 +2,7 @@ import { proof } from '../conformity/conformity'
 import type { Place, ShapeFinding } from '../findings'
 import type { OvalityRule, TaperRule } from '../measured'
 import { studentQuantile } from '../statistics/student'
-import { isCommon } from '../uncertainty/combine'
-import type { DecisionFacts, FactName } from './decision-facts'
+import type { DecisionFacts } from './decision-facts'
 import type { Evidence } from './evidence'
 import { isAt, isReadOnce } from './grounds-fact'
 import { type ReadingsTrouble, readingsTroubles } from './readings-fact'
@@ -15,10 +14,10 @@ export type Better =
   | 'try-nail'
   | 'enter-ring-travel'
   | 'set-by-ring'
-  | 'record-what-is-missing'
+  | 'close-zero'
+  | 'record-temperatures'
   | 'repeat-three-times'
   | 'repeat-five-times'
-  | 'finer-gauge'
   | 'two-contacts'
   | 'more-axes'
   | 'enter-travel'
@@ -36,13 +35,7 @@ export interface MeasureAgain {
 }
 
 /** The stations that keep a decision open, and how to read them better than before. */
-export function measureAgainOf(
-  evidence: Evidence,
-  all: DecisionFacts,
-  behind: readonly FactName[],
-): MeasureAgain {
-  // What is open beside the rule's own facts is settled another time.
-  const facts = { ...all, ...(behind.includes('clearance') ? {} : { clearance: 'not-judged' as const }) }
+export function measureAgainOf(evidence: Evidence, facts: DecisionFacts): MeasureAgain {
   const { finding, setUp } = evidence
   const troubles = readingsTroubles(finding, setUp)
   if (facts.readings !== 'sound') return { places: troublePlaces(evidence, troubles), better: troubles }
@@ -53,12 +46,7 @@ export function measureAgainOf(
   const ofShape = shapeSettledBy(evidence, facts)
   return {
     places,
-    better: [
-      ...betterOf(evidence, facts, places),
-      ...(ofShape !== undefined && ofShape < leastOfShape(evidence, places)
-        ? (['finer-gauge'] as const)
-        : []),
-    ],
+    better: betterOf(evidence, facts, places),
     ...(facts.size === 'too-close' && settled !== undefined ? { expandedMm: settled } : {}),
     ...(ofShape === undefined ? {} : { shapeExpandedMm: ofShape }),
   }
@@ -84,18 +72,6 @@ function shapeSettledBy({ finding }: Evidence, facts: DecisionFacts): number | u
     return (shape.lean === 'above' ? above : inside) ?? []
   })
   return needed.length === 0 ? undefined : Math.min(...needed)
-}
-
-/** The U that the difference of two such stations keeps however often they are read, mm. */
-function leastOfShape({ finding }: Evidence, places: readonly Place[]): number {
-  const kept = finding.stations
-    .filter((s) => places.some((place) => isAt(s, place)))
-    .map(({ contributions }) =>
-      Math.hypot(
-        ...contributions.filter((c) => !isCommon(c) && c.kind !== 'repeatability').map((c) => c.signedMm),
-      ),
-    )
-  return studentQuantile(0.975, Number.POSITIVE_INFINITY) * Math.SQRT2 * Math.min(...kept)
 }
 
 function ownMm(
@@ -137,7 +113,8 @@ type Shape = ShapeFinding<OvalityRule> | ShapeFinding<TaperRule>
 
 function openPlaces({ finding, growth, pistons }: Evidence, facts: DecisionFacts): Place[] {
   const { verdict } = finding
-  const isOpen = (word: string) => word === 'too-close' || (word === 'above' && facts.grounds !== 'repeated')
+  const isOpen = (word: string) =>
+    word === 'too-close' || (word === 'above' && facts.grounds === 'one-reading')
   const ofShape = (shape: Shape | undefined) => (shape?.known ? [shape.larger, shape.smaller] : [])
   const all: Place[] = [
     ...(isOpen(facts.size) && verdict.known
@@ -158,9 +135,11 @@ function betterOf(evidence: Evidence, facts: DecisionFacts, places: readonly Pla
   const { finding, measured, setUp } = evidence
   const standard = measured.standards.find(({ id }) => id === setUp.standardId)
   const isOfSize = [facts.size, facts.clearance].includes('too-close') || facts.outlook === 'now'
+  const missing = finding.provisional
   return [
-    ...((isOfSize || facts.grounds === 'assumed') && finding.provisional.length > 0
-      ? (['record-what-is-missing'] as const)
+    ...(isOfSize && missing.includes('no-closing-zero') ? (['close-zero'] as const) : []),
+    ...(isOfSize && missing.some((reason) => reason.endsWith('temperature'))
+      ? (['record-temperatures'] as const)
       : []),
     ...(isOfSize && standard?.kind === 'micrometer' ? (['set-by-ring'] as const) : []),
     ...(places.some((place) => repeatsAt(evidence, place) < 3 || isReadOnce(finding.stations, place))

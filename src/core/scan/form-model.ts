@@ -48,22 +48,20 @@ export function solveForm(model: FormModel, values: Float64Array, weights: Float
   return coefficientsOf(model, right)
 }
 
-/**
- * What an error of 1 at each place adds to each of the straight line's coefficients where all places weigh alike: the
- * rows of (XᵀX)⁻¹Xᵀ that belong to it, one array of places for each coefficient. `present` holds 1 where there is a
- * value and 0 elsewhere, where what is given means nothing.
- */
-export function lineInfluences(model: FormModel, present: Float64Array): Float64Array[] {
-  const { system } = normalEquations(model, new Float64Array(present.length), present)
+/** (XᵀWX)⁻¹ of the straight line's coefficients, row by row. */
+export function lineCovariance(model: FormModel, weights: Float64Array): Float64Array {
+  const { system } = normalEquations(model, new Float64Array(weights.length), weights)
   factorBanded(system)
-  return Array.from({ length: model.line }, (_, one) => {
+  const { line } = model
+  const begin = system.size - line
+  const covariance = new Float64Array(line * line)
+  for (let one = 0; one < line; one++) {
     const unit = new Float64Array(system.size)
-    unit[system.size - model.line + one] = 1
+    unit[begin + one] = 1
     solveBanded(system, unit)
-    const influence = new Float64Array(present.length)
-    writeForm(model, coefficientsOf(model, unit), influence)
-    return influence
-  })
+    covariance.set(unit.subarray(begin), one * line)
+  }
+  return covariance
 }
 
 /** Which functions around have splines of their own: all, or all but the first harmonic. */

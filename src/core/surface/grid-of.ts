@@ -1,12 +1,10 @@
-import type { BoreFinding, StationFinding } from '../findings'
+import type { BoreFinding } from '../findings'
 import { middleOf } from './exaggeration'
+import { doubtEdges, provenPoints } from './grid-judgement'
 import { columnAngles, type GridLines, rowDepths } from './grid-lines'
-import { nearestContact } from './nearest-station'
 import { periodicPchip, periodicSlopes, placeOn, valueAt, valueIn } from './pchip'
-import { patchesWith } from './proven-patches'
 import type { Wall } from './wall'
 import type { WallGrid } from './wall-grid'
-import { axisRad } from './wall-nodes'
 import { angleAmongAxes, axisCell, isCellRead, isUnderContact, measuredInterval } from './wall-span'
 
 export interface GridOptions {
@@ -41,14 +39,15 @@ export function gridOf(wall: Wall, finding: BoreFinding, options: GridOptions = 
     angles: columnAngles(wall.span, options.columns ?? 256),
   }
   const deviations = deviationsOf(wall, lines, middleMm)
-  const doubt = doubtOf(wall, lines, middleMm)
+  const judged = { ...wall, period: wall.span.nodes.period }
+  const doubt = doubtEdges(judged, lines, middleMm)
   return {
     middleMm,
     lengthMm: lines.depthsMm.at(-1) ?? wall.lengthMm,
     ...lines,
     deviationsUm: new Float32Array(deviations),
     hatched: hatchedCells(wall, lines),
-    proven: provenPoints(wall, lines, deviations, doubt),
+    proven: provenPoints(judged, lines, deviations, doubt),
     doubtUm: new Float32Array(doubt),
   }
 }
@@ -95,118 +94,4 @@ function hatchedCells({ span }: Wall, { depthsMm, angles }: GridLines): Uint8Arr
     })
   }
   return hatched
-}
-
-/** Four doubt edges in µm at each point, from the nearest station. */
-function doubtOf(wall: Wall, { depthsMm, angles }: GridLines, middleMm: number): Float64Array {
-  const columns = angles.length
-  const axes = [...new Set(wall.stations.map((s) => s.axisDegrees))]
-  const arcs = axes.map((axis) =>
-    Float64Array.from(
-      angles,
-      (angle) => ((nearestContact(axis, wall.contacts, angle) * wall.meanDiameterMm) / 2) ** 2,
-    ),
-  )
-  const ofAxis = axes.map((axis) => wall.stations.filter((s) => s.axisDegrees === axis))
-  const doubt = new Float64Array(depthsMm.length * columns * 4)
-  for (let row = 0; row < depthsMm.length; row++) {
-    const depthMm = depthsMm[row] ?? 0
-    const candidates = ofAxis.map((stations) => nearestAlong(stations, depthMm, middleMm))
-    for (let column = 0; column < columns; column++) {
-      const edges = nearestOf(candidates, arcs, column)
-      const at = (row * columns + column) * 4
-      for (let edge = 0; edge < 4; edge++) doubt[at + edge] = edges[edge] ?? Number.NaN
-    }
-  }
-  return doubt
-}
-
-/** Edges of the candidate, one for each axis, that is nearest to a column, squares of distances added. */
-function nearestOf(candidates: readonly Candidate[], arcs: readonly Float64Array[], column: number) {
-  let least = Number.POSITIVE_INFINITY
-  let edges = noEdges
-  for (let axis = 0; axis < candidates.length; axis++) {
-    const candidate = candidates[axis]
-    const square = (candidate?.square ?? Number.NaN) + (arcs[axis]?.[column] ?? Number.NaN)
-    if (candidate && square < least) {
-      least = square
-      edges = candidate.edges
-    }
-  }
-  return edges
-}
-
-interface Candidate {
-  /** Distance along the depth, squared, mm². */
-  readonly square: number
-  /** Below firm, inside from, inside to, above firm, µm. */
-  readonly edges: readonly number[]
-}
-
-const noEdges: readonly number[] = [
-  Number.NEGATIVE_INFINITY,
-  Number.NEGATIVE_INFINITY,
-  Number.POSITIVE_INFINITY,
-  Number.POSITIVE_INFINITY,
-]
-
-/** Of the stations of one axis the one nearest along the depth. */
-function nearestAlong(stations: readonly StationFinding[], depthMm: number, middleMm: number): Candidate {
-  const nearest = stations.reduce((a, b) =>
-    Math.abs(b.depthMm - depthMm) < Math.abs(a.depthMm - depthMm) ? b : a,
-  )
-  const { doubt } = nearest
-  const edges = doubt
-    ? [doubt.belowFirmMm, doubt.insideFromMm, doubt.insideToMm, doubt.aboveFirmMm].map(
-        (edge) => (edge - middleMm) * 1000,
-      )
-    : noEdges
-  return { square: (nearest.depthMm - depthMm) ** 2, edges }
-}
-
-/** 1 above, 2 below, at the points of patches that hold a station proven so. */
-function provenPoints(
-  wall: Wall,
-  lines: GridLines,
-  deviations: Float64Array,
-  doubt: Float64Array,
-): Uint8Array {
-  const size = { rows: lines.depthsMm.length, columns: lines.angles.length }
-  const above = new Uint8Array(deviations.length)
-  const below = new Uint8Array(deviations.length)
-  deviations.forEach((deviation, point) => {
-    if (deviation >= (doubt[point * 4 + 3] ?? Number.POSITIVE_INFINITY)) above[point] = 1
-    if (deviation <= (doubt[point * 4] ?? Number.NEGATIVE_INFINITY)) below[point] = 1
-  })
-  const provenAbove = patchesWith(pointsOf(wall, lines, 'above'), above, size)
-  const provenBelow = patchesWith(pointsOf(wall, lines, 'below'), below, size)
-  return provenAbove.map((mark, point) => mark || (provenBelow[point] === 1 ? 2 : 0))
-}
-
-/** Grid points of the stations with this verdict, at every contact. */
-function pointsOf(wall: Wall, { depthsMm, angles }: GridLines, verdict: 'above' | 'below'): number[] {
-  return wall.stations
-    .filter((station) => station.conformity?.verdict === verdict)
-    .flatMap((station) => {
-      const row = depthsMm.indexOf(station.depthMm)
-      if (row < 0) return []
-      return contactColumns(wall, angles, station.axisDegrees).map((column) => row * angles.length + column)
-    })
-}
-
-function contactColumns(wall: Wall, angles: Float64Array, axisDegrees: number): number[] {
-  if (wall.span.nodes.period === Math.PI) {
-    const axis = axisRad(axisDegrees)
-    return [axis, axis + Math.PI].map((angle) => angles.indexOf(angle)).filter((column) => column >= 0)
-  }
-  return wall.contacts.map((contact) => {
-    let best = 0
-    angles.forEach((angle, column) => {
-      const isNearer =
-        nearestContact(axisDegrees, [contact], angle) <
-        nearestContact(axisDegrees, [contact], angles[best] ?? 0)
-      if (isNearer) best = column
-    })
-    return best
-  })
 }

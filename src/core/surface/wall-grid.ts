@@ -18,6 +18,8 @@ export interface WallGrid {
   readonly proven: Uint8Array
   /** Four deviations in µm at each point: below firm, inside from, inside to, above firm. Infinite if none. */
   readonly doubtUm: Float32Array
+  /** So finely read that lines of equal diameter would hide it. */
+  readonly isFine?: true
 }
 
 /** Another wall on the same lines, and how far a drawn wall is on its way there, from 0 to 1. */

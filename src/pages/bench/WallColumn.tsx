@@ -1,4 +1,4 @@
-import { type ReactNode, useDeferredValue, useMemo } from 'react'
+import { lazy, type ReactNode, Suspense, useDeferredValue, useMemo } from 'react'
 import type { MapPaint } from '../../charts/MapWall'
 import { UnrolledMap } from '../../charts/UnrolledMap'
 import type { LimitPair } from '../../core/findings'
@@ -17,6 +17,8 @@ import { MarkButton } from './MarkButton'
 import { PictureControls } from './PictureControls'
 import { useLayout, useOnPaper } from './phone/use-layout'
 import { recordSurface } from './record-surface'
+import { ScanReadOut, ScanRow, ScanStatus } from './ScanRow'
+import { useDrawnScan } from './use-drawn-scan'
 import { useStationInHand } from './use-entry'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
@@ -28,6 +30,11 @@ const pictureHeight = 492
 const mapHeight = 224
 /** Without a picture the map has its room too. */
 const tallMapHeight = 740
+
+const ScanFlatWall = lazy(async () => ({ default: (await import('./ScanFlatWall')).ScanFlatWall }))
+
+/** What the row of scans takes from the picture, or without one from the map. */
+const scanRowHeight = 40
 
 /** What the strip of small maps takes from the map, with the room below it. */
 const stripHeight = 80
@@ -51,38 +58,58 @@ export function WallColumn({ bench, picture, paintOf, saveChart }: WallColumnPro
   const hasStrip = job.bores.length >= stripFrom && (chart === 'map' || onPaper)
   const [column, size] = useSize()
   const width = Math.min(fullWidth, size?.width ?? fullWidth)
-  const height = (picture ? mapHeight : tallMapHeight) - (hasStrip ? stripHeight : 0)
+  const drawn = useDrawnScan(bench)
+  const scanRow = bore.scans ? scanRowHeight : 0
+  const height = (picture ? mapHeight : tallMapHeight - scanRow) - (hasStrip ? stripHeight : 0)
+  const box = { width, height }
+  const isDrawn = drawn ? drawn.wall !== undefined : grid !== undefined
   return (
     <section className={picture ? 'wall' : 'wall is-flat'} aria-label={words.parts.wall} ref={column}>
       {picture ? (
         <>
           <div className="picture-box">
-            {grid ? (
-              picture({ width, height: pictureHeight })
+            {isDrawn ? (
+              picture({ width, height: pictureHeight - scanRow })
+            ) : drawn ? (
+              <ScanStatus figures={drawn.figures} />
             ) : (
               <p className="picture-empty">{words.picture.empty}</p>
             )}
           </div>
-          <PictureControls own={own} end={exaggerationEndOfJob(job)} />
+          <PictureControls
+            own={drawn ? drawn.wall?.exaggeration : own}
+            end={drawn ? drawn.wall?.exaggerationEnd : exaggerationEndOfJob(job)}
+          />
         </>
       ) : (
         <p className="aside">{words.picture.trouble['no-webgl']}</p>
       )}
       <div className="wall-said">
-        <ReadOut bench={bench} canShowAll={picture !== undefined && job.bores.length > 1} />
-        {picture && grid ? <DoubtButton /> : null}
+        {drawn ? (
+          <ScanReadOut bench={bench} drawn={drawn} />
+        ) : (
+          <ReadOut bench={bench} canShowAll={picture !== undefined && job.bores.length > 1} />
+        )}
+        {picture && grid && !drawn ? <DoubtButton /> : null}
         <MarkButton />
       </div>
+      <ScanRow bench={bench} drawn={drawn} />
       {hasStrip ? <BoreStrip bench={later} paintOf={paintOf} width={width} /> : null}
-      <FlatWall
-        key={survey.id}
-        bench={bench}
-        grid={grid}
-        paintOf={paintOf}
-        save={saveChart}
-        box={{ width, height }}
-        map={(box) => <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={box} pair={finding.pair} />}
-      />
+      {drawn && chart !== 'hours' ? (
+        <Suspense fallback={null}>
+          {drawn.wall ? <ScanFlatWall bench={bench} wall={drawn.wall} paintOf={paintOf} box={box} /> : null}
+        </Suspense>
+      ) : (
+        <FlatWall
+          key={survey.id}
+          bench={bench}
+          grid={grid}
+          paintOf={paintOf}
+          save={saveChart}
+          box={box}
+          map={(box) => <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={box} pair={finding.pair} />}
+        />
+      )}
     </section>
   )
 }

@@ -47,6 +47,16 @@ export const firstPage = {
         name: 'A hydraulic tube',
         shows: 'Every reading is well inside, and a score in the wall ends it all the same.',
       },
+      E: {
+        name: 'A scuffed two-stroke cylinder, scanned all round',
+        shows:
+          'A probe read its wall at every degree: four smears with narrow scores in them, and a bridge that stands proud.',
+      },
+      'E-72': {
+        name: 'The same cylinder, scanned every 5°',
+        shows:
+          'No bore gauge was in it: the scan shows form and no size. At this step most of the scores are missed.',
+      },
     },
     unknown: (name: string) => `There is no example called “${name}”. Those there are stand under Examples.`,
     notLoaded:

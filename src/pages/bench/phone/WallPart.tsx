@@ -1,5 +1,5 @@
 import './wall-part.css'
-import { type ReactNode, useEffect, useRef } from 'react'
+import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react'
 import {
   exaggerationEndOfJob,
   exaggerationOfJob,
@@ -13,11 +13,15 @@ import { DoubtButton } from '../DoubtButton'
 import { FlatWall } from '../FlatWall'
 import { MarkButton } from '../MarkButton'
 import { Exaggeration, TurnButtons, ViewButtons } from '../PictureControls'
+import { ScanReadOut, ScanRow, ScanStatus } from '../ScanRow'
+import { type DrawnScan, useDrawnScan } from '../use-drawn-scan'
 import { type OnBench, useSession } from '../use-job'
 import { type Size, useSize } from '../use-size'
 import { BoreMap, ReadOut, type WallColumnProps } from '../WallColumn'
 import type { Layout } from './use-layout'
 import { wallBoxes } from './wall-boxes'
+
+const ScanFlatWall = lazy(async () => ({ default: (await import('../ScanFlatWall')).ScanFlatWall }))
 
 /** The picture, what is pointed at, the exaggeration, the map and the other bores. */
 export function WallPart(props: WallColumnProps & { readonly layout: Layout; readonly isShown: boolean }) {
@@ -28,11 +32,17 @@ export function WallPart(props: WallColumnProps & { readonly layout: Layout; rea
     if (!isShown) letFingerTurn(false)
   }, [isShown])
   const grid = mapGridOfBore(job, bore.id, survey.id)
+  const drawn = useDrawnScan(bench)
+  const chart = useSession((state) => state.chart)
+  const isDrawn = drawn ? drawn.wall !== undefined : grid !== undefined
   const hasPicture = picture !== undefined
   const several = job.bores.length > 1
   const boxes = size && wallBoxes(size, { hasPicture, hasStrip: several })
   const exaggeration = hasPicture ? (
-    <Exaggeration own={exaggerationOfJob(job)} end={exaggerationEndOfJob(job)} />
+    <Exaggeration
+      own={drawn ? drawn.wall?.exaggeration : exaggerationOfJob(job)}
+      end={drawn ? drawn.wall?.exaggerationEnd : exaggerationEndOfJob(job)}
+    />
   ) : null
   return (
     <section className="wall-part" ref={room} aria-label={words.parts.wall}>
@@ -41,7 +51,13 @@ export function WallPart(props: WallColumnProps & { readonly layout: Layout; rea
           {picture && boxes.picture ? (
             <div>
               <PictureBox box={boxes.picture}>
-                {grid ? picture(boxes.picture) : <p className="picture-empty">{words.picture.empty}</p>}
+                {isDrawn ? (
+                  picture(boxes.picture)
+                ) : drawn ? (
+                  <ScanStatus figures={drawn.figures} />
+                ) : (
+                  <p className="picture-empty">{words.picture.empty}</p>
+                )}
               </PictureBox>
               <PictureRow>{boxes.form === 'broad' ? exaggeration : null}</PictureRow>
             </div>
@@ -51,21 +67,31 @@ export function WallPart(props: WallColumnProps & { readonly layout: Layout; rea
           <div>
             <Pointed
               bench={bench}
+              drawn={drawn}
               hasPicture={hasPicture && grid !== undefined}
               canShowAll={hasPicture && several && layout === 'two'}
             />
             {boxes.form === 'broad' ? null : <div className="controls">{exaggeration}</div>}
-            <FlatWall
-              key={survey.id}
-              bench={bench}
-              grid={grid}
-              paintOf={paintOf}
-              save={saveChart}
-              box={boxes.map}
-              map={(box) => (
-                <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={box} pair={finding.pair} />
-              )}
-            />
+            <ScanRow bench={bench} drawn={drawn} />
+            {drawn && chart !== 'hours' ? (
+              <Suspense fallback={null}>
+                {drawn.wall ? (
+                  <ScanFlatWall bench={bench} wall={drawn.wall} paintOf={paintOf} box={boxes.map} />
+                ) : null}
+              </Suspense>
+            ) : (
+              <FlatWall
+                key={survey.id}
+                bench={bench}
+                grid={grid}
+                paintOf={paintOf}
+                save={saveChart}
+                box={boxes.map}
+                map={(box) => (
+                  <BoreMap bench={bench} grid={grid} paintOf={paintOf} box={box} pair={finding.pair} />
+                )}
+              />
+            )}
             {several ? (
               <BoreStrip bench={bench} paintOf={paintOf} width={stripWidth(boxes.map, job.bores.length)} />
             ) : null}
@@ -118,10 +144,11 @@ function PictureRow({ children }: { readonly children: ReactNode }) {
 /** The read-out, and the way from a station pointed at to its number. */
 function Pointed(props: {
   readonly bench: OnBench
+  readonly drawn: DrawnScan | undefined
   readonly hasPicture: boolean
   readonly canShowAll: boolean
 }) {
-  const { bench, hasPicture, canShowAll } = props
+  const { bench, drawn, hasPicture, canShowAll } = props
   const { job, bore, survey } = bench
   const pointed = useSession((state) => state.pointed)
   const station =
@@ -139,13 +166,17 @@ function Pointed(props: {
   }
   return (
     <div className="wall-pointed">
-      <ReadOut bench={bench} canShowAll={canShowAll} />
-      {station ? (
+      {drawn ? (
+        <ScanReadOut bench={bench} drawn={drawn} />
+      ) : (
+        <ReadOut bench={bench} canShowAll={canShowAll} />
+      )}
+      {station && !drawn ? (
         <button type="button" className="button" onClick={measure}>
           {words.phone.measureHere}
         </button>
       ) : null}
-      {hasPicture ? <DoubtButton /> : null}
+      {hasPicture && !drawn ? <DoubtButton /> : null}
       <MarkButton />
     </div>
   )

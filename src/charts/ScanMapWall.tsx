@@ -1,0 +1,92 @@
+import { useId, useMemo } from 'react'
+import type { Port } from '../core/measured'
+import { columnAt, deviationAt, rowAt } from '../core/surface/drawn-position'
+import type { WallGrid } from '../core/surface/wall-grid'
+import { hatchedRects } from './hatched-rects'
+import type { MapPaint } from './MapWall'
+import { downOf, type MapScale, placeUnder, stretchesOf } from './map-scale'
+import { hatchLines, pathOfRects } from './map-texture'
+
+interface ScanMapWallProps {
+  readonly grid: WallGrid
+  readonly paint: MapPaint
+  readonly ports: readonly Port[]
+  readonly scale: MapScale
+}
+
+/** The wall of a scan, too fine for lines: an image of its colours, with hatching and ports. An element of an SVG. */
+export function ScanMapWall({ grid, paint, ports, scale }: ScanMapWallProps) {
+  const id = useId()
+  const image = useMemo(() => imageOf(grid, paint, scale), [grid, paint, scale])
+  const hatched = useMemo(() => pathOfRects(hatchedRects(grid, scale)), [grid, scale])
+  const { left: x, top: y, width, height } = scale
+  return (
+    <>
+      <clipPath id={`${id}-wall`}>
+        <rect x={x} y={y} width={width} height={height} />
+      </clipPath>
+      <g clipPath={`url(#${id}-wall)`}>
+        <image href={image} x={x} y={y} width={width} height={height} preserveAspectRatio="none" />
+        <path d={hatched} className="map-unmeasured" />
+        <clipPath id={`${id}-hatched`}>
+          <path d={hatched} />
+        </clipPath>
+        <path d={hatchLines(scale)} clipPath={`url(#${id}-hatched)`} className="map-hatch" />
+        {ports.flatMap((port) =>
+          stretchesOf(scale, port.fromDegrees, port.toDegrees).map((stretch) => (
+            <rect
+              key={`${port.id} ${stretch.x}`}
+              className="map-port"
+              {...stretch}
+              y={downOf(scale, port.fromDepthMm)}
+              height={downOf(scale, port.toDepthMm) - downOf(scale, port.fromDepthMm)}
+            >
+              <title>{port.name}</title>
+            </rect>
+          )),
+        )}
+      </g>
+      <rect x={x} y={y} width={width} height={height} className="map-frame" />
+    </>
+  )
+}
+
+/** Two for each pixel of the page across, one down: scores run along the depth. */
+const pixelsAcross = 2
+
+/** The colours of a wall as an image; empty where the browser draws none. */
+function imageOf(grid: WallGrid, paint: MapPaint, scale: MapScale): string {
+  const canvas = document.createElement('canvas')
+  canvas.width = Math.max(1, Math.round(scale.width * pixelsAcross))
+  canvas.height = Math.max(1, Math.round(scale.height))
+  const pen = canvas.getContext('2d')
+  if (!pen) return ''
+  const image = pen.createImageData(canvas.width, canvas.height)
+  const colours = coloursOf(paint)
+  const { lowUm, highUm } = paint.span
+  const columns = Array.from({ length: canvas.width }, (_, x) => {
+    const place = placeUnder(scale, scale.left + ((x + 0.5) / canvas.width) * scale.width, scale.top)
+    return columnAt(grid, ((place?.angleDegrees ?? 0) * Math.PI) / 180)
+  })
+  for (let y = 0; y < canvas.height; y++) {
+    const row = rowAt(grid, ((y + 0.5) / canvas.height) * scale.lengthMm)
+    columns.forEach((column, x) => {
+      const share = (deviationAt(grid, column, row) - lowUm) / (highUm - lowUm)
+      const colour = colours[Math.round(Math.min(1, Math.max(0, share)) * (colours.length - 1))]
+      image.data.set(colour ?? [0, 0, 0, 255], (y * canvas.width + x) * 4)
+    })
+  }
+  pen.putImageData(image, 0, 0)
+  return canvas.toDataURL()
+}
+
+const steps = 128
+
+/** The ramp in even steps, red, green, blue and cover of each. */
+function coloursOf({ colour, span }: MapPaint): readonly (readonly [number, number, number, number])[] {
+  return Array.from({ length: steps }, (_, step) => {
+    const css = colour(span.lowUm + (step / (steps - 1)) * (span.highUm - span.lowUm))
+    const [red = 0, green = 0, blue = 0] = (css.match(/\d+(\.\d+)?/g) ?? []).map(Number)
+    return [red, green, blue, 255] as const
+  })
+}

@@ -1,0 +1,141 @@
+import { type CellBox, cellBox, isInBox } from './cell-box'
+import { shapeOf } from './mark-place'
+import type { MarkRegion } from './mark-regions'
+import type { MarkShape } from './scan-marks'
+import type { WorkingMap } from './working-map'
+
+/**
+ * Regions of one sign that are one mark: those that touch, those side by side with no more than a narrow line between
+ * them (`lineColumns`), streaks one below the other with nothing but an opening between them, and bands one beside the
+ * other with nothing but an opening between them. The evidence of the plainest stands for all.
+ */
+export function joinedRegions(
+  map: WorkingMap,
+  regions: readonly MarkRegion[],
+  diameterMm: number,
+  lineColumns: number,
+): MarkRegion[] {
+  const marks: MarkRegion[] = []
+  for (const region of regions) {
+    let joined = region
+    for (let at = 0; at < marks.length; ) {
+      const other = marks[at]
+      if (!other || !isOneMark(map, joined, other, diameterMm, lineColumns)) {
+        at++
+        continue
+      }
+      joined = together(map, joined, other)
+      marks.splice(at, 1)
+      at = 0
+    }
+    marks.push(joined)
+  }
+  return marks
+}
+
+function together(map: WorkingMap, one: MarkRegion, other: MarkRegion): MarkRegion {
+  const core = [...one.core, ...other.core]
+  return {
+    sign: one.sign,
+    core,
+    box: cellBox(core, map.columns),
+    evidence: Math.max(one.evidence, other.evidence),
+  }
+}
+
+function isOneMark(
+  map: WorkingMap,
+  one: MarkRegion,
+  other: MarkRegion,
+  diameterMm: number,
+  lineColumns: number,
+): boolean {
+  if (one.sign !== other.sign) return false
+  const shapes = [regionShape(map, one, diameterMm), regionShape(map, other, diameterMm)]
+  if (shapes.includes('streak') && shapes.includes('band')) return false
+  if (doTouch(map, one, other) || areSideBySide(map, one.box, other.box, lineColumns)) return true
+  if (!shapes.includes('band') && isOpeningBelow(map, one, other)) return true
+  return !shapes.includes('streak') && isOpeningBeside(map, one, other)
+}
+
+/** With no more columns between them than a narrow line has, over half or more of the shorter one. */
+function areSideBySide({ columns }: WorkingMap, one: CellBox, other: CellBox, lineColumns: number): boolean {
+  const rows = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top) + 1
+  if (2 * rows < Math.min(one.bottom - one.top, other.bottom - other.top) + 1) return false
+  const gapAfter = (a: CellBox, b: CellBox) => (b.left - (a.left + a.wide) + 2 * columns) % columns
+  return gapAfter(one, other) <= lineColumns || gapAfter(other, one) <= lineColumns
+}
+
+function regionShape(map: WorkingMap, { box }: MarkRegion, diameterMm: number): MarkShape {
+  const { top, bottom, wide } = box
+  const alongMm = (map.rowEdgesMm[bottom + 1] ?? 0) - (map.rowEdgesMm[top] ?? 0)
+  const degrees = (360 * wide) / map.columns
+  return shapeOf(alongMm, (Math.PI * diameterMm * degrees) / 360, degrees)
+}
+
+/** Some cell of one is beside a cell of the other, corners included. */
+function doTouch({ rows, columns }: WorkingMap, one: MarkRegion, other: MarkRegion): boolean {
+  const close = one.core.filter((cell) => isInBox(other.box, columns, cell, 1, 1))
+  if (close.length === 0) return false
+  const cells = new Set(other.core)
+  return close.some((cell) => {
+    const row = Math.floor(cell / columns)
+    for (let r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {
+      for (const step of [-1, 0, 1]) {
+        if (cells.has(r * columns + (((cell % columns) + step + columns) % columns))) return true
+      }
+    }
+    return false
+  })
+}
+
+/** In half or more of the columns of the narrower one, the other lies above or below with gaps alone between. */
+function isOpeningBelow({ columns, values }: WorkingMap, one: MarkRegion, other: MarkRegion): boolean {
+  const [a, b] = [rowsByColumn(one.core, columns), rowsByColumn(other.core, columns)]
+  let facing = 0
+  for (const [column, { from, to }] of a) {
+    const across = b.get(column)
+    if (!across) continue
+    const [begin, end] = to < across.from ? [to + 1, across.from] : [across.to + 1, from]
+    let gaps = 0
+    for (let row = begin; row < end; row++) if (Number.isNaN(values[row * columns + column] ?? 0)) gaps++
+    if (end > begin && gaps === end - begin) facing++
+  }
+  return facing > 0 && 2 * facing >= Math.min(a.size, b.size)
+}
+
+/** In half or more of the rows of the lower one, the other lies beside it with gaps alone between. */
+function isOpeningBeside({ columns, values }: WorkingMap, one: MarkRegion, other: MarkRegion): boolean {
+  const rowsOf = (core: readonly number[]) => new Set(core.map((cell) => Math.floor(cell / columns)))
+  const [a, b] = [rowsOf(one.core), rowsOf(other.core)]
+  const cells = new Set(other.core)
+  const facing = [...a].filter((row) =>
+    one.core.some((cell) => {
+      if (Math.floor(cell / columns) !== row) return false
+      return [-1, 1].some((step) => {
+        let at = cell
+        let gaps = 0
+        do {
+          at = row * columns + (((((at % columns) + step) % columns) + columns) % columns)
+          gaps++
+        } while (Number.isNaN(values[at] ?? 0) && gaps < columns)
+        return gaps > 1 && cells.has(at)
+      })
+    }),
+  )
+  return facing.length > 0 && 2 * facing.length >= Math.min(a.size, b.size)
+}
+
+/** For each column that cells lie in, their first and last row. */
+function rowsByColumn(core: readonly number[], columns: number) {
+  const extents = new Map<number, { from: number; to: number }>()
+  for (const cell of core) {
+    const row = Math.floor(cell / columns)
+    const known = extents.get(cell % columns)
+    extents.set(cell % columns, {
+      from: Math.min(row, known?.from ?? row),
+      to: Math.max(row, known?.to ?? row),
+    })
+  }
+  return extents
+}

@@ -1,0 +1,99 @@
+import type { Port } from '../measured'
+import { surfaceWidthDegrees } from '../surface-findings/surface-place'
+import { heightOf } from './height-of'
+import { markPatterns } from './mark-patterns'
+import { bridgeOf, isBesideOpening, placeOfBox, shapeOf, withinTurn } from './mark-place'
+import type { RadialScan, ScanFit } from './radial-scan'
+import type { ScanMark, ScanMarks } from './scan-marks'
+import { type SeenMark, seenMarks } from './seen-marks'
+import { middle, type WorkingMap, workingMap } from './working-map'
+
+/** What the marks of a scan are judged with, beside its fit. */
+export interface MarkOptions {
+  /** Roughly the bore's diameter, mm. */
+  readonly nearDiameterMm: number
+  /** Openings; places without a value are openings too. */
+  readonly ports: readonly Port[]
+  /** Standard deviation below which the probe says nothing, µm; that of a tenth of a micron read where absent. */
+  readonly leastSigmaUm?: number
+}
+
+/** Resolution of a tenth of a micron over √12. */
+const usualLeastSigmaUm = 0.1 / Math.sqrt(12)
+/** Two-sided 95 % of a normal distribution. */
+const coverage = 1.959964
+/** What is left of a mark without its largest value stands out so far, or it is that value alone. */
+const restStandsOut = 3
+const leastCells = 3
+
+/**
+ * The marks of a scan: what stands out of its smooth form on either side, gathered, with place, size and height, and
+ * the patterns that they make. In a clean scan (noise of one σ, any smooth form) less than one scan in a hundred shows
+ * any mark; see `standingOut`. A height is over the smooth form, that of a narrow line within a wider mark over that
+ * mark; its doubt is that of the noise, σ/√n, and holds no systematic error of the probe. Own derivation on published
+ * parts, named with each. Throws for a diameter that is not above 0.
+ */
+export function marksOf(scan: RadialScan, fit: Pick<ScanFit, 'smooth'>, options: MarkOptions): ScanMarks {
+  const { ports, nearDiameterMm } = options
+  if (!(nearDiameterMm > 0))
+    throw new RangeError(`marksOf: expected a diameter above 0 mm, got ${nearDiameterMm}`)
+  const { residualUm, sigmaUm } = fit.smooth
+  const map = workingMap(scan, residualUm, sigmaUm, ports)
+  const sigma = Math.max(map.sigma, options.leastSigmaUm ?? usualLeastSigmaUm)
+  const { seen, threshold } = seenMarks(map, sigma, nearDiameterMm)
+  const kept = seen.filter((one) => isMark(one, sigma)).sort((a, b) => b.region.evidence - a.region.evidence)
+  const marks = kept.map((one) => {
+    const within = kept.findIndex(({ region }) => region === one.wide)
+    return { ...markOf(map, one, sigma, options), ...(within >= 0 ? { within } : {}) }
+  })
+  return {
+    marks,
+    patterns: markPatterns(marks),
+    loneValues: seen.length - kept.length,
+    sigmaUm,
+    threshold,
+    leastHeightUm: (threshold * sigma) / 3,
+  }
+}
+
+/** Three values or more, and not one of them alone stands out. */
+function isMark({ region, heights }: SeenMark, sigma: number): boolean {
+  const sizes = region.core.map((cell) => (region.sign === 'larger' ? 1 : -1) * (heights.values[cell] ?? 0))
+  const rest = sizes.reduce((sum, size) => sum + size, 0) - Math.max(...sizes)
+  return sizes.length >= leastCells && rest / (sigma * Math.sqrt(sizes.length - 1)) >= restStandsOut
+}
+
+function markOf(
+  map: WorkingMap,
+  { region, heights }: SeenMark,
+  sigma: number,
+  options: MarkOptions,
+): ScanMark {
+  const { sign, core, box, evidence } = region
+  const { nearDiameterMm, ports } = options
+  const place = placeOfBox(map, box)
+  const acrossDegrees = surfaceWidthDegrees(place)
+  const acrossMm = (Math.PI * nearDiameterMm * acrossDegrees) / 360
+  const alongMm = place.toDepthMm - place.fromDepthMm
+  const height = heightOf(heights, core, box, sign, sigma)
+  const bridge = bridgeOf(map, core, ports)
+  const doubtUm = sigma / Math.sqrt(height.count)
+  return {
+    ...place,
+    sign,
+    shape: shapeOf(alongMm, acrossMm, acrossDegrees),
+    acrossDegrees,
+    acrossMm,
+    alongMm,
+    peak: {
+      depthMm: middle(map.rowEdgesMm, Math.floor(height.cell / map.columns)),
+      angleDegrees: withinTurn(middle(map.columnEdges, height.cell % map.columns)),
+    },
+    heightUm: height.mean,
+    doubtUm,
+    expandedUm: coverage * doubtUm,
+    evidence,
+    ...(bridge ? { bridge } : {}),
+    besideOpening: bridge === undefined && isBesideOpening(map, core, nearDiameterMm),
+  }
+}

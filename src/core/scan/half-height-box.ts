@@ -6,9 +6,12 @@ import type { RingMap } from './window-means'
 const knownTo = 1 / 6
 /** A mark reaches to this share of its height. */
 const edgeShare = 0.5
+/** Noise may take so many of its standard deviations from a line at the edge. */
+const forgiven = 1.5
 
 /**
- * The box of some cells without the rows and columns at its ends whose mean is below half of the highest such mean.
+ * The box of some cells without the rows and columns at its ends whose mean is below half of the highest such mean, by more than noise
+ * takes from it.
  * Where the cells of one row (or column) are too few to tell, the mean over some neighbouring ones is taken. `sigma`
  * is the standard deviation of a value. Own derivation.
  */
@@ -59,7 +62,9 @@ function trimmed({ sums, counts }: Lines, sigma: number): [number, number] {
     const highest = profile.reduce((best, here) => (here.mean > best.mean ? here : best))
     const isKnown = sigma / Math.sqrt(highest.count) <= knownTo * highest.mean
     if (!isKnown && 2 * reach + 1 < sums.length) continue
-    const stands = profile.map(({ mean }) => mean >= edgeShare * highest.mean)
+    const stands = profile.map(
+      ({ mean, count }) => mean + (forgiven * sigma) / Math.sqrt(count) >= edgeShare * highest.mean,
+    )
     return [stands.indexOf(true), stands.lastIndexOf(true)]
   }
 }

@@ -24,7 +24,7 @@ export function joinedRegions(
         at++
         continue
       }
-      joined = together(map, joined, other)
+      joined = joinedRegion(joined, other, map.columns)
       marks.splice(at, 1)
       at = 0
     }
@@ -33,12 +33,13 @@ export function joinedRegions(
   return marks
 }
 
-function together(map: WorkingMap, one: MarkRegion, other: MarkRegion): MarkRegion {
+/** Two regions of one sign as one; the evidence is that of the plainer. */
+export function joinedRegion(one: MarkRegion, other: MarkRegion, columns: number): MarkRegion {
   const core = [...one.core, ...other.core]
   return {
     sign: one.sign,
     core,
-    box: cellBox(core, map.columns),
+    box: cellBox(core, columns),
     evidence: Math.max(one.evidence, other.evidence),
   }
 }

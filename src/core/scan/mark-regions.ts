@@ -1,13 +1,13 @@
 import { type CellBox, cellBox, isInBox } from './cell-box'
 import { halfHeightBox } from './half-height-box'
 import type { MarkSign } from './scan-marks'
-import { type StandingOut, standingOut } from './standing-out'
+import { doubtOf, type StandingOut, standingOut } from './standing-out'
 import type { MapWindow, RingMap } from './window-means'
 
 /** Where a mark goes on: not below so many standard deviations of a window's mean. */
 const goesOn = 2.5
-/** The mark itself reaches to this share of its height. */
-const edgeShare = 0.5
+/** Cells are gathered to this share of a mark's height; noise may halve a neighbour, so the edges are found afterwards. */
+const gatheredShare = 0.35
 /** Rounds of looking, each with what was found before taken out. */
 const mostRounds = 20
 
@@ -108,7 +108,7 @@ function touches(
 function grow(
   map: RingMap,
   rest: RingMap,
-  { means, windows, spreads, ...sides }: StandingOut,
+  { means, windows, spreads, sigma, ...sides }: StandingOut,
   from: number,
   sign: MarkSign,
 ) {
@@ -120,10 +120,10 @@ function grow(
   const stands = (cell: number, leastMean: number) => {
     const here = means.meanAt(Math.floor(cell / columns), cell % columns, window)
     if (here === undefined || side * here.mean < leastMean) return false
-    return (side * here.mean * Math.sqrt(here.count)) / spread >= goesOn
+    return (side * here.mean * Math.sqrt(here.count)) / doubtOf(spread, here.count, sigma) >= goesOn
   }
   const peak = means.meanAt(Math.floor(from / columns), from % columns, window)
-  const seen = flood(map, rest, [from], (cell) => stands(cell, edgeShare * side * (peak?.mean ?? 0)))
+  const seen = flood(map, rest, [from], (cell) => stands(cell, gatheredShare * side * (peak?.mean ?? 0)))
   const reach = cellBox(seen, columns)
   const near = (cell: number) => isInBox(reach, columns, cell, window.high >> 1, window.wide >> 1)
   const all = flood(map, rest, seen, (cell) => near(cell) && stands(cell, 0))

@@ -1,9 +1,13 @@
 import type { Port } from '../measured'
 import { surfaceWidthDegrees } from '../surface-findings/surface-place'
-import { heightOf } from './height-of'
+import type { CellBox } from './cell-box'
+import { formDoubtShare } from './form-doubt'
+import { heightOf, type MarkHeight } from './height-of'
+import { withoutHigherLobes } from './higher-lobes'
 import { markPatterns } from './mark-patterns'
 import { bridgeOf, isBesideOpening, placeOfBox, shapeOf, withinTurn } from './mark-place'
 import type { RadialScan, ScanFit } from './radial-scan'
+import { robustSigma } from './robust-weights'
 import type { ScanMark, ScanMarks } from './scan-marks'
 import { type SeenMark, seenMarks } from './seen-marks'
 import { middle, type WorkingMap, workingMap } from './working-map'
@@ -20,17 +24,16 @@ export interface MarkOptions {
 
 /** Resolution of a tenth of a micron over √12. */
 const usualLeastSigmaUm = 0.1 / Math.sqrt(12)
-/** Two-sided 95 % of a normal distribution. */
-const coverage = 1.959964
 /** What is left of a mark without its largest value stands out so far, or it is that value alone. */
-const restStandsOut = 3
-const leastCells = 3
+const restStandsOut = 2
+const leastCells = 2
 
 /**
  * The marks of a scan: what stands out of its smooth form on either side, gathered, with place, size and height, and
  * the patterns that they make. In a clean scan (noise of one σ, any smooth form) less than one scan in a hundred shows
  * any mark; see `standingOut`. A height is over the smooth form, that of a narrow line within a wider mark over that
- * mark; its doubt is that of the noise, σ/√n, and holds no systematic error of the probe. Own derivation on published
+ * mark; its doubt is that of the noise, σ/√n, and of the smooth form, and holds no systematic error of the probe; ± is 95 % for
+ * the highest place of all that were looked at. Own derivation on published
  * parts, named with each. Throws for a diameter that is not above 0.
  */
 export function marksOf(scan: RadialScan, fit: Pick<ScanFit, 'smooth'>, options: MarkOptions): ScanMarks {
@@ -38,25 +41,29 @@ export function marksOf(scan: RadialScan, fit: Pick<ScanFit, 'smooth'>, options:
   if (!(nearDiameterMm > 0))
     throw new RangeError(`marksOf: expected a diameter above 0 mm, got ${nearDiameterMm}`)
   const { residualUm, sigmaUm } = fit.smooth
-  const map = workingMap(scan, residualUm, sigmaUm, ports)
-  const sigma = Math.max(map.sigma, options.leastSigmaUm ?? usualLeastSigmaUm)
+  const leastSigma = options.leastSigmaUm ?? usualLeastSigmaUm
+  const all = workingMap(scan, residualUm, sigmaUm, ports)
+  const map = withoutHigherLobes(all, Math.max(all.sigma, leastSigma))
+  const sigma = Math.max(robustSigma(map.values, new Float64Array(map.values.length)), leastSigma)
   const { seen, threshold } = seenMarks(map, sigma, nearDiameterMm)
   const kept = seen.filter((one) => isMark(one, sigma)).sort((a, b) => b.region.evidence - a.region.evidence)
+  const formDoubtUm = sigmaUm * formDoubtShare(scan)
   const marks = kept.map((one) => {
     const within = kept.findIndex(({ region }) => region === one.wide)
-    return { ...markOf(map, one, sigma, options), ...(within >= 0 ? { within } : {}) }
+    return { ...markOf(map, one, sigma, formDoubtUm, options), ...(within >= 0 ? { within } : {}) }
   })
   return {
     marks,
     patterns: markPatterns(marks),
     loneValues: seen.length - kept.length,
-    sigmaUm,
+    sigmaUm: sigma,
     threshold,
     leastHeightUm: (threshold * sigma) / 3,
+    map,
   }
 }
 
-/** Three values or more, and not one of them alone stands out. */
+/** Two values or more, and not one of them alone stands out. */
 function isMark({ region, heights }: SeenMark, sigma: number): boolean {
   const sizes = region.core.map((cell) => (region.sign === 'larger' ? 1 : -1) * (heights.values[cell] ?? 0))
   const rest = sizes.reduce((sum, size) => sum + size, 0) - Math.max(...sizes)
@@ -67,6 +74,7 @@ function markOf(
   map: WorkingMap,
   { region, heights }: SeenMark,
   sigma: number,
+  formDoubtUm: number,
   options: MarkOptions,
 ): ScanMark {
   const { sign, core, box, evidence } = region
@@ -77,7 +85,7 @@ function markOf(
   const alongMm = place.toDepthMm - place.fromDepthMm
   const height = heightOf(heights, core, box, sign, sigma)
   const bridge = bridgeOf(map, core, ports)
-  const doubtUm = sigma / Math.sqrt(height.count)
+  const doubtUm = Math.hypot(sigma / Math.sqrt(height.count), formDoubtUm)
   return {
     ...place,
     sign,
@@ -89,11 +97,23 @@ function markOf(
       depthMm: middle(map.rowEdgesMm, Math.floor(height.cell / map.columns)),
       angleDegrees: withinTurn(middle(map.columnEdges, height.cell % map.columns)),
     },
+    peakPlace: placeOfBox(map, boxAround(map, height)),
     heightUm: height.mean,
     doubtUm,
-    expandedUm: coverage * doubtUm,
+    expandedUm: height.factor * doubtUm,
     evidence,
     ...(bridge ? { bridge } : {}),
     besideOpening: bridge === undefined && isBesideOpening(map, core, nearDiameterMm),
+  }
+}
+
+/** The cells that a height is the mean of. */
+function boxAround({ rows, columns }: WorkingMap, { cell, window: { high, wide } }: MarkHeight): CellBox {
+  const row = Math.floor(cell / columns)
+  return {
+    top: Math.max(0, row - (high >> 1)),
+    bottom: Math.min(rows - 1, row + (high >> 1)),
+    left: ((cell % columns) - (wide >> 1) + columns) % columns,
+    wide: Math.min(wide, columns),
   }
 }

@@ -1,4 +1,5 @@
 import type { SurfacePlace } from '../measured'
+import type { WorkingMap } from './working-map'
 
 /** Whether the wall reads smaller there than its smooth form (it stands proud) or larger (it lies back). */
 export type MarkSign = 'smaller' | 'larger'
@@ -19,6 +20,7 @@ export interface ScanMark extends SurfacePlace {
   /** Where it stands out most: the middle of a small area, and the mean height of that area, signed, µm on the radius. */
   readonly peak: { readonly depthMm: number; readonly angleDegrees: number }
   readonly heightUm: number
+  readonly peakPlace: SurfacePlace
   /** Of that height, µm: the standard uncertainty, and ± at 95 %. */
   readonly doubtUm: number
   readonly expandedUm: number
@@ -71,10 +73,12 @@ export interface ScanMarks {
   readonly patterns: readonly MarkPattern[]
   /** Values that stand out with no others beside them: dirt on the wall or on the probe, as a rule. */
   readonly loneValues: number
-  /** Robust standard deviation of a single value about the smooth form, µm. */
+  /** Robust standard deviation of a value about the smooth form, or of the mean of neighbours where they were averaged, µm. */
   readonly sigmaUm: number
   /** So many standard deviations the mean of a window stands out before it counts. */
   readonly threshold: number
   /** Height that a mark of three angles by three depths needs to be found, µm. */
   readonly leastHeightUm: number
+  /** What was looked at: deviations from the smooth form, less higher lobes, openings as gaps, µm. */
+  readonly map: WorkingMap
 }

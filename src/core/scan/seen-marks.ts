@@ -1,5 +1,5 @@
 import { type CellBox, isInBox } from './cell-box'
-import { joinedRegions } from './joined-regions'
+import { joinedRegion, joinedRegions } from './joined-regions'
 import { type MarkRegion, markRegions } from './mark-regions'
 import { narrowLineMm, withoutWideMark } from './narrow-lines'
 import type { MarkSign } from './scan-marks'
@@ -68,13 +68,34 @@ function linesWithin(
     heights = withoutWideMark(heights, box, region.sign, sigma, lineColumns).heights
   }
   const { regions } = markRegions(standing, sigma, [sign])
-  return joinedRegions(map, regions, diameterMm, 0).map((region) => {
+  const seen = joinedRegions(map, regions, diameterMm, 0).map((region): SeenMark => {
     const wide = others.find(({ box }) => {
       const inside = region.core.filter((cell) => isInBox(box, map.columns, cell)).length
       return 2 * inside >= region.core.length
     })
     return { region, heights, ...(wide ? { wide: wide.region } : {}) }
   })
+  return wholeLines(seen, map.columns)
+}
+
+/** Pieces of a line within one wide mark, one below the other, are one line: the mark hides it where it is highest. */
+function wholeLines(seen: readonly SeenMark[], columns: number): SeenMark[] {
+  const whole: SeenMark[] = []
+  for (const one of seen) {
+    const at = whole.findIndex((other) => {
+      if (one.wide === undefined || one.wide !== other.wide) return false
+      return doOverlap(one.region.box, other.region.box, columns)
+    })
+    const other = whole[at]
+    if (!other) whole.push(one)
+    else whole[at] = { ...other, region: joinedRegion(other.region, one.region, columns) }
+  }
+  return whole
+}
+
+function doOverlap(one: CellBox, other: CellBox, columns: number): boolean {
+  const after = (a: CellBox, b: CellBox) => (b.left - a.left + columns) % columns < a.wide
+  return after(one, other) || after(other, one)
 }
 
 /** The box of a mark with its slopes, and what lines may go on beyond it. */

@@ -11,6 +11,12 @@ const widestShare = 1 / 6
 /** Windows of one size stand this share of their size apart, so that one of them lies well on any mark. */
 const stepShare = 1 / 4
 
+/**
+ * A smooth form may miss the wall by this share of σ over any length: what no window can tell from a mark. Own choice,
+ * on simulated bores.
+ */
+export const misfitShare = 0.2
+
 /** For each cell, the window about it that stands out most on one side, in standard deviations of its mean. */
 export interface StandingSide {
   /** 0 where no window about the cell was looked through. */
@@ -27,6 +33,8 @@ export interface StandingOut {
   readonly larger: StandingSide
   readonly smaller: StandingSide
   readonly means: WindowMeans
+  /** Of a single value. */
+  readonly sigma: number
   readonly threshold: number
 }
 
@@ -34,8 +42,8 @@ export interface StandingOut {
  * Looks at a map through windows of all sizes, each a third larger than the one before, from single rows and columns
  * to the whole depth and a sixth of a turn. The mean of n values has the standard deviation σ/√n if they are
  * independent; where the means of one size scatter more, robustly, than that, their own scatter is taken instead, so
- * that neither correlated noise nor what is left of a lobed form is called a mark. `sigma` in the unit of the map,
- * above 0. The threshold is what a clean map exceeds anywhere with a chance of 0.5 % at most: each window at each
+ * that neither correlated noise nor what is left of a lobed form is called a mark; and a fifth of σ is allowed for what
+ * the smooth form misses. `sigma` in the unit of the map, above 0. The threshold is what a clean map exceeds anywhere with a chance of 0.5 % at most: each window at each
  * place, both signs, has its share of that chance (Bonferroni), though neighbours say nearly the same; Student's t
  * makes up for σ being an estimate from the same values.
  */
@@ -47,13 +55,13 @@ export function standingOut(map: RingMap, sigma: number): StandingOut {
   const smaller = { deviations: new Float64Array(cells), best: new Uint16Array(cells) }
   let looks = 0
   const spreads = windows.map((window, index) => {
-    const { at, values } = means.standardised(window, stepOf(window.high), stepOf(window.wide))
+    const { at, values, counts } = means.standardised(window, stepOf(window.high), stepOf(window.wide))
     looks += values.length
     const spread =
       values.length === 0 ? sigma : Math.max(sigma, robustSigma(values, new Float64Array(values.length)))
     for (let i = 0; i < values.length; i++) {
       const cell = at[i] ?? 0
-      const deviation = (values[i] ?? 0) / spread
+      const deviation = (values[i] ?? 0) / doubtOf(spread, counts[i] ?? 1, sigma)
       const side = deviation > 0 ? larger : smaller
       if (Math.abs(deviation) <= (side.deviations[cell] ?? 0)) continue
       side.deviations[cell] = Math.abs(deviation)
@@ -61,7 +69,12 @@ export function standingOut(map: RingMap, sigma: number): StandingOut {
     }
     return spread
   })
-  return { windows, spreads, larger, smaller, means, threshold: thresholdOf(map, looks) }
+  return { windows, spreads, larger, smaller, means, sigma, threshold: thresholdOf(map, looks) }
+}
+
+/** Standard deviation of sum/√n over n values: their scatter, and what the smooth form may be off beneath all of them. */
+export function doubtOf(spread: number, count: number, sigma: number): number {
+  return Math.hypot(spread, Math.sqrt(count) * misfitShare * sigma)
 }
 
 function stepOf(size: number): number {

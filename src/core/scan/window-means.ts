@@ -12,17 +12,20 @@ export interface MapWindow {
   readonly wide: number
 }
 
+/** sum/√n of windows, the cells in their middle, and n. */
+export interface StandardisedMeans {
+  readonly at: Int32Array
+  readonly values: Float64Array
+  readonly counts: Float64Array
+}
+
 /** Sums over any window of a map in constant time. */
 export interface WindowMeans {
   /**
    * sum/√n over the n values of the windows about every so manieth row and column, left out where their middle is a
    * gap or less than half of the window has values; and the cells in their middle.
    */
-  standardised(
-    window: MapWindow,
-    rowStep: number,
-    columnStep: number,
-  ): { at: Int32Array; values: Float64Array }
+  standardised(window: MapWindow, rowStep: number, columnStep: number): StandardisedMeans
   /** Mean over the window about a cell and how many values it rests on; undefined where there are none. */
   meanAt(row: number, column: number, window: MapWindow): { mean: number; count: number } | undefined
 }
@@ -43,6 +46,7 @@ export function windowMeans(map: RingMap): WindowMeans {
       const most = Math.ceil(rows / rowStep) * Math.ceil(columns / columnStep)
       const at = new Int32Array(most)
       const values = new Float64Array(most)
+      const numbers = new Float64Array(most)
       let found = 0
       for (let row = 0; row < rows; row += rowStep) {
         const top = Math.max(0, row - (high >> 1)) * span
@@ -53,10 +57,15 @@ export function windowMeans(map: RingMap): WindowMeans {
           const count = within(counts, top, bottom, left, left + around)
           if (count < needed) continue
           at[found] = row * columns + column
+          numbers[found] = count
           values[found++] = within(sums, top, bottom, left, left + around) / Math.sqrt(count)
         }
       }
-      return { at: at.subarray(0, found), values: values.subarray(0, found) }
+      return {
+        at: at.subarray(0, found),
+        values: values.subarray(0, found),
+        counts: numbers.subarray(0, found),
+      }
     },
     meanAt(row, column, { high, wide }) {
       const around = Math.min(wide, columns)

@@ -125,6 +125,7 @@ function hasGapNear(
   return false
 }
 
+/** An angle of any turn as the same in [0, 360), degrees. */
 export function withinTurn(degrees: number): number {
   return ((degrees % 360) + 360) % 360
 }

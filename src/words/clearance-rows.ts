@@ -153,11 +153,17 @@ function othersRow(measured: Measured, fits: readonly Fit[]): Row[] {
 
 function otherText(measured: Measured, fit: Fit): string {
   const said = pistonWords.clearance
-  const { least, most, verdict, unknown } = fit
+  const { least, most, verdict, unknown, gaps } = fit
   const how = unknown ? said.unknown[unknown] : verdict ? said.verdicts[verdict] : said.window.none
   return said.other(
     pistonNamed(fit.pistonId, measured),
     least && most ? figureOf(least, most) : '',
-    verdict === 'too-close' ? joined(how, leanText(fit)).replace(' · ', ', ') : how,
+    [
+      how,
+      verdict === 'too-close' ? leanText(fit) : undefined,
+      gaps.length > 0 ? said.provisionalShort : undefined,
+    ]
+      .filter((text) => text !== undefined)
+      .join(', '),
   )
 }

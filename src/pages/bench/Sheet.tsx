@@ -9,6 +9,7 @@ import { LimitsSentence } from './LimitsSentence'
 import { NextField } from './NextField'
 import { OpeningsEditor } from './OpeningsEditor'
 import { PastePanel } from './PastePanel'
+import { PistonsAndRings } from './PistonsAndRings'
 import { PlanProposal } from './PlanProposal'
 import { pasteBlock } from './paste-block'
 import { planRepeats } from './plan-repeats'
@@ -37,6 +38,7 @@ export function Sheet({ bench }: { readonly bench: OnBench }) {
             <AddSurface short onAdd={() => setIsAdding(true)} />
           </div>
         </DraftScope>
+        <PistonsAndRings {...bench} />
         <Entry bench={bench} surface={{ isAdding, setIsAdding }} />
       </div>
     </section>

@@ -113,8 +113,9 @@ describe('rows about the engine', () => {
     const [row] = rowsOf(engine([80.05, 80.09], oversizes)).engine
     expect(row).toMatchObject({ name: 'Next oversize', figure: '+0.25 mm', verdictText: 'cleans up' })
     expect(row?.detail).toContain('all cylinders alike')
-    expect(row?.detail).toContain('the worst first: 2 (80.090 + 0.12 = 80.210), 1 (80.050 + 0.12 = 80.170)')
-    expect(row?.detail).toContain('off 2 0.160 to 0.270 mm')
+    expect(row?.detail).toContain(
+      'the worst first: 2 (80.090 + 0.12 = 80.210, 0.160 to 0.270 mm off), 1 (80.050 + 0.12 = 80.170, ',
+    )
     expect(row?.detail).toContain('a hint from memory of the trade')
   })
 

@@ -12,6 +12,7 @@ import { useKeptSpecsSlot } from '../kept-specs-slot'
 import { LimitsSentence } from '../LimitsSentence'
 import { OpeningsEditor } from '../OpeningsEditor'
 import { PastePanel } from '../PastePanel'
+import { PistonsAndRings } from '../PistonsAndRings'
 import { PlanProposal } from '../PlanProposal'
 import { pasteBlock } from '../paste-block'
 import { planRepeats } from '../plan-repeats'
@@ -39,6 +40,7 @@ export function SetUpPart({ bench, paintOf }: Pick<WallColumnProps, 'bench' | 'p
           <BoreSentence {...bench} />
           <PortMap bench={bench} paintOf={paintOf} />
           <OpeningsEditor {...bench} />
+          <PistonsAndRings {...bench} />
         </Section>
         <Section title={words.phone.plan}>
           <Plan bench={bench} />

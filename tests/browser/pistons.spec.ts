@@ -16,8 +16,8 @@ const part = (page: Page, name: string) =>
   page.getByRole('navigation', { name: words.phone.parts }).getByRole('button', { name })
 
 async function openPanel(page: Page): Promise<void> {
-  const summary = page.locator('details.pistons > summary')
-  await summary.focus()
+  const opener = page.getByRole('button', { name: /^Pistons/ })
+  await opener.focus()
   await page.keyboard.press('Enter')
   await expect(page.locator('.pistons-panel')).toBeVisible()
 }

@@ -5,29 +5,40 @@ import type { OnBench } from './use-job'
 
 const PistonsPanel = lazy(async () => ({ default: (await import('./pistons/PistonsPanel')).PistonsPanel }))
 
-/** A place that opens for pistons, ring gaps and boring; it is fetched when somebody opens it. */
-export function PistonsAndRings(bench: OnBench) {
-  // Once opened it stays, so that closing it loses nothing that was typed.
-  const [wasOpened, setWasOpened] = useState(false)
-  const { job, survey } = bench
+/** Whether the place for pistons and rings is open, and the button that opens it. */
+export function PistonsButton({
+  job,
+  survey,
+  isOpen,
+  onToggle,
+}: OnBench & { readonly isOpen: boolean; readonly onToggle: () => void }) {
   const listed = (job.pistons ?? []).length + (survey.ringGaps ?? []).length
   return (
-    <details
-      className="openings pistons"
-      onToggle={(event) => {
-        if (event.currentTarget.open) setWasOpened(true)
-      }}
+    <button
+      type="button"
+      className="quiet pistons-button"
+      aria-expanded={isOpen}
+      title={words.pistons.title}
+      onClick={onToggle}
     >
-      <summary>
-        {words.pistons.title} {listed > 0 ? `(${listed})` : ''}
-      </summary>
-      {wasOpened ? (
-        <DraftScope value={`pistons ${survey.id}`}>
-          <Suspense fallback={<p className="aside">{words.pistons.loading}</p>}>
-            <PistonsPanel {...bench} />
-          </Suspense>
-        </DraftScope>
-      ) : null}
-    </details>
+      {words.pistons.open} {listed > 0 ? `(${listed})` : ''}
+    </button>
+  )
+}
+
+/** Pistons, ring gaps and boring, fetched when somebody opens them. */
+export function PistonsAndRings({ isOpen, ...bench }: OnBench & { readonly isOpen: boolean }) {
+  // Once opened it stays, so that closing it loses nothing that was typed.
+  const [wasOpened, setWasOpened] = useState(isOpen)
+  if (isOpen && !wasOpened) setWasOpened(true)
+  if (!wasOpened && !isOpen) return null
+  return (
+    <section aria-label={words.pistons.title} hidden={!isOpen}>
+      <DraftScope value={`pistons ${bench.survey.id}`}>
+        <Suspense fallback={<p className="aside">{words.pistons.loading}</p>}>
+          <PistonsPanel {...bench} />
+        </Suspense>
+      </DraftScope>
+    </section>
   )
 }

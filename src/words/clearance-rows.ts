@@ -53,6 +53,7 @@ function fitRow(measured: Measured, fit: Fit): Row {
       verdict === 'too-close' ? leanText(fit) : undefined,
       fit.unknown && said.unknown[fit.unknown],
       asNewText(fit),
+      gradesText(measured, fit),
       said.rules[fit.rule],
       pistonText(fit),
       said.atRest(temperature(fit.atC)),
@@ -122,6 +123,14 @@ function asNewText({ asNew, window, verdict }: Fit): string | undefined {
   if (!asNew || verdict === 'too-tight' || verdict === 'too-loose') return undefined
   const text = said[asNew.verdict]
   return typeof text === 'string' ? text : text(max)
+}
+
+/** Grades of bores and pistons are matched; where both are known and differ it is told. */
+function gradesText(measured: Measured, { boreId, pistonId }: Fit): string | undefined {
+  const bore = measured.bores.find(({ id }) => id === boreId)?.grade
+  const piston = measured.pistons?.find(({ id }) => id === pistonId)?.grade
+  if (bore === undefined || piston === undefined || bore === piston) return undefined
+  return pistonWords.clearance.otherGrade(bore, piston)
 }
 
 function pistonText({ sizeMm, sizeFrom }: Fit): string | undefined {

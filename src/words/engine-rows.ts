@@ -119,6 +119,7 @@ function chosenText(
       said.order(orderText(measured, bores, cleanUpMm)),
       cleanUpIsHint ? said.hint(plain(cleanUpMm, 3)) : undefined,
       said.honed,
+      measured.bores.some(({ wall }) => wall?.liner === true) ? said.liner : undefined,
       pistonIds.length > 0
         ? said.pistons(words.app.and(pistonIds.map((id) => pistonNamed(id, measured))))
         : (measured.pistons ?? []).length > 0

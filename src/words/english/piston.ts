@@ -62,6 +62,7 @@ export const piston = {
       'too-loose': (max: string) => `looser than new parts may be, ${max} µm`,
       'too-close': (max: string) => `too close to call against the ${max} µm of new parts`,
     },
+    otherGrade: (bore: string, piston: string) => `the bore is stamped ${bore}, the piston ${piston}`,
     unknown: {
       'no-size': 'nobody measured it and no sizes are given for it',
       'no-readings': 'no readings of this bore where the rings run',
@@ -127,6 +128,7 @@ export const piston = {
     noPistons: 'no piston for it is on the list',
     notMeasured: (bores: string) => `not measured: ${bores}`,
     honed: 'the last of it is honed; a machinist says how much',
+    liner: 'a liner can be replaced instead',
     why: {
       plated: (bore: string) =>
         `bore ${bore} is plated: it has no oversize; a plater strips and plates it anew`,

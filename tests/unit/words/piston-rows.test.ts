@@ -44,6 +44,14 @@ describe('rows about clearance', () => {
     })
   })
 
+  it('tell grades of bore and piston that differ', () => {
+    const given = { spec: { ...spec, grades: [{ name: 'A', minMm: 80, maxMm: 80.1 }] }, bore: { grade: 'A' } }
+    const detail = (grade: string) =>
+      rowsOf(withPistons(sizes, [named(80, { grade })], given)).bore[0]?.detail
+    expect(detail('B')).toContain('the bore is stamped A, the piston B')
+    expect(detail('A')).not.toContain('stamped')
+  })
+
   it('never call it the clearance of a running engine', () => {
     const { bore, engine } = rowsOf(withPistons(sizes, [named(80)], { spec }))
     expect([...bore, ...engine].map(({ name, detail }) => `${name} ${detail}`).join(' ')).not.toMatch(

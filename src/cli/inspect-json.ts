@@ -1,3 +1,4 @@
+import { blockDecisionOf } from '../core/decision/block-decision'
 import type { BoreFinding, Contribution, Findings, StationFinding } from '../core/findings'
 import { crossedStudies } from '../core/gauge/crossed-study'
 import { growthOf } from '../core/outlook/growth'
@@ -8,8 +9,11 @@ import { ringGapsOf } from '../core/ring/ring-gaps'
 import { budgetAtLargest } from '../core/uncertainty/budget'
 import { distributionOf } from '../core/uncertainty/distribution-of'
 import type { Job } from '../job/schema'
+import { blockDecisionTexts } from '../words/block-decision'
 import { blunderText } from '../words/blunders'
 import { studyText } from '../words/crossed-study'
+import { decisionTexts, surenessTexts } from '../words/decision'
+import { decidedOf } from '../words/decision-passages'
 import { cautions, noteText, temperatureSentence } from '../words/findings'
 import { checkSentences } from '../words/gauge-check'
 import {
@@ -43,6 +47,8 @@ export function inspectJson(job: Job, findings: Findings): Record<string, unknow
     /** Which piston in which bore, and what the bores would be bored to. */
     pairing: pairingOf(job, findings),
     oversize: oversizeChoice(job, findings),
+    /** Of an engine of several bores. */
+    decision: blockEntry(job, findings),
     gaugeChecks: findings.gaugeChecks.map((check) => ({ ...check, text: checkSentences(check).join(' ') })),
     crossedStudies: crossedStudies(job).map((study) => ({ ...study, text: studyText(study) })),
     stations: [...findings.bores, ...findings.earlier].flatMap((finding) =>
@@ -85,6 +91,7 @@ function boreEntry(job: Job, findings: Findings, finding: BoreFinding, latest: b
     /** How each piston on offer fits, by this survey. */
     clearance: fitsOf(job, finding),
     ringGap: ringGapsOf(job, finding),
+    decision: decisionEntry(job, findings, finding),
     notes: finding.notes.map((note) => ({ ...note, text: noteText(note) })),
     questions: finding.blunders.map((blunder) => ({ ...blunder, text: blunderText(blunder) })),
     /** Slips that these readings could not have shown. */
@@ -99,6 +106,25 @@ function boreEntry(job: Job, findings: Findings, finding: BoreFinding, latest: b
     },
     cautions: cautions(finding, bore ?? {}),
   }
+}
+
+/** What to do with the bore; null for one that none is made about. */
+function decisionEntry(job: Job, findings: Findings, finding: BoreFinding) {
+  const made = decidedOf(job, findings, finding)
+  const texts = made && decisionTexts(made)
+  if (!made || !texts) return null
+  const { sureness } = made
+  return {
+    ...made.decision,
+    sureness: sureness ?? null,
+    texts: { ...texts, sure: surenessTexts(made.decision, sureness) },
+  }
+}
+
+/** What to do with an engine of several bores; null for one bore. */
+function blockEntry(job: Job, findings: Findings) {
+  const block = blockDecisionOf(job, findings)
+  return block ? { ...block, text: blockDecisionTexts(job, block).join(' ') } : null
 }
 
 /** What would shrink the doubt of the largest diameter, and to what U. */

@@ -29,6 +29,8 @@ const tiltStep = (10 * Math.PI) / 180
 const zoomStep = 1.2
 /** Longest step of an eased move for one frame, s: a slow first frame must not swallow the move. */
 const longestStep = 0.1
+/** Planes that cut off what is too near or too far need not follow a change as small as this, mm. */
+const trifle = 0.1
 
 /** The eye stands opposite the side it looks at, so that this side is the far wall. */
 function aimAt(name: Exclude<ViewName, 'free'>): Aim {
@@ -55,8 +57,9 @@ export class BoreCamera {
   #bores: readonly Extent[] = []
   #width = 1
   #height = 1
-  /** Where the eye was going when a hand took hold of it. */
-  #taken: string | undefined
+  readonly #goal = new Goal()
+  /** A hand has hold of it, and has moved it nowhere yet. */
+  #isHeldStill = false
 
   constructor(camera: PerspectiveCamera, element: HTMLElement, around: BoreCameraSurroundings) {
     this.#camera = camera
@@ -67,16 +70,18 @@ export class BoreCamera {
     this.#controls.minPolarAngle = 0
     this.#controls.maxPolarAngle = (115 * Math.PI) / 180
     this.#controls.addEventListener('controlstart', () => {
-      this.#taken = this.#end()
+      this.#goal.moves(this.#controls)
+      this.#isHeldStill = true
       around.invalidate()
     })
     this.#controls.addEventListener('control', () => {
       // A finger that scrolls the page moves nothing here, and is told of all the same.
-      if (this.#taken !== this.#end()) around.onMoved()
+      if (this.#isHeldStill && this.#goal.moves(this.#controls)) this.#isHeldStill = false
+      if (!this.#isHeldStill) around.onMoved()
       around.invalidate()
     })
     this.#controls.addEventListener('controlend', () => {
-      this.#taken = undefined
+      this.#isHeldStill = false
     })
     this.#controls.addEventListener('transitionstart', around.invalidate)
   }
@@ -148,7 +153,7 @@ export class BoreCamera {
     const moving = this.#controls.update(Math.min(seconds, longestStep))
     const far = this.#controls.distance + 600
     const near = Math.max(1, this.#camera.position.length() - 400)
-    if (this.#camera.near !== near || this.#camera.far !== far) {
+    if (Math.abs(this.#camera.near - near) > trifle || Math.abs(this.#camera.far - far) > trifle) {
       this.#camera.near = near
       this.#camera.far = far
       this.#camera.updateProjectionMatrix()
@@ -179,12 +184,6 @@ export class BoreCamera {
     this.#around.invalidate()
   }
 
-  /** Where the eye is going, to be compared. */
-  #end(): string {
-    const { theta, phi, radius } = this.#controls.getSpherical(new Spherical(), true)
-    return [theta, phi, radius, ...this.#controls.getTarget(new Vector3(), true).toArray()].join(' ')
-  }
-
   #eases(wanted: boolean): boolean {
     return wanted && !this.#calm.matches
   }
@@ -193,5 +192,25 @@ export class BoreCamera {
   #nearest(azimuth: number): number {
     const turn = 2 * Math.PI
     return azimuth + Math.round((this.#controls.azimuthAngle - azimuth) / turn) * turn
+  }
+}
+
+/** Where an eye is going. */
+class Goal {
+  readonly #from = new Spherical()
+  readonly #target = new Vector3()
+  readonly #fromBefore = new Spherical()
+  readonly #targetBefore = new Vector3()
+
+  /** Whether it goes elsewhere now than when this was asked last. */
+  moves(controls: CameraControls): boolean {
+    this.#fromBefore.copy(this.#from)
+    this.#targetBefore.copy(this.#target)
+    controls.getSpherical(this.#from, true)
+    controls.getTarget(this.#target, true)
+    const { radius, phi, theta } = this.#from
+    const before = this.#fromBefore
+    const isTurned = theta !== before.theta || phi !== before.phi
+    return isTurned || radius !== before.radius || !this.#target.equals(this.#targetBefore)
   }
 }

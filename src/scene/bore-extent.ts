@@ -26,9 +26,17 @@ export function boreExtent(bore: DrawnBore): readonly Point[] {
   )
 }
 
-/** The widest of what is drawn at a place, mm: the wall or the outer limit. */
-export function outerRadius({ grid, pair, exaggeration }: DrawnBore, depthMm: number, angle: number): number {
-  const wall = drawnRadius(grid.middleMm, exaggeration, deviationAt(grid, depthMm, angle))
-  if (pair?.maxMm === undefined) return wall
-  return Math.max(wall, drawnRadius(grid.middleMm, exaggeration, (pair.maxMm - grid.middleMm) * 1000))
+/** The widest of what is drawn at a place, mm. */
+export function outerRadius(bore: DrawnBore, depthMm: number, angle: number): number {
+  return drawnRadius(bore.grid.middleMm, bore.exaggeration, outerDeviation(bore, depthMm, angle))
+}
+
+/** Deviation on the diameter, µm, of the widest of what is drawn at a place: the wall or the outer limit. */
+export function outerDeviation(
+  { grid, pair }: Pick<DrawnBore, 'grid' | 'pair'>,
+  depthMm: number,
+  angle: number,
+): number {
+  const wall = deviationAt(grid, depthMm, angle)
+  return pair?.maxMm === undefined ? wall : Math.max(wall, (pair.maxMm - grid.middleMm) * 1000)
 }

@@ -2,9 +2,7 @@ import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { outerRadius } from './bore-extent'
-import { onCircle } from './bore-space'
 import type { PictureView } from './picture-view'
-import type { Label } from './stand-labels'
 import type { WallWay } from './wall-way'
 
 /** A bore as it is drawn. */
@@ -73,39 +71,6 @@ function widestRadius({ grid, pair, ...bore }: RowBore, ofRow: number): number {
   return widest
 }
 
-/** Name of each bore and its worst figure, below it; `offsets` from the bore in hand. */
-export function rowLabels(
-  { bores }: BoreRow,
-  offsets: readonly number[],
-  exaggeration: number,
-): readonly Label[] {
-  const label = (bore: RowBore, index: number, kind: 'bore' | 'figure'): Label => ({
-    text: kind === 'bore' ? bore.title : bore.figure,
-    kind,
-    offers: (view) => {
-      const at = below(bore, view, offsets[index] ?? 0, drawnAt(bore, exaggeration))
-      return at ? [{ x: at.x, y: at.y + (kind === 'bore' ? 6 : 26), alignX: 0.5, alignY: 0 }] : []
-    },
-  })
-  return [
-    ...bores.map((bore, index) => label(bore, index, 'bore')),
-    ...bores.map((bore, index) => label(bore, index, 'figure')),
-  ]
-}
-
-/** The lowest place on the picture of a bore's lower rim, under the middle of it. */
-function below({ grid, pair }: RowBore, view: PictureView, offset: number, exaggeration: number) {
-  let lowest: { x: number; y: number } | undefined
-  for (let step = 0; step < anglesLookedAt; step++) {
-    const angle = (step / anglesLookedAt) * 2 * Math.PI
-    const radius = outerRadius({ grid, pair, exaggeration }, grid.lengthMm, angle)
-    const at = view.project(onCircle(grid.lengthMm, angle, grid.lengthMm, radius))
-    if (at && (!lowest || at.y > lowest.y)) lowest = at
-  }
-  const middle = view.project({ x: 0, y: -grid.lengthMm / 2, z: 0 })
-  return lowest && middle && { x: middle.x + offset * view.pixelsPerMm, y: lowest.y }
-}
-
 /** The bore whose middle is nearest to a place of the picture, CSS pixels; `offsets` from the bore in hand. */
 export function boreUnder(
   { bores }: BoreRow,
@@ -113,8 +78,7 @@ export function boreUnder(
   view: PictureView,
   x: number,
 ): RowBore | undefined {
-  const inHand = view.project({ x: 0, y: 0, z: 0 })
-  if (!inHand) return undefined
-  const away = offsets.map((offset) => Math.abs(inHand.x + offset * view.pixelsPerMm - x))
+  if (!view.project({ x: 0, y: 0, z: 0 })) return undefined
+  const away = offsets.map((offset) => Math.abs(view.x + offset * view.pixelsPerMm - x))
   return bores[away.indexOf(Math.min(...away))]
 }

@@ -1,10 +1,25 @@
 import { isoStep } from '../core/surface/exaggeration'
 import type { WallGrid } from '../core/surface/wall-grid'
 
-/** Step of the iso-lines of a wall, µm; 0 where it has none. */
+const known = new WeakMap<WallGrid, number>()
+
+/**
+ * Step of the iso-lines of a wall, µm; 0 where it has none. Looked for once: it is asked for whenever something else
+ * about the bore changes.
+ */
 export function isoStepOf(grid: WallGrid): number {
-  if (grid.isFine) return 0
-  const low = grid.deviationsUm.reduce((least, value) => Math.min(least, value), Number.POSITIVE_INFINITY)
-  const high = grid.deviationsUm.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY)
+  const step = known.get(grid) ?? stepFor(grid)
+  known.set(grid, step)
+  return step
+}
+
+function stepFor({ deviationsUm, isFine }: WallGrid): number {
+  if (isFine) return 0
+  let low = Number.POSITIVE_INFINITY
+  let high = Number.NEGATIVE_INFINITY
+  for (const value of deviationsUm) {
+    low = Math.min(low, value)
+    high = Math.max(high, value)
+  }
   return isoStep(Math.max(0, high - low))
 }

@@ -1,7 +1,8 @@
-import { scaleBar } from '../core/surface/scale-bar'
+import { scaleStep } from '../core/surface/scale-bar'
 import { LabelLayer } from './label-layer'
 import type { PictureLabels } from './picture-labels'
 import type { PictureView } from './picture-view'
+import { pixelText } from './pixel-text'
 import type { Box } from './place-labels'
 import type { Label } from './stand-labels'
 
@@ -23,6 +24,10 @@ export class PictureOverlay {
   readonly #elements: OverlayElements
   readonly #layer: LabelLayer
   #taken: readonly Box[] | undefined
+  /** What the scale bar was made for, and what it says. */
+  #exaggeration = 0
+  #pixelsPerMm = 0
+  #micrometres = 0
 
   constructor(elements: OverlayElements) {
     this.#elements = elements
@@ -46,12 +51,15 @@ export class PictureOverlay {
   }
 
   #showScale(view: PictureView, labels: PictureLabels): void {
-    const { bar, barText } = this.#elements
-    const { micrometres, lengthPx } = scaleBar(view.exaggeration, view.pixelsPerMm, longestBarPx)
-    bar.style.width = `${lengthPx.toFixed(1)}px`
-    const text = labels.onDiameter(micrometres)
-    if (barText.textContent === text) return
-    barText.textContent = text
+    if (view.exaggeration === this.#exaggeration && view.pixelsPerMm === this.#pixelsPerMm) return
+    this.#exaggeration = view.exaggeration
+    this.#pixelsPerMm = view.pixelsPerMm
+    const pixelsPerUm = (view.exaggeration * view.pixelsPerMm) / 1000
+    const micrometres = scaleStep(longestBarPx / pixelsPerUm)
+    this.#elements.bar.style.width = pixelText(micrometres * pixelsPerUm)
+    if (micrometres === this.#micrometres) return
+    this.#micrometres = micrometres
+    this.#elements.barText.textContent = labels.onDiameter(micrometres)
     this.#taken = undefined
   }
 

@@ -52,8 +52,9 @@ function stationUnder(
     const angles = contactDegreesOf(station)
     for (const [index, contact] of contactsOf(station).entries()) {
       const place = onCircle(grid.lengthMm, contact.angle, contact.depthMm, radius)
-      const at = view.facing(contact.angle, place) < 0 ? view.project(place) : undefined
-      const away = at ? Math.hypot(at.x - x, at.y - y) : Number.POSITIVE_INFINITY
+      const outward = onCircle(0, contact.angle, 0, 1)
+      const isFar = view.facing(outward, place) < 0 && view.project(place)
+      const away = isFar ? Math.hypot(view.x - x, view.y - y) : Number.POSITIVE_INFINITY
       if (away > reach) continue
       reach = away
       nearest = { depthMm: station.depthMm, angleDegrees: angles[index] ?? 0 }

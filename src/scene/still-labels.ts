@@ -1,5 +1,6 @@
 import type { PictureView } from './picture-view'
-import { type Label, type LabelKind, type StandingLabel, standLabels } from './stand-labels'
+import { LabelRoom } from './place-labels'
+import { type Label, type LabelKind, type SizedLabel, stands } from './stand-labels'
 
 /** How labels are written on paper: family and colours of the page they stand on. */
 export interface LabelHand {
@@ -42,22 +43,25 @@ export function drawLabels(
   pen.textBaseline = 'middle'
   pen.textAlign = 'center'
   pen.lineJoin = 'round'
-  for (const standing of standLabels(sized, view, [])) drawLabel(pen, standing, hand)
+  const room = new LabelRoom()
+  room.clear(view.width, view.height, [])
+  for (const one of sized) if (stands(one, view, room)) drawLabel(pen, one, room, hand)
   pen.restore()
 }
 
 function drawLabel(
   pen: CanvasRenderingContext2D,
-  { sized: { label }, box, leader }: StandingLabel<{ label: Label; width: number; height: number }>,
+  { label, width, height }: SizedLabel,
+  place: LabelRoom,
   hand: LabelHand,
 ): void {
-  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  const [x, y] = [place.x + width / 2, place.y + height / 2]
   pen.font = fontOf(label.kind, hand)
   const isOnWall = label.kind === 'iso' || label.kind === 'surface'
   pen.fillStyle = isOnWall ? hand.ink : hand.softInk
   if (label.kind === 'sign') {
     pen.fillStyle = hand.ink
-    pen.fillRect(box.x, box.y, box.width, box.height)
+    pen.fillRect(place.x, place.y, width, height)
     pen.fillStyle = hand.paper
   }
   if (isOnWall) {
@@ -65,7 +69,7 @@ function drawLabel(
     pen.lineWidth = 3
     pen.strokeText(label.text, x, y)
   }
-  if (leader !== undefined) pen.fillRect(box.x - leaderGap - leader, y, leader, 1)
+  pen.fillRect(place.x - leaderGap - place.leader, y, place.leader, 1)
   pen.fillText(label.text, x, y)
 }
 

@@ -1,5 +1,5 @@
 import { useFrame, useThree } from '@react-three/fiber'
-import { type RefObject, useEffect, useMemo, useRef } from 'react'
+import { useEffect, useMemo, useRef, useState } from 'react'
 import { PerspectiveCamera } from 'three'
 import type { LimitPair } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
@@ -7,7 +7,7 @@ import { BoreCamera, type ViewName } from './bore-camera'
 import { boreExtent } from './bore-extent'
 import { type BoreRow, drawnAt } from './bore-row'
 import type { Margins } from './camera-fit'
-import { type PictureView, pictureView } from './picture-view'
+import { PictureView } from './picture-view'
 import type { Box } from './place-labels'
 
 /** `turn` and `zoom` count steps since the view was chosen. */
@@ -40,8 +40,8 @@ export interface BoreCameraProps {
 /** Before whatever else is done for a frame, since that goes by where the eye is. */
 const first = -1
 
-/** The eye: made once, sent where the view says, and moved on before each frame. Holds what was seen last. */
-export function useBoreCamera(props: BoreCameraProps): RefObject<PictureView | undefined> {
+/** The eye: made once, sent where the view says, and moved on before each frame. Gives what it sees in it. */
+export function useBoreCamera(props: BoreCameraProps): PictureView {
   const { element, grid, pair, exaggeration, row, offsets, view, oneFingerTurns } = props
   const camera = useThree((state) => state.camera)
   const invalidate = useThree((state) => state.invalidate)
@@ -49,7 +49,7 @@ export function useBoreCamera(props: BoreCameraProps): RefObject<PictureView | u
   const latest = useRef(props)
   const eye = useRef<BoreCamera>(undefined)
   const shown = useRef<PictureAim>(undefined)
-  const seen = useRef<PictureView>(undefined)
+  const [seen] = useState(() => new PictureView())
   const extent = useMemo(() => {
     const bores: readonly Pick<BoreCameraProps, 'grid' | 'pair' | 'exaggeration'>[] = row
       ? row.bores.map((bore) => ({
@@ -102,15 +102,11 @@ export function useBoreCamera(props: BoreCameraProps): RefObject<PictureView | u
   useFrame((state, seconds) => {
     if (!eye.current || !(state.camera instanceof PerspectiveCamera)) return
     if (eye.current.update(seconds)) state.invalidate()
-    const inHand = latest.current.row?.bores[latest.current.row.chosen]
-    seen.current = pictureView(state.camera, {
-      width: state.size.width,
-      height: state.size.height,
-      distance: eye.current.distance,
-      exaggeration: drawnAt(inHand, latest.current.exaggeration),
-      offset: latest.current.offsets[latest.current.row?.chosen ?? 0] ?? 0,
-    })
-    latest.current.onFrame(seen.current)
+    const now = latest.current
+    const chosen = now.row?.chosen ?? 0
+    seen.see(state.camera, state.size, eye.current.distance)
+    seen.holdBore(drawnAt(now.row?.bores[chosen], now.exaggeration), now.offsets[chosen] ?? 0)
+    now.onFrame(seen)
   }, first)
   return seen
 }

@@ -1,5 +1,5 @@
 import { useFrame, useThree } from '@react-three/fiber'
-import { type RefObject, useEffect, useRef, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import type { LimitPair } from '../core/findings'
 import type { Port } from '../core/measured'
 import { rampSpan } from '../core/surface/ramp-span'
@@ -27,7 +27,7 @@ export interface PaintedBore {
   /** How far to the right of the middle of the row it stands, mm. */
   readonly offsetMm: number
   /** What is seen in the frame that is drawn. */
-  readonly seen: RefObject<PictureView | undefined>
+  readonly seen: PictureView
 }
 
 /** The shader draws no lines where there is no step. */
@@ -73,8 +73,7 @@ export function useBorePaint(bore: PaintedBore): BorePaint {
   useFrame(({ size, viewport }) => {
     paint.shared.viewport.value.set(size.width, size.height)
     paint.shared.pixelRatio.value = viewport.dpr
-    const perMm = ((seen.current?.pixelsPerMm ?? 0) * 2) / size.width
-    paint.shared.rowShift.value = offsetMm * perMm
+    paint.shared.rowShift.value = (2 * offsetMm * seen.pixelsPerMm) / size.width
   })
   useWay(paint, way)
   return paint

@@ -3,11 +3,12 @@ import type { DrawnStation, LimitPair } from '../core/findings'
 import type { SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { boreLabels, pointedLabel } from './bore-labels'
-import { type BoreRow, plainFrom, rowLabels, rowOffsets } from './bore-row'
+import { type BoreRow, plainFrom, rowOffsets } from './bore-row'
 import { isoStepOf } from './iso-step-of'
 import type { PictureLabels } from './picture-labels'
 import { PictureOverlay } from './picture-overlay'
 import type { PointedPlace } from './pointed-place'
+import { rowLabels } from './row-labels'
 import type { LabelKind } from './stand-labels'
 
 interface OverlayProps {

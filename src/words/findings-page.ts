@@ -7,11 +7,13 @@ import { blunderText } from './blunders'
 import { budgetRows, improvementTexts } from './budget'
 import { studyHeading, studyReadText, studyRows, studySentences } from './crossed-study'
 import { dayText } from './day-text'
+import { blockDecisionPassages, decisionPassages } from './decision-passages'
 import { cautions, findingRows, markText, noteTexts, type Row, temperatureSentence } from './findings'
 import { checkHeading, checkSentences } from './gauge-check'
 import { growthRows } from './growth-rows'
 import { degrees, depth, placeText, plain, plusMinusMicrons, sizeWithDoubt } from './numbers'
 import { oversizeSentence } from './oversize'
+import type { Passage, PassageEntry } from './passage'
 import { type PistonRows, pistonRows } from './piston-rows'
 import { pistonWords } from './piston-words'
 import { studyWords } from './study-words'
@@ -27,25 +29,7 @@ import {
 } from './verdict'
 import { words } from './words'
 
-/** A piece of the page of findings, worded and not yet laid out. */
-export type Passage =
-  | { readonly kind: 'title' | 'heading' | 'subheading' | 'paragraph'; readonly text: string }
-  | { readonly kind: 'list'; readonly items: readonly string[] }
-  | {
-      readonly kind: 'table'
-      readonly head: readonly string[]
-      readonly rows: readonly (readonly string[])[]
-    }
-  | { readonly kind: 'entries'; readonly entries: readonly PassageEntry[] }
-
-/** A finding as a line with its figure, and what stands beneath. */
-export interface PassageEntry {
-  readonly left: string
-  readonly right: string
-  readonly under: readonly string[]
-  /** Columns that its line is set in. */
-  readonly indent?: number
-}
+export type { Passage, PassageEntry } from './passage'
 
 /** What was measured, with what the job is called. */
 export interface NamedJob extends Measured {
@@ -66,6 +50,7 @@ export function findingsPage(job: NamedJob, findings: Findings): Passage[] {
     ...(job.machine ? [paragraph(said.machine(job.machine))] : []),
     ...noteParagraphs(job.note ?? ''),
     ...blockPassages(findings),
+    ...blockDecisionPassages(job, findings),
     ...enginePassages(pistons),
     ...findings.bores.flatMap((finding) => borePassages(job, findings, finding, pistons)),
     ...findings.earlier.flatMap((finding) => borePassages(job, findings, finding, pistons)),
@@ -144,6 +129,7 @@ function borePassages(
       aboutSentence(finding),
       surfaceSentence(finding),
     ),
+    ...decisionPassages(job, findings, finding),
     ...stationTable(job, finding),
     ...(rows.length > 0
       ? ([

@@ -83,7 +83,7 @@ function minorShapeRow(id: string, shape: Extract<Shape, { readonly known: true 
 }
 
 /** A range with the interval it has; a plain difference with its U. */
-function shapeFigure(shape: Extract<Shape, { readonly known: true }>): string {
+export function shapeFigure(shape: Extract<Shape, { readonly known: true }>): string {
   if (shape.interval === 'linear') {
     return differenceWithDoubt(shape.valueMm, (shape.highMm - shape.lowMm) / 2)
   }

@@ -9,7 +9,8 @@ export type DecisionCaution =
   | 'honing-keeps-form'
   | 'mark-depth'
   | 'glaze'
-  | 'ring-gap'
+  | 'ring-gap-large'
+  | 'ring-gap-small'
   | 'rings-with-piston'
   | 'torque-plate'
   | 'past-window-of-new'
@@ -26,7 +27,8 @@ export function cautionsOf(evidence: Evidence, facts: DecisionFacts, outcome: Ou
     ...(outcome === 'hone' ? (['honing-keeps-form'] as const) : []),
     ...(outcome === 'hone' && facts.surface === 'marked' ? (['mark-depth'] as const) : []),
     ...(runs && glazed ? (['glaze'] as const) : []),
-    ...(facts.ringGap === 'above' ? (['ring-gap'] as const) : []),
+    ...(facts.ringGap === 'above' ? (['ring-gap-large'] as const) : []),
+    ...(facts.ringGap === 'below' ? (['ring-gap-small'] as const) : []),
     ...(outcome === 'next-piston' ? (['rings-with-piston'] as const) : []),
     ...(outcome === 'next-piston' && pistons.next?.asNew && pistons.next.asNew.verdict !== 'inside'
       ? (['past-window-of-new'] as const)

@@ -21,13 +21,13 @@ export interface DecisionFacts {
   readonly taper: ShapeFact
   /** Whether the wear of one side may have gone through the plating. */
   readonly plating: 'left' | 'may-be-through' | 'not-known'
-  /** Whether what is out of a limit rests on one reading that nobody repeated. */
-  readonly grounds: 'repeated' | 'one-reading'
+  /** Whether what is out of a limit rests on one reading that nobody repeated, or on values assumed for what was not recorded. */
+  readonly grounds: 'repeated' | 'one-reading' | 'assumed'
   /** With the piston at hand. */
   readonly clearance: 'inside' | 'too-loose' | 'too-tight' | 'too-close' | 'not-judged'
   /** The best of the other pistons that lie here or can be had. */
   readonly otherPiston: 'fits' | 'too-close' | 'none-fits' | 'none-listed'
-  readonly ringGap: 'inside' | 'too-close' | 'above' | 'not-judged'
+  readonly ringGap: 'inside' | 'too-close' | 'above' | 'below' | 'not-judged'
   readonly outlook: 'ahead' | 'now' | 'shrunk' | 'not-known'
   readonly wall: 'plated' | 'other' | 'not-known'
   /** What the wall and the manual allow, and whether the limit leaves room for it. */

@@ -3,7 +3,6 @@ import type { DecisionFacts, FactName } from './decision-facts'
 import type { Outcome } from './decision-rules'
 import type { Evidence } from './evidence'
 import { isAt, isReadOnce } from './grounds-fact'
-import { wallAllows } from './wall-allows'
 
 /** What a decision rests on that is no proof. */
 export type DecisionHint =
@@ -26,8 +25,9 @@ export type DecisionHint =
         | 'wall-by-kind'
         | 'wall-not-known'
         | 'honing-allowance'
+        | 'clean-up-by-trade'
+        | 'oversize-too-close'
         | 'one-side-took-it'
-        | 'cannot-show'
     }
 
 type PlainCode = Exclude<DecisionHint['code'], 'read-once'>
@@ -64,7 +64,8 @@ function readOnce(evidence: Evidence, facts: DecisionFacts, behind: readonly Fac
     return asks(name) && facts[name] !== 'no-limit' && found?.known ? [found.larger, found.smaller] : []
   }
   const places = [
-    ...(asks('size') && finding.verdict.known ? [finding.verdict.deciding] : []),
+    // What may be cut, or how long it may run, hangs on the size whichever rule decides.
+    ...(finding.verdict.known ? [finding.verdict.deciding] : []),
     ...shape('ovality'),
     ...shape('taper'),
     ...(asks('plating') && growth.wear[0] && facts.plating !== 'not-known' ? [growth.wear[0].largest] : []),
@@ -104,7 +105,7 @@ function ofPistons({ pistons }: Evidence, facts: DecisionFacts, outcome: Outcome
   if (outcome === 'run-on' && facts.clearance === 'not-judged') return ['clearance-not-judged']
   const fit = outcome === 'next-piston' ? pistons.next : pistons.atHand
   return [
-    ...(outcome === 'next-piston' && facts.otherPiston === 'too-close'
+    ...(outcome === 'next-piston' && pistons.next?.verdict === 'too-close'
       ? (['other-piston-too-close'] as const)
       : []),
     ...(outcome === 'next-piston' &&
@@ -116,11 +117,16 @@ function ofPistons({ pistons }: Evidence, facts: DecisionFacts, outcome: Outcome
   ]
 }
 
-function ofWall({ bore, measured }: Evidence, facts: DecisionFacts, outcome: Outcome): PlainCode[] {
-  const { from } = wallAllows(bore.wall, measured.spec)
+function ofWall({ bore, boring }: Evidence, facts: DecisionFacts, outcome: Outcome): PlainCode[] {
+  const isByManual = bore.wall?.mayBeBored !== undefined || bore.wall?.mayBeHoned !== undefined
+  const bored = outcome === 'bore-oversize'
   return [
     ...(facts.wall === 'not-known' ? (['wall-not-known'] as const) : []),
-    ...(from === 'kind' && outcome !== 're-plate' ? (['wall-by-kind'] as const) : []),
-    ...(outcome === 'hone' || facts.honing === 'no-room' ? (['honing-allowance'] as const) : []),
+    ...(facts.wall === 'other' && !isByManual ? (['wall-by-kind'] as const) : []),
+    ...(outcome === 'hone' || (outcome === 'replace-or-sleeve' && facts.honing === 'no-room')
+      ? (['honing-allowance'] as const)
+      : []),
+    ...(bored && boring.cleanUpIsHint ? (['clean-up-by-trade'] as const) : []),
+    ...(bored && boring.tooClose ? (['oversize-too-close'] as const) : []),
   ]
 }

@@ -76,8 +76,8 @@ export const decisionRules: readonly DecisionRule[] = [
   { id: 'spoilt-to-bore', all: { surface: spoilt, oversize: ['cleans-up'] }, outcome: 'bore-oversize' },
   { id: 'spoilt-wall', all: { surface: spoilt }, outcome: 'replace-or-sleeve' },
   {
-    id: 'out-by-one-reading',
-    all: { grounds: ['one-reading'] },
+    id: 'out-on-weak-grounds',
+    all: { grounds: ['one-reading', 'assumed'] },
     any: outOfLimits,
     outcome: 'measure-again-better',
   },

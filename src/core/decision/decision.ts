@@ -81,7 +81,7 @@ export function decisionFrom(evidence: Evidence): Decision {
     changes: changesOf(facts, outcome),
     hints: hintsOf(evidence, facts, outcome, behind),
     cautions: cautionsOf(evidence, facts, outcome),
-    ...detailsOf(evidence, facts, outcome),
+    ...detailsOf(evidence, facts, outcome, behind),
   }
 }
 
@@ -95,7 +95,7 @@ const telling: { readonly [Name in FactName]?: readonly DecisionFacts[Name][] } 
   clearance: ['inside', 'too-loose', 'too-tight', 'too-close'],
   otherPiston: ['fits'],
   outlook: ['ahead', 'now', 'shrunk'],
-  ringGap: ['above', 'too-close', 'inside'],
+  ringGap: ['above', 'below', 'too-close', 'inside'],
 }
 
 /** Words that are no reason, though a rule may ask for them. */
@@ -139,7 +139,7 @@ function whereOf(evidence: Evidence, fact: FactName): Pick<DecisionReason, 'row'
       return of('outlook', growth.outlook?.known ? growth.outlook.place : undefined)
     case 'clearance':
     case 'otherPiston': {
-      const fit = fact === 'clearance' ? pistons.atHand : pistons.next
+      const fit = fact === 'clearance' ? pistons.atHand : pistons.others[0]
       return fit ? of(`clearance:${fit.pistonId}`, fit.most?.place) : {}
     }
     case 'ringGap':
@@ -157,10 +157,11 @@ function detailsOf(
   evidence: Evidence,
   facts: DecisionFacts,
   outcome: Outcome,
+  behind: readonly FactName[],
 ): Partial<
   Pick<KnownDecision, 'checkAtHours' | 'checkOn' | 'measure' | 'nextPistonId' | 'oversizeMm' | 'honeAtMostMm'>
 > {
-  const { growth, pistons } = evidence
+  const { growth, pistons, boring } = evidence
   switch (outcome) {
     case 'run-on': {
       const { hours, date } = growth.nextCheck ?? {}
@@ -177,8 +178,9 @@ function detailsOf(
     }
     case 'measure-again-better':
     case 'clean-and-measure-again':
-      return { measure: measureAgainOf(evidence, facts) }
+      return { measure: measureAgainOf(evidence, facts, behind) }
     case 'bore-oversize':
+      return boring.oversizeMm === undefined ? {} : { oversizeMm: boring.oversizeMm }
     case 're-plate':
     case 'replace-or-sleeve':
       return {}

@@ -7,13 +7,13 @@ import type { Evidence } from './evidence'
 import { groundsFact } from './grounds-fact'
 import { readingsFact } from './readings-fact'
 import { surfaceFact } from './surface-fact'
-import { countedStations, honingRoomMm, leastHoningMm, wallAllows } from './wall-allows'
+import { countedStations, honingRoomMm, leastHoningMm, mayBeHoned } from './wall-allows'
 
 type Shape = ShapeFinding<OvalityRule> | ShapeFinding<TaperRule>
 
 /** The facts that a decision goes by, each as the findings prove it. Source: as for the findings; the words our own. */
 export function factsOf(evidence: Evidence): DecisionFacts {
-  const { finding, bore, setUp, growth, pistons } = evidence
+  const { finding, bore, setUp, growth, pistons, boring } = evidence
   const judged = {
     size: sizeFact(finding),
     ovality: shapeFact(finding.ovality[0]),
@@ -27,11 +27,11 @@ export function factsOf(evidence: Evidence): DecisionFacts {
     grounds: groundsFact(evidence, judged),
     clearance: pistons.clearance,
     otherPiston: pistons.otherPiston,
-    ringGap: 'not-judged',
+    ringGap: ringGapFact(evidence),
     outlook: outlookFact(evidence),
     wall: bore.wall === undefined ? 'not-known' : bore.wall.kind === 'plated-aluminium' ? 'plated' : 'other',
     honing: honingFact(evidence),
-    oversize: 'none-given',
+    oversize: boring.fact,
   }
 }
 
@@ -60,6 +60,18 @@ function platingFact(share: number | undefined): DecisionFacts['plating'] {
   return share >= 1 ? 'may-be-through' : 'left'
 }
 
+function ringGapFact({ ringGaps }: Evidence): DecisionFacts['ringGap'] {
+  const standing = ringGaps.known ? ringGaps.standing : undefined
+  return standing === undefined ? 'not-judged' : gapFacts[standing.verdict]
+}
+
+const gapFacts = {
+  inside: 'inside',
+  'too-close': 'too-close',
+  'too-large': 'above',
+  'too-small': 'below',
+} as const
+
 function outlookFact({ growth: { outlook } }: Evidence): DecisionFacts['outlook'] {
   if (!outlook) return 'not-known'
   if (!outlook.known) return outlook.why === 'shrunk' ? 'shrunk' : 'not-known'
@@ -67,8 +79,7 @@ function outlookFact({ growth: { outlook } }: Evidence): DecisionFacts['outlook'
 }
 
 function honingFact(evidence: Evidence): DecisionFacts['honing'] {
-  const { bore, measured } = evidence
-  if (!wallAllows(bore.wall, measured.spec).honing) return 'not-allowed'
+  if (!mayBeHoned(evidence.bore.wall)) return 'not-allowed'
   const room = roomToHoneMm(evidence)
   return room !== undefined && room >= leastHoningMm ? 'room' : 'no-room'
 }

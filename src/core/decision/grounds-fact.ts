@@ -10,7 +10,8 @@ type Shape = ShapeFinding<OvalityRule> | ShapeFinding<TaperRule>
 
 /**
  * Whether what is out of its limit stands without any one station that was read only once: some fact that is out must
- * still be out with each such station of its own left away. Own rule: a gross slip in one reading is in no ±.
+ * still be out with each such station of its own left away. Own rule: a gross slip in one reading is in no ±. Nor is
+ * metal cut on values that stand in for what was not recorded.
  */
 export function groundsFact(
   evidence: Evidence,
@@ -21,7 +22,9 @@ export function groundsFact(
   if (out.ovality === 'above') firm.push(shapeStands(evidence, 'ovality'))
   if (out.taper === 'above') firm.push(shapeStands(evidence, 'taper'))
   if (out.plating === 'may-be-through') firm.push(platingStands(evidence))
-  return firm.length > 0 && !firm.includes(true) ? 'one-reading' : 'repeated'
+  if (firm.length === 0) return 'repeated'
+  if (evidence.finding.provisional.length > 0) return 'assumed'
+  return firm.includes(true) ? 'repeated' : 'one-reading'
 }
 
 /** Whether a station was read only once. */

@@ -2,7 +2,8 @@ import { proof } from '../conformity/conformity'
 import type { Place, ShapeFinding } from '../findings'
 import type { OvalityRule, TaperRule } from '../measured'
 import { studentQuantile } from '../statistics/student'
-import type { DecisionFacts } from './decision-facts'
+import { isCommon } from '../uncertainty/combine'
+import type { DecisionFacts, FactName } from './decision-facts'
 import type { Evidence } from './evidence'
 import { isAt, isReadOnce } from './grounds-fact'
 import { type ReadingsTrouble, readingsTroubles } from './readings-fact'
@@ -14,10 +15,10 @@ export type Better =
   | 'try-nail'
   | 'enter-ring-travel'
   | 'set-by-ring'
-  | 'close-zero'
-  | 'record-temperatures'
+  | 'record-what-is-missing'
   | 'repeat-three-times'
   | 'repeat-five-times'
+  | 'finer-gauge'
   | 'two-contacts'
   | 'more-axes'
   | 'enter-travel'
@@ -35,7 +36,13 @@ export interface MeasureAgain {
 }
 
 /** The stations that keep a decision open, and how to read them better than before. */
-export function measureAgainOf(evidence: Evidence, facts: DecisionFacts): MeasureAgain {
+export function measureAgainOf(
+  evidence: Evidence,
+  all: DecisionFacts,
+  behind: readonly FactName[],
+): MeasureAgain {
+  // What is open beside the rule's own facts is settled another time.
+  const facts = { ...all, ...(behind.includes('clearance') ? {} : { clearance: 'not-judged' as const }) }
   const { finding, setUp } = evidence
   const troubles = readingsTroubles(finding, setUp)
   if (facts.readings !== 'sound') return { places: troublePlaces(evidence, troubles), better: troubles }
@@ -46,7 +53,12 @@ export function measureAgainOf(evidence: Evidence, facts: DecisionFacts): Measur
   const ofShape = shapeSettledBy(evidence, facts)
   return {
     places,
-    better: betterOf(evidence, facts, places),
+    better: [
+      ...betterOf(evidence, facts, places),
+      ...(ofShape !== undefined && ofShape < leastOfShape(evidence, places)
+        ? (['finer-gauge'] as const)
+        : []),
+    ],
     ...(facts.size === 'too-close' && settled !== undefined ? { expandedMm: settled } : {}),
     ...(ofShape === undefined ? {} : { shapeExpandedMm: ofShape }),
   }
@@ -72,6 +84,18 @@ function shapeSettledBy({ finding }: Evidence, facts: DecisionFacts): number | u
     return (shape.lean === 'above' ? above : inside) ?? []
   })
   return needed.length === 0 ? undefined : Math.min(...needed)
+}
+
+/** The U that the difference of two such stations keeps however often they are read, mm. */
+function leastOfShape({ finding }: Evidence, places: readonly Place[]): number {
+  const kept = finding.stations
+    .filter((s) => places.some((place) => isAt(s, place)))
+    .map(({ contributions }) =>
+      Math.hypot(
+        ...contributions.filter((c) => !isCommon(c) && c.kind !== 'repeatability').map((c) => c.signedMm),
+      ),
+    )
+  return studentQuantile(0.975, Number.POSITIVE_INFINITY) * Math.SQRT2 * Math.min(...kept)
 }
 
 function ownMm(
@@ -113,8 +137,7 @@ type Shape = ShapeFinding<OvalityRule> | ShapeFinding<TaperRule>
 
 function openPlaces({ finding, growth, pistons }: Evidence, facts: DecisionFacts): Place[] {
   const { verdict } = finding
-  const isOpen = (word: string) =>
-    word === 'too-close' || (word === 'above' && facts.grounds === 'one-reading')
+  const isOpen = (word: string) => word === 'too-close' || (word === 'above' && facts.grounds !== 'repeated')
   const ofShape = (shape: Shape | undefined) => (shape?.known ? [shape.larger, shape.smaller] : [])
   const all: Place[] = [
     ...(isOpen(facts.size) && verdict.known
@@ -135,11 +158,9 @@ function betterOf(evidence: Evidence, facts: DecisionFacts, places: readonly Pla
   const { finding, measured, setUp } = evidence
   const standard = measured.standards.find(({ id }) => id === setUp.standardId)
   const isOfSize = [facts.size, facts.clearance].includes('too-close') || facts.outlook === 'now'
-  const missing = finding.provisional
   return [
-    ...(isOfSize && missing.includes('no-closing-zero') ? (['close-zero'] as const) : []),
-    ...(isOfSize && missing.some((reason) => reason.endsWith('temperature'))
-      ? (['record-temperatures'] as const)
+    ...((isOfSize || facts.grounds === 'assumed') && finding.provisional.length > 0
+      ? (['record-what-is-missing'] as const)
       : []),
     ...(isOfSize && standard?.kind === 'micrometer' ? (['set-by-ring'] as const) : []),
     ...(places.some((place) => repeatsAt(evidence, place) < 3 || isReadOnce(finding.stations, place))

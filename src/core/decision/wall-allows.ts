@@ -1,38 +1,17 @@
 import type { StationFinding } from '../findings'
-import type { Spec, Wall, WallKind } from '../measured'
+import type { Wall, WallKind } from '../measured'
 
-/** What is usually done to a kind of wall (common practice, no published source); the manual comes first. */
-const usual: Readonly<Record<WallKind, { readonly boring: boolean; readonly honing: boolean }>> = {
-  'plated-aluminium': { boring: false, honing: false },
-  'aluminium-silicon': { boring: false, honing: false },
-  'grey-iron': { boring: true, honing: true },
-  steel: { boring: false, honing: true },
+/** Whether a kind of wall is usually honed in a workshop (common practice, no published source); the manual comes first. */
+const usuallyHoned: Readonly<Record<WallKind, boolean>> = {
+  'plated-aluminium': false,
+  'aluminium-silicon': false,
+  'grey-iron': true,
+  steel: true,
 }
 
-/** What may be done to a wall, and whether the manual said so or its kind. */
-export interface WallAllows {
-  readonly boring: boolean
-  readonly honing: boolean
-  readonly from: 'manual' | 'kind' | 'not-known'
-}
-
-/**
- * Whether a wall may be bored and honed: as the manual says, else as is usual for its kind. A manual that lists
- * oversizes has the wall bored, but for plated and aluminium-silicon walls, where it must say so itself. Nothing of a wall whose kind is not recorded.
- */
-export function wallAllows(
-  wall: Wall | undefined,
-  { oversizesMm = [] }: Pick<Spec, 'oversizesMm'>,
-): WallAllows {
-  if (!wall) return { boring: oversizesMm.length > 0, honing: false, from: 'not-known' }
-  const { kind, mayBeBored, mayBeHoned } = wall
-  const isAluminium = kind === 'plated-aluminium' || kind === 'aluminium-silicon'
-  const boring = usual[kind].boring || (!isAluminium && oversizesMm.length > 0)
-  return {
-    boring: mayBeBored ?? boring,
-    honing: mayBeHoned ?? usual[kind].honing,
-    from: mayBeBored === undefined && mayBeHoned === undefined ? 'kind' : 'manual',
-  }
+/** Whether a wall may be honed: as the manual says, else as is usual for its kind; not while its kind is not recorded. */
+export function mayBeHoned(wall: Wall | undefined): boolean {
+  return wall !== undefined && (wall.mayBeHoned ?? usuallyHoned[wall.kind])
 }
 
 /** What honing takes off at least until it has gone over the whole wall, mm on the diameter (common practice, no published source). */

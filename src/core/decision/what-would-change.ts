@@ -34,7 +34,7 @@ const turns: Turn = {
   },
   taper: { 'too-close': ['inside', 'above'], open: ['inside', 'above'], above: ['inside'] },
   plating: { 'may-be-through': ['left'] },
-  grounds: { 'one-reading': ['repeated'] },
+  grounds: { 'one-reading': ['repeated'], assumed: ['repeated'] },
   clearance: {
     'too-close': ['inside', 'too-loose'],
     'too-loose': ['inside'],
@@ -90,6 +90,7 @@ const openWords: readonly string[] = [
   'look-closer',
   'under-new',
   'one-reading',
+  'assumed',
 ]
 
 function isOpen(facts: DecisionFacts, name: FactName): boolean {

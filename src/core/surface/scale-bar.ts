@@ -5,9 +5,13 @@
  */
 export function scaleBar(exaggeration: number, pixelsPerMm: number, longestPx: number) {
   const pixelsPerUm = (exaggeration * pixelsPerMm) / 1000
-  const most = longestPx / pixelsPerUm
-  const decade = 10 ** Math.floor(Math.log10(most))
-  const step = [5, 2].find((candidate) => candidate * decade <= most) ?? 1
-  const micrometres = step * decade
+  const micrometres = scaleStep(longestPx / pixelsPerUm)
   return { micrometres, lengthPx: micrometres * pixelsPerUm }
+}
+
+/** The largest of 1, 2, 5 · 10ⁿ not above x > 0. */
+export function scaleStep(x: number): number {
+  const decade = 10 ** Math.floor(Math.log10(x))
+  if (5 * decade <= x) return 5 * decade
+  return 2 * decade <= x ? 2 * decade : decade
 }

@@ -18,7 +18,7 @@ export function FindingRow({
   }
   const mark = row.verdict ? ` is-${row.verdict}` : ''
   return (
-    <li className={`finding${mark}`} onPointerEnter={point}>
+    <li className={`finding${mark}`} data-row={row.id} onPointerEnter={point}>
       <div className="finding-main">
         {place ? (
           <button

@@ -21,6 +21,8 @@ import type { OnBench } from './use-job'
 
 /** Seldom there with the first number: fetched once there is a piston, a ring gap or an oversize to speak of. */
 const PistonFindings = lazy(async () => ({ default: (await import('./PistonFindings')).PistonFindings }))
+/** Nobody waits for it before the first number. */
+const DecisionPart = lazy(async () => ({ default: (await import('./DecisionPart')).DecisionPart }))
 
 /** Right: questions, the verdict in one sentence, its lean, the findings, and what was not shown. */
 export function Proof({
@@ -43,6 +45,9 @@ export function Proof({
       <h2 className="verdict" aria-live="polite">
         {verdictSentence(finding)}
       </h2>
+      <Suspense fallback={null}>
+        <DecisionPart bench={bench} whatIf={null} />
+      </Suspense>
       {beside(finding).map((sentence) => (
         <p key={sentence} className="lean">
           {sentence}

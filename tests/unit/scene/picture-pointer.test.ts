@@ -6,7 +6,7 @@ import { wallOf } from '../../../src/core/surface/wall'
 import { drawnRadius, onCircle } from '../../../src/scene/bore-space'
 import { cameraAxes } from '../../../src/scene/camera-fit'
 import { placeUnder } from '../../../src/scene/picture-pointer'
-import { pictureView } from '../../../src/scene/picture-view'
+import { PictureView } from '../../../src/scene/picture-view'
 import { contactsOf } from '../../../src/scene/proven-marks'
 import { scenario } from '../scenarios/scenario'
 
@@ -44,7 +44,10 @@ function seenFrom(azimuth: number, polar: number, distance: number, offset: numb
   camera.position.set(toEye.x, toEye.y, toEye.z).multiplyScalar(distance)
   camera.lookAt(new Vector3(0, 0, 0))
   camera.updateMatrixWorld()
-  return { camera, view: pictureView(camera, { ...size, distance, exaggeration, offset }) }
+  const view = new PictureView()
+  view.see(camera, size, distance)
+  view.holdBore(exaggeration, offset)
+  return { camera, view }
 }
 
 const seats = eyes.map((eye, index) => [...eye, offsets[index % offsets.length] ?? 0] as const)
@@ -57,8 +60,8 @@ describe.each(seats)(
       contactsOf(station).flatMap((contact, index) => {
         const radius = drawnRadius(grid.middleMm, exaggeration, (station.diameterMm - grid.middleMm) * 1000)
         const place = onCircle(grid.lengthMm, contact.angle, contact.depthMm, radius)
-        const at = view.project(place)
-        const facing = view.facing(contact.angle, place)
+        const at = view.project(place) ? { x: view.x, y: view.y } : undefined
+        const facing = view.facing(onCircle(0, contact.angle, 0, 1), place)
         const x = at ? at.x - view.shiftPx : -1
         const isIn = at && x > 0 && x < size.width && at.y > 0 && at.y < size.height
         return isIn && facing < -0.1

@@ -1,0 +1,98 @@
+import type { KnownDecision } from '../core/decision/decision'
+import type { Change } from '../core/decision/what-would-change'
+import { dayText } from './day-text'
+import { plain, size } from './numbers'
+import type { OwnerEvidence } from './owner-evidence'
+import { lookAt, type OwnerPart } from './owner-step'
+import { ownerWords } from './owner-words'
+
+/** What is suggested, what else could be done, and what each buys in hours. */
+export function adviceStep(evidence: OwnerEvidence): OwnerPart {
+  const { decision } = evidence
+  const said = ownerWords.advice
+  const ofPistons = decision.known
+    ? decision.reasons.flatMap(({ row }) => (row?.includes(':') ? [row] : []))
+    : []
+  const part = { topic: 'advice', rows: ['outlook', 'next-check', ...ofPistons] } as const
+  if (!decision.known) {
+    const look = { from: 'above', beside: false } as const
+    return { ...part, sentence: said.undecided[decision.why], beside: [said.lastWord], look }
+  }
+  return {
+    ...part,
+    sentence: suggestion(decision),
+    beside: [
+      ...(decision.checkOn === undefined ? [] : [said.runOnDay(dayText(decision.checkOn))]),
+      ...playTexts(decision),
+      ...openTexts(decision),
+      ...choiceTexts(evidence, decision),
+      ...hoursTexts(evidence),
+      said.lastWord,
+    ],
+    look: lookAt(decision.reasons.find(({ place }) => place)?.place),
+  }
+}
+
+/** Hours rounded down: a check comes sooner rather than later. */
+const hours = (value: number) => plain(Math.floor(value), 0)
+
+function suggestion({ outcome, checkAtHours, oversizeMm }: KnownDecision): string {
+  const said = ownerWords.advice
+  if (outcome === 'run-on' && checkAtHours !== undefined) return said.runOnBy(hours(checkAtHours))
+  if (outcome === 'bore-oversize' && oversizeMm !== undefined) return said.boreTo(size(oversizeMm))
+  return said.outcomes[outcome]
+}
+
+function playTexts({ facts: { clearance } }: KnownDecision): string[] {
+  return clearance === 'not-judged' ? [] : [ownerWords.advice.play[clearance]]
+}
+
+/** What is open now, and what follows once it is known. */
+function openTexts({ outcome, reasons, changes }: KnownDecision): string[] {
+  const said = ownerWords.advice
+  if (outcome !== 'measure-again-better') return []
+  const open = reasons.find(({ decides }) => decides)?.fact
+  const then = (to: Change['to']) => changes.find((change) => change.fact === open && change.to === to)
+  const [inside, over] = [then('inside'), then('above')]
+  return [
+    ...(inside ? [said.ifInside(said.follows[inside.outcome])] : []),
+    ...(over ? [said.ifOver(said.follows[over.outcome])] : []),
+  ]
+}
+
+/** What else could be done, as far as wall, limits and pistons at hand allow. */
+function choiceTexts(evidence: OwnerEvidence, { outcome, facts }: KnownDecision): string[] {
+  const { choices } = ownerWords.advice
+  const isPlated = facts.wall === 'plated'
+  const possible = [
+    ['next-piston', facts.otherPiston === 'fits'],
+    ['hone', facts.honing === 'room'],
+    ['bore-oversize', facts.oversize === 'cleans-up'],
+    ['re-plate', isPlated],
+    ['replace-or-sleeve', !isPlated],
+  ] as const
+  return [
+    runOnText(evidence, facts),
+    ...possible.flatMap(([one, isPossible]) => (isPossible && one !== outcome ? [choices[one]] : [])),
+  ]
+}
+
+function runOnText({ growth, survey }: OwnerEvidence, facts: KnownDecision['facts']): string {
+  const { choices } = ownerWords.advice
+  if ([facts.size, facts.ovality, facts.taper].includes('above')) return choices['run-on-over']
+  if (facts.surface === 'ended' || facts.surface === 'marked') return choices['run-on-marked']
+  const { outlook } = growth
+  const earliest = outlook?.known && !outlook.now ? outlook.earliestHours : undefined
+  if (earliest === undefined || survey.hoursRun === undefined) return choices['run-on-open']
+  return choices['run-on'](hours(earliest), plain(survey.hoursRun, 1))
+}
+
+/** How long a wall lasts from new, by this one; or why nobody can say. */
+function hoursTexts({ growth: { outlook } }: OwnerEvidence): string[] {
+  const said = ownerWords.advice
+  if (!outlook) return []
+  if (!outlook.known) return [said.hours[outlook.why]]
+  return outlook.now || outlook.earliestHours === undefined
+    ? []
+    : [said.fromNew(hours(outlook.earliestHours))]
+}

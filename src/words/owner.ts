@@ -1,0 +1,82 @@
+import type { BoreFinding, Findings } from '../core/findings'
+import type { Measured } from '../core/measured'
+import { blockSentence } from './block'
+import { plain } from './numbers'
+import { adviceStep } from './owner-advice'
+import { causesStep } from './owner-causes'
+import { ownerEvidence } from './owner-evidence'
+import { usedStep } from './owner-limits'
+import type { OwnerPart, OwnerStep } from './owner-step'
+import { sureStep } from './owner-sure'
+import { nowStep, shapeStep } from './owner-wall'
+import { ownerWords } from './owner-words'
+
+/** How the wall is drawn beside the sentences: its form so many times too large, or flat. */
+export type OwnerDrawing = { readonly exaggeration: number } | 'flat'
+
+/**
+ * What the owner of a bore is told, from what its readings prove: seven things, one without readings. Every figure is
+ * one of the findings, or what a share leaves of the whole; nothing is said for sure that the figures leave open.
+ */
+export function ownerTalk(
+  measured: Measured,
+  findings: Findings,
+  finding: BoreFinding,
+  drawing: OwnerDrawing,
+): readonly OwnerStep[] {
+  if (!finding.stations.some(({ counted }) => counted)) return [headed(nothingStep())]
+  const evidence = ownerEvidence(measured, findings, finding)
+  const steps = termsOnce(
+    [
+      seenStep(drawing),
+      nowStep(evidence),
+      shapeStep(evidence),
+      usedStep(evidence),
+      sureStep(evidence),
+      adviceStep(evidence),
+      causesStep(evidence),
+    ].map(headed),
+  )
+  // It names bores, so no trade term is looked for in it.
+  const block = blockSentence(findings)
+  return steps.map((step) =>
+    step.topic === 'advice' && block !== undefined ? { ...step, beside: [...step.beside, block] } : step,
+  )
+}
+
+function headed(part: OwnerPart): OwnerStep {
+  return { ...part, heading: ownerWords.topics[part.topic] }
+}
+
+function nothingStep(): OwnerPart {
+  const look = { from: 'side', beside: false } as const
+  return { topic: 'seen', sentence: ownerWords.nothing, beside: [], look, rows: [] }
+}
+
+function seenStep(drawing: OwnerDrawing): OwnerPart {
+  const said = ownerWords.seen
+  return {
+    topic: 'seen',
+    sentence: drawing === 'flat' ? said.flat : said.drawn(factor(drawing.exaggeration)),
+    beside: [said.hair, said.colours, said.hatched],
+    look: { from: 'side', beside: true },
+    rows: [],
+  }
+}
+
+/** As it is written on the picture. */
+function factor(exaggeration: number): string {
+  return plain(exaggeration, exaggeration < 10 ? 1 : 0)
+}
+
+/** Each trade term stands where it comes first and nowhere else. */
+function termsOnce(steps: readonly OwnerStep[]): readonly OwnerStep[] {
+  const said = new Set<string>()
+  const once = (text: string) =>
+    text.replace(/ \[([^\]]+)\]/g, (_, term: string) => {
+      if (said.has(term)) return ''
+      said.add(term)
+      return ` (${term})`
+    })
+  return steps.map((step) => ({ ...step, sentence: once(step.sentence), beside: step.beside.map(once) }))
+}

@@ -19,6 +19,7 @@ export const pictureLabels: PictureLabels = {
   notMeasured: words.legend.hatch,
   tooClose: words.legend.stipple,
   surfaceFinding: words.legend.surface,
+  scanMark: words.legend.scanMark,
   surface: surfaceTitle,
   next: words.pictureTexts.next,
 }

@@ -2,6 +2,7 @@ import { useId, useMemo } from 'react'
 import type { BoreFinding } from '../core/findings'
 import type { Bore } from '../core/measured'
 import { contactAngles } from '../core/ports/contact-angles'
+import type { ScanMark } from '../core/scan/scan-marks'
 import { cutStretches } from '../core/surface/cut-stretches'
 import { profileCut } from '../core/surface/grid-cuts'
 import type { WallGrid } from '../core/surface/wall-grid'
@@ -9,6 +10,7 @@ import { degrees } from '../words/numbers'
 import { profileText } from '../words/profile'
 import { words } from '../words/words'
 import { ChartFrame } from './ChartFrame'
+import { ProfileScanMarks } from './CutScanMarks'
 import { drawnLimits } from './drawn-limits'
 import type { MapPaint } from './MapWall'
 import { contactsOf } from './map-contacts'
@@ -47,6 +49,8 @@ export interface ProfileChartProps {
 export interface ScanCut {
   readonly text: string
   readonly isSized: boolean
+  /** What stands out in it. */
+  readonly marks?: readonly ScanMark[] | undefined
 }
 
 /** A probe touches one place of the wall. */
@@ -144,6 +148,14 @@ export function ProfileChart(props: ProfileChartProps) {
         surface={finding.surface}
         angles={offsets.map((offset) => axisDegrees + offset)}
       />
+      {props.scan?.marks ? (
+        <ProfileScanMarks
+          scale={scale}
+          marks={props.scan.marks}
+          pointed={props.pointed}
+          angleDegrees={angleDegrees}
+        />
+      ) : null}
       <ProfileReadings scale={scale} middleMm={grid.middleMm} readings={readings} />
       {props.pointed ? (
         <ProfilePointer

@@ -11,6 +11,7 @@ import { ovalAt, sectionText } from '../words/section'
 import { words } from '../words/words'
 import { angleLabel } from './angle-label'
 import { ChartFrame } from './ChartFrame'
+import { SectionScanMarks } from './CutScanMarks'
 import { drawnLimits } from './drawn-limits'
 import type { MapPaint } from './MapWall'
 import { contactsOf } from './map-contacts'
@@ -87,6 +88,16 @@ export function SectionChart(props: SectionChartProps) {
         ) : null}
         <SectionWall scale={scale} stretches={cut.stretches} limits={limits} paint={paint} />
         <SectionSurface scale={scale} surface={finding.surface} depthMm={depthMm} wallPx={wallPx} />
+        {props.scan?.marks ? (
+          <SectionScanMarks
+            scale={scale}
+            marks={props.scan.marks}
+            pointed={pointed}
+            depthMm={depthMm}
+            lengthMm={grid.lengthMm}
+            wallPx={wallPx}
+          />
+        ) : null}
         <SectionReadings scale={scale} middleMm={grid.middleMm} readings={readings} />
         {pointed ? (
           <SectionPointer scale={scale} pointed={pointed} depthMm={depthMm} wallPx={wallPx} />

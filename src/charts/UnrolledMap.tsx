@@ -1,11 +1,13 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useId, useMemo, useRef } from 'react'
 import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
+import type { ScanMark } from '../core/scan/scan-marks'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { surfaceNear } from '../core/surface-findings/surface-place'
 import { words } from '../words/words'
 import { MapAxes } from './MapAxes'
 import { MapMarks } from './MapMarks'
+import { MapScanMarks } from './MapScanMarks'
 import { DrawnPlace, MapSurface } from './MapSurface'
 import { type MapPaint, MapWall } from './MapWall'
 import { contactId, contactsOf, nearContact, nextContact, samePlace } from './map-contacts'
@@ -22,6 +24,8 @@ export interface UnrolledMapProps {
   readonly ports: readonly Port[]
   readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
+  /** What stands out in the scan that the wall is drawn from. */
+  readonly scanMarks?: readonly ScanMark[] | undefined
   /** Absent: nothing is marked on this map. */
   readonly marking?: MapMarking
   readonly pair: LimitPair | undefined
@@ -111,6 +115,13 @@ export function UnrolledMap(props: UnrolledMapProps) {
         ) : (
           <MapWall {...props} scale={scale} isoLines />
         )}
+        {props.scanMarks ? (
+          <MapScanMarks
+            scale={scale}
+            marks={props.scanMarks}
+            lit={pointed ? surfaceNear(props.scanMarks, pointed, lengthMm) : []}
+          />
+        ) : null}
         <MapSurface
           scale={scale}
           surface={surface}

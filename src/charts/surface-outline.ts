@@ -37,6 +37,18 @@ export function surfaceOutline(scale: MapScale, place: SurfacePlace): SurfaceOut
   }
 }
 
+/** A line down the middle of a place: what is too narrow for an outline. */
+export function lineAlong(scale: MapScale, place: SurfacePlace): SurfaceOutline {
+  const { y, height } = downwards(scale, place)
+  const { x, width } = across(scale, place.fromDegrees, surfaceWidthDegrees(place))
+  const right = scale.left + scale.width
+  const middle = x + width / 2 > right ? x + width / 2 - scale.width : x + width / 2
+  return {
+    path: `M${fixed(middle)},${fixed(y)}v${fixed(height)}`,
+    boxes: [{ x: middle - 1, y, width: 2, height }],
+  }
+}
+
 function downwards(scale: MapScale, { fromDepthMm, toDepthMm }: SurfacePlace) {
   const from = downOf(scale, fromDepthMm)
   const to = downOf(scale, toDepthMm)

@@ -2,6 +2,7 @@ import './bore-picture.css'
 import { type KeyboardEvent, type Ref, useId, useImperativeHandle, useMemo, useRef } from 'react'
 import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Belt, Port, SurfaceFinding } from '../core/measured'
+import type { ScanMark } from '../core/scan/scan-marks'
 import { rampSpan } from '../core/surface/ramp-span'
 import type { WallGrid } from '../core/surface/wall-grid'
 import type { ViewName } from './bore-camera'
@@ -37,6 +38,8 @@ export interface BorePictureProps {
   readonly belts: readonly Belt[]
   readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
+  /** What stands out in the scan that the wall is drawn from. */
+  readonly scanMarks?: readonly ScanMark[]
   readonly pair?: LimitPair
   readonly exaggeration: number
   /** The bores to draw side by side, this one among them; undefined for this one alone. */
@@ -112,7 +115,12 @@ export function BorePicture(props: BorePictureProps) {
         barText={overlay.barText}
       />
       <PairKey middleMm={grid.middleMm} pair={pair} span={span} theme={theme} labels={labels} />
-      <MarkLegend present={present} hasNext={props.next !== undefined} labels={labels} />
+      <MarkLegend
+        present={present}
+        hasNext={props.next !== undefined}
+        hasScanMarks={(props.scanMarks?.length ?? 0) > 0}
+        labels={labels}
+      />
       <p id={keysId} hidden>
         {labels.keys}
       </p>

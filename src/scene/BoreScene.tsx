@@ -3,6 +3,7 @@ import { useMemo } from 'react'
 import { Group, Mesh, Points } from 'three'
 import type { DrawnStation } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
+import type { ScanMark } from '../core/scan/scan-marks'
 import { drawnAt, plainFrom } from './bore-row'
 import { DrawnBore } from './DrawnBore'
 import { isoStepOf } from './iso-step-of'
@@ -18,6 +19,8 @@ export interface BoreSceneProps extends BoreCameraProps {
   readonly ports: readonly Port[]
   readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
+  /** What stands out in the scan that the bore in hand is drawn from. */
+  readonly scanMarks?: readonly ScanMark[] | undefined
   /** The bore in hand is drawn on this way. */
   readonly way?: WallWay | undefined
   readonly theme: Theme
@@ -44,6 +47,7 @@ export function BoreScene(props: BoreSceneProps) {
         ports={ports}
         stations={stations}
         surface={surface}
+        scanMarks={props.scanMarks}
         pair={pair}
         exaggeration={drawnAt(own, exaggeration)}
         isDifference={own?.isDifference === true}

@@ -3,6 +3,7 @@ import { useEffect, useMemo, useRef } from 'react'
 import type { BufferGeometry, Group } from 'three'
 import type { DrawnStation, LimitPair } from '../core/findings'
 import type { SurfaceFinding } from '../core/measured'
+import type { ScanMark } from '../core/scan/scan-marks'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { surfaceNear } from '../core/surface-findings/surface-place'
 import { limitStrokes, pointerStrokes } from './bore-strokes'
@@ -10,6 +11,7 @@ import { type BandLimit, doubtBandGeometry } from './doubt-band-geometry'
 import { deviationAt } from './grid-reading'
 import type { PointedPlace } from './pointed-place'
 import { contactsOf } from './proven-marks'
+import { scanMarkStrokes } from './scan-mark-strokes'
 import { shellGeometry } from './shell-geometry'
 import { type Disc, stationGeometry } from './station-geometry'
 import { type BorePlace, strokeGeometry } from './stroke-geometry'
@@ -21,6 +23,8 @@ import { provenGeometry } from './wall-geometry'
 export interface DrawnBoreProps extends PaintedBore {
   readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
+  /** What stands out in the scan that the wall is drawn from. */
+  readonly scanMarks?: readonly ScanMark[] | undefined
   /** The cylinder of the outer limit. */
   readonly shell: boolean
   /** Rings of the limits at every level, beside those at the mouths. */
@@ -36,7 +40,18 @@ const radians = Math.PI / 180
 
 /** Everything drawn of one bore, in its own space. */
 export function DrawnBore(props: DrawnBoreProps) {
-  const { grid, stations, surface, pair, pointed, next, shell: hasShell, levelRings, discs: hasDiscs } = props
+  const {
+    grid,
+    stations,
+    surface,
+    scanMarks,
+    pair,
+    pointed,
+    next,
+    shell: hasShell,
+    levelRings,
+    discs: hasDiscs,
+  } = props
   const { geometries } = props
   const paint = useBorePaint(props)
   const columns = grid.angles.length
@@ -50,7 +65,9 @@ export function DrawnBore(props: DrawnBoreProps) {
     useMemo(() => ringsOf(grid, pair, levelRings ? stations : []), [grid, pair, stations, levelRings]),
   )
   const discs = useFreed(useMemo(() => stationGeometry(discsOf(grid, stations)), [grid, stations]))
-  const scars = useFreed(useMemo(() => scarsOf(grid, surface, pointed), [grid, surface, pointed]))
+  const scars = useFreed(
+    useMemo(() => scarsOf(grid, surface, scanMarks, pointed), [grid, surface, scanMarks, pointed]),
+  )
   const line = useFreed(useMemo(() => strokeGeometry(pointerStrokes(contacts)), [contacts]))
   const squares = useFreed(useMemo(() => stationGeometry(squaresAt(grid, next)), [grid, next]))
   const marks = useFreed(useMemo(() => stationGeometry(ringsRound(contacts)), [contacts]))
@@ -79,7 +96,7 @@ export function DrawnBore(props: DrawnBoreProps) {
           geometry={scars}
           material={paint.surface.material}
           renderOrder={4.5}
-          visible={surface.length > 0}
+          visible={surface.length > 0 || (scanMarks?.length ?? 0) > 0}
         />
         <points
           {...mesh}
@@ -129,10 +146,19 @@ function ringsOf(grid: WallGrid, pair: LimitPair | undefined, stations: readonly
   return strokeGeometry(limitStrokes({ middleMm: grid.middleMm, lengthMm: grid.lengthMm, pair, levelsMm }))
 }
 
-/** Surface findings as lines, those pointed at stronger. */
-function scarsOf(grid: WallGrid, surface: readonly SurfaceFinding[], pointed: PointedPlace | undefined) {
+/** Marks of a scan and surface findings as lines, those pointed at stronger. */
+function scarsOf(
+  grid: WallGrid,
+  surface: readonly SurfaceFinding[],
+  scanMarks: readonly ScanMark[] = [],
+  pointed: PointedPlace | undefined,
+) {
   const lit = pointed ? surfaceNear(surface, pointed, grid.lengthMm) : []
-  return strokeGeometry(surfaceStrokes(grid, surface, lit))
+  const litMarks = pointed ? surfaceNear(scanMarks, pointed, grid.lengthMm) : []
+  return strokeGeometry([
+    ...scanMarkStrokes(grid, scanMarks, litMarks),
+    ...surfaceStrokes(grid, surface, lit),
+  ])
 }
 
 function ringsRound(contacts: readonly BorePlace[]): readonly Disc[] {

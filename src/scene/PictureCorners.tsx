@@ -81,11 +81,12 @@ export function PairKey({ middleMm, pair, span, theme, labels }: PairKeyProps) {
 interface MarkLegendProps {
   readonly present: MarksPresent
   readonly hasNext: boolean
+  readonly hasScanMarks: boolean
   readonly labels: PictureLabels
 }
 
-/** Bottom right: what squares, hatch, dots and double outlines mean, where there are any. */
-export function MarkLegend({ present, hasNext, labels }: MarkLegendProps) {
+/** Bottom right: what squares, hatch, dots and outlines mean, where there are any. */
+export function MarkLegend({ present, hasNext, hasScanMarks, labels }: MarkLegendProps) {
   return (
     <div className="picture-corner picture-legend">
       {hasNext && (
@@ -122,6 +123,14 @@ export function MarkLegend({ present, hasNext, labels }: MarkLegendProps) {
             <rect x="4" y="4" width="14" height="4" rx="1" />
           </svg>
           {labels.surfaceFinding}
+        </p>
+      )}
+      {hasScanMarks && (
+        <p>
+          <svg viewBox="0 0 22 12" aria-hidden="true" className="picture-legend-scan-mark">
+            <rect x="2" y="1.5" width="18" height="9" rx="2" />
+          </svg>
+          {labels.scanMark}
         </p>
       )}
     </div>

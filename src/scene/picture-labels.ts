@@ -29,6 +29,8 @@ export interface PictureLabels {
   readonly tooClose: string
   /** What a double outline means. */
   readonly surfaceFinding: string
+  /** Of a mark in a scan. */
+  readonly scanMark: string
   /** Beside a surface finding, numbered from 1: "1 scratch". */
   surface(number: number, finding: SurfaceFinding): string
   /** What the squares mean. */

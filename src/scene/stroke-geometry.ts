@@ -16,6 +16,8 @@ export const strokeRoles = [
   'pointer-edge',
   'surface',
   'surface-middle',
+  'scan-mark-ground',
+  'scan-mark',
 ] as const
 export type StrokeRole = (typeof strokeRoles)[number]
 

@@ -7,8 +7,8 @@ import { strokeRoles } from './stroke-geometry'
 import type { WallPalette } from './wall-palette'
 
 /**
- * Lines of constant width: limit rings, the line between the contacts pointed at, and surface findings. Those lie on
- * the wall itself, which would cut their width in two: they are drawn over it.
+ * Lines of constant width: limit rings, the line between the contacts pointed at, surface findings and marks of a
+ * scan. The last two lie on the wall itself, which would cut their width in two: they are drawn over it.
  */
 export class StrokeMaterial {
   readonly material: RawShaderMaterial
@@ -31,6 +31,8 @@ export class StrokeMaterial {
       'pointer-edge': palette.wallPaper,
       surface: palette.wallInk,
       'surface-middle': palette.wallPaper,
+      'scan-mark-ground': palette.wallPaper,
+      'scan-mark': palette.wallInk,
     }
     strokeRoles.forEach((role, index) => {
       const colour = this.#strokeColours.value[index]

@@ -73,6 +73,20 @@ export function outlinePaths(grid: WallGrid, place: SurfacePlace): readonly (rea
   return [rounded(box, perMm).map(([angle, depthMm]) => onWall(angle, depthMm))]
 }
 
+/** A line down the middle of a place. */
+export function linePaths(grid: WallGrid, place: SurfacePlace): readonly (readonly BorePlace[])[] {
+  const { top, bottom } = depthsOf(grid, place)
+  const angle = (place.fromDegrees + surfaceWidthDegrees(place) / 2) * radians
+  const step = Math.max((bottom - top) / stepsAlong, 1e-6)
+  return [
+    between(top, bottom, step).map((depthMm) => ({
+      angle,
+      depthMm,
+      deviationUm: deviationAt(grid, depthMm, angle),
+    })),
+  ]
+}
+
 /** The depths of its two ends, apart at least by the least, within the bore. */
 function depthsOf({ lengthMm }: WallGrid, { fromDepthMm, toDepthMm }: SurfacePlace) {
   const middle = (fromDepthMm + toDepthMm) / 2

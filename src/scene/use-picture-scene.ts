@@ -2,6 +2,7 @@ import type { RootStore } from '@react-three/fiber'
 import { createElement, type RefObject, useEffect, useMemo, useRef, useState } from 'react'
 import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
+import type { ScanMark } from '../core/scan/scan-marks'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BoreScene } from './BoreScene'
 import type { BoreCamera } from './bore-camera'
@@ -29,6 +30,7 @@ interface SceneProps {
   readonly ports: readonly Port[]
   readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
+  readonly scanMarks?: readonly ScanMark[]
   readonly pair?: LimitPair
   readonly exaggeration: number
   readonly row?: BoreRow
@@ -80,6 +82,7 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         ports: props.ports,
         stations: props.stations,
         surface: props.surface,
+        scanMarks: props.scanMarks,
         pair: props.pair,
         exaggeration: props.exaggeration,
         row: props.row,

@@ -3,7 +3,7 @@
 uniform mat4 modelViewMatrix;  // bore space → view space
 uniform mat4 projectionMatrix; // view space → clip space
 uniform vec2 viewport;         // CSS pixels
-uniform vec4 strokeColours[7]; // sRGB as written and opacity, by role
+uniform vec4 strokeColours[9]; // sRGB as written and opacity, by role
 
 in vec3 here;  // angle rad, depth mm, deviation on the diameter µm
 in vec3 there; // the other end of the segment, the same

@@ -69,6 +69,7 @@ export const picture = {
     discOpen: 'a reading that is in no verdict',
     hole: 'a port',
     surface: 'seen or felt on the wall',
+    scanMark: 'stands out in the scan',
     tight: 'tighter',
     loose: 'wider',
     belowMin: 'under the smallest',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { MapScale } from '../../../src/charts/map-scale'
 import { surfaceLabelBoxes } from '../../../src/charts/surface-labels'
-import { surfaceOutline } from '../../../src/charts/surface-outline'
+import { lineAlong, surfaceOutline } from '../../../src/charts/surface-outline'
 
 const scale: MapScale = { left: 0, top: 0, width: 360, height: 200, lengthMm: 100 }
 const place = { fromDepthMm: 10, toDepthMm: 30, fromDegrees: 350, toDegrees: 20 }
@@ -21,6 +21,11 @@ describe('the outline of a surface finding on the map', () => {
       { x: 0, y: 20, width: 10, height: 40 },
     ])
     expect(path).toBe('M360,20H350V60H360M0,20H10V60H0')
+  })
+
+  it('is a line down the middle for what is too narrow for an outline, also across the cut', () => {
+    expect(lineAlong(scale, place).path).toBe('M185,20v40')
+    expect(lineAlong(scale, { ...place, fromDegrees: 175, toDegrees: 195 }).path).toBe('M5,20v40')
   })
 
   it('is two lines where it goes all round', () => {

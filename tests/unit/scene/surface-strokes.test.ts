@@ -64,7 +64,12 @@ describe('the shader of lines', () => {
     const number = (pattern: RegExp) => Number(pattern.exec(text)?.[1])
     expect(number(/strokeColours\[(\d+)\];/)).toBe(strokeRoles.length)
     expect(number(/firstOutline = (\d+)\.0;/)).toBe(strokeRoles.indexOf('surface'))
-    expect(strokeRoles.slice(strokeRoles.indexOf('surface'))).toEqual(['surface', 'surface-middle'])
+    expect(strokeRoles.slice(strokeRoles.indexOf('surface'))).toEqual([
+      'surface',
+      'surface-middle',
+      'scan-mark-ground',
+      'scan-mark',
+    ])
   })
 })
 

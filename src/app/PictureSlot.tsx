@@ -100,6 +100,7 @@ function PictureOfScan({ wall, theme, onTrouble }: PictureProps & { readonly wal
       belts={bore.belts}
       stations={finding.stations}
       surface={finding.surface}
+      {...(wall.marks ? { scanMarks: wall.marks.marks } : {})}
       {...(finding.pair ? { pair: finding.pair } : {})}
       exaggeration={Math.min(exaggeration, wall.exaggerationEnd) * drawnFactor(wall)}
       theme={theme}

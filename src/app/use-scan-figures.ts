@@ -1,9 +1,11 @@
 import { useEffect, useRef } from 'react'
 import { useStore } from 'zustand'
+import type { Bore, Scan } from '../core/measured'
 import type { RadialScan } from '../core/scan/radial-scan'
-import { nearDiameterOf, scanFormOptions, shownScan, tieStations } from '../job/shown-scan'
+import type { Job } from '../job/schema'
+import { nearDiameterOf, otherOfCleaning, scanFormOptions, shownScan, tieStations } from '../job/shown-scan'
 import { useOnBench } from '../pages/bench/use-job'
-import { type ScanFigures, scanView, setScanFigures, setScanForm } from '../session/scan-view'
+import { type ScanFigures, scanView, setScanFigures, setScanForm, setScanMarks } from '../session/scan-view'
 import type { ScanFitAsked, ScanFitSaid } from '../workers/scan-fit-messages'
 import { scanHere } from './scans-here'
 
@@ -14,15 +16,27 @@ export function useScanFigures(): void {
   const scan = shownScan(job, bore, survey, chosen)
   const nearDiameterMm = scan ? nearDiameterOf(job, bore, survey) : 0
   const lengthMm = finding.drawnLengthMm
-  const { belts } = bore
+  useFigures(job, bore, scan, nearDiameterMm, lengthMm)
+  // What cleaning did is seen by both scans together.
+  useFigures(job, bore, scan && otherOfCleaning(bore, scan), nearDiameterMm, lengthMm)
+}
+
+function useFigures(
+  job: Job,
+  bore: Bore,
+  scan: Scan | undefined,
+  nearDiameterMm: number,
+  lengthMm: number,
+): void {
+  const { belts, ports } = bore
   const form = useSame(scan && scanFormOptions(job, scan, nearDiameterMm))
   const ties = useSame(scan ? tieStations(job, bore, scan) : [])
   const [id, hash] = [scan?.id, scan?.hash]
   useEffect(() => {
     if (id === undefined || hash === undefined || !form) return
     const grid = { middleMm: form.nearDiameterMm, lengthMm, belts }
-    return figuresOf(id, hash, { grid, form, ties })
-  }, [id, hash, form, ties, lengthMm, belts])
+    return figuresOf(id, hash, { grid, form, ties, ports })
+  }, [id, hash, form, ties, ports, lengthMm, belts])
 }
 
 /** The value before where this one says the same. */
@@ -56,6 +70,7 @@ function fitted(id: string, asked: ScanFitAsked): () => void {
   const worker = new Worker(new URL('../workers/scan-fit.worker.ts', import.meta.url), { type: 'module' })
   worker.addEventListener('message', ({ data }: MessageEvent<ScanFitSaid>) => {
     if (data.kind === 'fitted') return say({ ...data, scan })
+    if (data.kind === 'marks') return setScanMarks(id, data.marks)
     worker.terminate()
     if (data.kind === 'form') setScanForm(id, data.form)
     else say({ kind: 'no-axis', scan })

@@ -23,6 +23,7 @@ import {
   settleSentence,
   verdictSentence,
 } from '../words/verdict'
+import { inspectedScans, scanEntries } from './inspect-scans'
 
 /**
  * The findings of a job as one object for other programs. Lengths are mm, angles degrees, probabilities 0
@@ -49,6 +50,8 @@ export function inspectJson(job: Job, findings: Findings): Record<string, unknow
     oversize: oversizeChoice(job, findings),
     /** Of an engine of several bores. */
     decision: blockEntry(job, findings),
+    /** What stands out of the smooth form of each scan. */
+    scans: scanEntries(inspectedScans(job)),
     gaugeChecks: findings.gaugeChecks.map((check) => ({ ...check, text: checkSentences(check).join(' ') })),
     crossedStudies: crossedStudies(job).map((study) => ({ ...study, text: studyText(study) })),
     stations: [...findings.bores, ...findings.earlier].flatMap((finding) =>

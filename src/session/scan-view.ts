@@ -1,6 +1,7 @@
 import { createStore } from 'zustand/vanilla'
 import type { RadialScan, ScanFit } from '../core/scan/radial-scan'
 import type { ScanForm } from '../core/scan/scan-form'
+import type { ScanMarks } from '../core/scan/scan-marks'
 import type { ScanSize } from '../core/scan/size-from-ties'
 import type { WallGrid } from '../core/surface/wall-grid'
 
@@ -23,7 +24,9 @@ export interface FittedScan {
   readonly local: WallGrid
   /** What stations tie the whole wall to. */
   readonly size: ScanSize
-  /** What form it proves; worked out after the wall. */
+  /** What stands out of its smooth form; worked out after the wall. */
+  readonly marks?: ScanMarks
+  /** What form it proves; worked out last. */
   readonly form?: ScanForm
 }
 
@@ -52,6 +55,12 @@ export function takeOffForm(isLocal: boolean) {
 
 export function setScanFigures(scanId: string, figures: ScanFigures) {
   scanView.setState(({ figures: others }) => ({ figures: { ...others, [scanId]: figures } }))
+}
+
+/** What stands out of a scan comes after its wall. */
+export function setScanMarks(scanId: string, marks: ScanMarks) {
+  const { [scanId]: before } = scanView.getState().figures
+  if (before?.kind === 'fitted') setScanFigures(scanId, { ...before, marks })
 }
 
 /** The form that a scan proves comes after its wall. */

@@ -88,15 +88,32 @@ function edgesOf(
   { row, left, wide }: Piece & { readonly row: number },
   ports: readonly Port[],
 ): Bridge {
-  const depthMm = middle(map.rowEdgesMm, row)
   const last = (left + wide - 1) % map.columns
-  const before = portAt(ports, depthMm, middle(map.columnEdges, (left + map.columns - 1) % map.columns))
-  const after = portAt(ports, depthMm, middle(map.columnEdges, (last + 1) % map.columns))
+  const before = portBeyond(map, ports, row, left, -1)
+  const after = portBeyond(map, ports, row, last, 1)
   return {
     fromDegrees: withinTurn(before ? before.toDegrees : (map.columnEdges[left] ?? 0)),
     toDegrees: withinTurn(after ? after.fromDegrees : (map.columnEdges[last + 1] ?? 0)),
     ...(before && after && before.id !== after.id ? { ports: [before.name, after.name] as const } : {}),
   }
+}
+
+/** The port that begins within the gap beside a column: a probe stops short of its edge. */
+function portBeyond(
+  map: WorkingMap,
+  ports: readonly Port[],
+  row: number,
+  column: number,
+  step: -1 | 1,
+): Port | undefined {
+  const depthMm = middle(map.rowEdgesMm, row)
+  for (let away = 1; (away * 360) / map.columns <= widestBridge; away++) {
+    const beside = (((column + step * away) % map.columns) + map.columns) % map.columns
+    if (!Number.isNaN(map.values[row * map.columns + beside] ?? 0)) return undefined
+    const port = portAt(ports, depthMm, middle(map.columnEdges, beside))
+    if (port) return port
+  }
+  return undefined
 }
 
 /** Whether every cell of a mark lies within the reach of a chamfer from a gap of the map. */

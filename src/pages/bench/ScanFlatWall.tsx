@@ -94,6 +94,7 @@ function ScanMap({ bench, wall, paint, box }: ChartProps) {
       ports={bore.ports}
       stations={wall.finding.stations}
       surface={wall.finding.surface}
+      scanMarks={wall.marks?.marks}
       marking={{ byTouch, onMarked }}
       pair={wall.finding.pair}
       pointed={pointed}
@@ -131,7 +132,7 @@ function ScanSection({ bench, wall, paint, box, letter, views }: ChartProps & { 
         pointed={pointed}
         onPoint={(at) => pointAt(at && { ...at, from: 'section' })}
         letter={letter}
-        scan={{ isSized: wall.isSized, text: sentences.join(' ') }}
+        scan={{ isSized: wall.isSized, text: sentences.join(' '), marks: wall.marks?.marks }}
         {...box}
       />
       <ChartSide
@@ -170,7 +171,7 @@ function ScanProfile({ bench, wall, paint, box, letter, views }: ChartProps & { 
         pointed={pointed}
         onPoint={(at) => pointAt(at && { ...at, from: 'profile' })}
         letter={letter}
-        scan={{ isSized: wall.isSized, text: sentences.join(' ') }}
+        scan={{ isSized: wall.isSized, text: sentences.join(' '), marks: wall.marks?.marks }}
         {...box}
       />
       <ChartSide

@@ -9,11 +9,11 @@ import { LimitsSentence } from './LimitsSentence'
 import { NextField } from './NextField'
 import { OpeningsEditor } from './OpeningsEditor'
 import { PastePanel } from './PastePanel'
-import { PistonsAndRings, PistonsButton } from './PistonsAndRings'
 import { PlanProposal } from './PlanProposal'
 import { pasteBlock } from './paste-block'
 import { planRepeats } from './plan-repeats'
 import { cellOf, ReadingsGrid } from './ReadingsGrid'
+import { ScanMarksHere } from './ScanMarksHere'
 import { SetUpSentence } from './SetUpSentence'
 import { SurfaceFindings, type SurfaceProps } from './SurfaceFindings'
 import { useAids } from './use-aids'
@@ -24,7 +24,6 @@ import type { OnBench } from './use-job'
 /** Left: set-up and limits as sentences, the grid of readings, and the field for the next one. */
 export function Sheet({ bench }: { readonly bench: OnBench }) {
   const [isAdding, setIsAdding] = useState(false)
-  const [hasPistons, setHasPistons] = useState(false)
   const KeptSpecs = useKeptSpecsSlot()
   return (
     <section className="sheet" aria-label={words.parts.sheet}>
@@ -36,13 +35,9 @@ export function Sheet({ bench }: { readonly bench: OnBench }) {
           <BoreSentence {...bench} />
           <div className="openings-row">
             <OpeningsEditor {...bench} />
-            <div className="row-openers">
-              <PistonsButton {...bench} isOpen={hasPistons} onToggle={() => setHasPistons(!hasPistons)} />
-              <AddSurface short onAdd={() => setIsAdding(true)} />
-            </div>
+            <AddSurface short onAdd={() => setIsAdding(true)} />
           </div>
         </DraftScope>
-        <PistonsAndRings {...bench} isOpen={hasPistons} />
         <Entry bench={bench} surface={{ isAdding, setIsAdding }} />
       </div>
     </section>
@@ -73,6 +68,7 @@ function Entry(props: { readonly bench: OnBench; readonly surface: Omit<SurfaceP
       </DraftScope>
       <PastePanel jobId={bench.job.id} />
       <SurfaceFindings key={`${bench.bore.id} ${bench.survey.id}`} bench={bench} {...surface} />
+      <ScanMarksHere bench={bench} />
       <NextField
         entry={entry}
         bench={bench}

@@ -4,6 +4,7 @@ import { showPart } from '../../../session/session'
 import { AddSurface } from '../AddSurface'
 import { FieldLayoutContext } from '../field-layout'
 import { Proof } from '../Proof'
+import { ScanMarksHere } from '../ScanMarksHere'
 import { SurfaceFindings } from '../SurfaceFindings'
 import type { OnBench } from '../use-job'
 
@@ -34,6 +35,7 @@ function Surface({ bench }: { readonly bench: OnBench }) {
     <>
       <SurfaceFindings {...{ bench, isAdding, setIsAdding }} />
       {isAdding ? null : <AddSurface onAdd={() => setIsAdding(true)} />}
+      <ScanMarksHere bench={bench} />
     </>
   )
 }

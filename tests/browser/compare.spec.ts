@@ -92,11 +92,31 @@ test('without WebGL the maps stand side by side, a difference is chosen, and the
   await expect(ofSurvey).toContainText(/a reading$/)
   expect(await through.locator('p').textContent()).toBe(await ofSurvey.textContent())
 
+  // Past the last survey there is no wall, only what the lines say, also where nothing may move.
+  await slider.press('End')
+  await expect(slider).toHaveAttribute('aria-valuetext', /^At 18\d{3} h, ahead: sizes by their lines alone$/)
+  await expect(page.locator('.time-ahead')).toContainText(
+    /first at its limit, by its line: 130\.200 \(130\.\d+ to 130\.\d+\)/,
+  )
+  await expect(page.locator('.time-ahead')).toContainText(/From 15\d{3} h on it may be over 130\.200/)
+  await expect(page.locator('.flat-walls .is-between')).toHaveCount(1)
+  await expectAccessible(page)
+  await slider.press('Home')
+  for (let i = 0; i < 4; i++) await slider.press('ArrowRight')
+  await expect(page.locator('.time-ahead')).toContainText(
+    /Before 15\d{3} h, the earliest that it meets 130\.200/,
+  )
+  await slider.press('ArrowLeft')
+  await expect(slider).toHaveAttribute('aria-valuetext', 'Survey 4 of 4: 13600 h')
+  await expect(page.locator('.flat-walls .is-between')).toHaveCount(0)
+  await slider.press('ArrowLeft')
+  await slider.press('ArrowLeft')
+
   // Moving is wanted after all: between surveys a hand finds a wall that nobody measured, without a figure.
   await page.emulateMedia({ reducedMotion: 'no-preference' })
   await expect(async () => {
     await slider.fill('300')
-    await slider.fill('500')
+    await slider.fill('400')
     const said = await slider.getAttribute('aria-valuetext')
     expect(said).toMatch(/^About \d+ h, between surveys: drawn only$/)
   }).toPass()

@@ -7,7 +7,9 @@ import type { WallGrid } from '../../core/surface/wall-grid'
 import type { Compared, ComparedDifference, TimeLine } from '../../job/compared'
 import type { Job } from '../../job/schema'
 import { gridOfBore, mapGridOfBore } from '../../job/selectors'
+import type { TimeAhead } from '../../job/time-ahead'
 import type { InTime } from '../../session/comparing'
+import { aheadReadOut } from '../../words/ahead'
 import {
   betweenReadOut,
   boreTitle,
@@ -20,6 +22,7 @@ import {
 import { plain } from '../../words/numbers'
 import { type PointedPlace, readOut } from '../../words/read-out'
 import { words } from '../../words/words'
+import { hoursAhead } from './hours-ahead'
 
 /** A wall on its way from one survey to the next. */
 interface Way {
@@ -137,7 +140,9 @@ export function timeWall(
   line: TimeLine,
   { at, cameFrom }: InTime,
   isStill: boolean,
+  ahead?: TimeAhead,
 ): ComparedWall | undefined {
+  if (ahead && at > line.points.length - 1) return wallAhead(line, at, ahead)
   const before = Math.min(Math.floor(at), line.points.length - 1)
   const share = at - before
   const point = line.points[before]
@@ -174,5 +179,28 @@ export function timeWall(
     surface: finding.surface,
     ...(from && from !== point ? { way: { from: from.grid, to: point.grid, share: 1, eased: true } } : {}),
     readOut: (place) => readOut(wall.state(place.depthMm, place.angleDegrees * radians), place),
+  }
+}
+
+/** In hours to come: the wall as it was last measured, faded, without marks; sizes by the lines of its stations. */
+function wallAhead({ bore, points }: TimeLine, at: number, ahead: TimeAhead): ComparedWall | undefined {
+  const point = points.at(-1)
+  if (!point) return undefined
+  const { grid, mapGrid, finding, survey } = point
+  const hours = hoursAhead(ahead, at - (points.length - 1))
+  return {
+    id: timeId,
+    title: words.compare.time.name(boreTitle(bore)),
+    figure: words.compare.time.ahead.short(plain(hours, 0)),
+    grid,
+    mapGrid,
+    ports: bore.ports,
+    stations: [],
+    surface: [],
+    levelsMm: survey.levelsMm,
+    ...(finding.pair ? { pair: finding.pair } : {}),
+    isBetween: true,
+    way: { from: grid, to: grid, share: 0.5, eased: false },
+    readOut: (place) => aheadReadOut(ahead.courses.courses, hours, place),
   }
 }

@@ -13,6 +13,7 @@ import {
 } from '../../job/compared'
 import { jobStore } from '../../job/job-store'
 import type { Job } from '../../job/schema'
+import { type TimeAhead, timeAheadOf } from '../../job/time-ahead'
 import { type Comparing, comparing, type InTime } from '../../session/comparing'
 import { type ComparedWall, differenceWall, surveyWall, timeWall } from './compared-walls'
 
@@ -29,6 +30,8 @@ export interface OnCompare {
   readonly lines: readonly TimeLine[]
   readonly line: TimeLine | undefined
   readonly inTime: InTime | undefined
+  /** The hours to come of the wall that goes through time, where they are named. */
+  readonly ahead: TimeAhead | undefined
   readonly walls: readonly ComparedWall[]
   readonly inHand: number
 }
@@ -61,13 +64,14 @@ export function useOnCompare(): OnCompare {
   const lines = timeLinesOf(job)
   const { inTime } = state
   const line = lines.find(({ bore }) => bore.id === inTime?.boreId)
+  const ahead = useMemo(() => line && timeAheadOf(job, line), [job, line])
   const walls = useMemo(
     () => [
       ...shown.flatMap((one) => surveyWall(job, one) ?? []),
-      ...(line && inTime ? [timeWall(line, inTime, isStill)] : []).flatMap((wall) => wall ?? []),
+      ...(line && inTime ? [timeWall(line, inTime, isStill, ahead)] : []).flatMap((wall) => wall ?? []),
       ...(difference ? [differenceWall(difference)] : []),
     ],
-    [job, shown, line, inTime, isStill, difference],
+    [job, shown, line, inTime, isStill, ahead, difference],
   )
   return {
     job,
@@ -79,6 +83,7 @@ export function useOnCompare(): OnCompare {
     lines,
     line,
     inTime,
+    ahead,
     walls,
     inHand: Math.max(
       0,

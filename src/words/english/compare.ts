@@ -49,7 +49,7 @@ export const compare = {
     },
     time: {
       title: 'Through time',
-      lead: 'One wall going from survey to survey. Arrow keys step.',
+      lead: 'One wall going from survey to survey, and on into the hours to come where a line says how it wears. Arrow keys step.',
       show: (bore: string) => `Show ${bore} going through its surveys`,
       slider: (bore: string) => `${bore} through its surveys`,
       name: (bore: string) => `${bore} through time`,
@@ -58,6 +58,18 @@ export const compare = {
       betweenHours: (hours: string) => `About ${hours} h, between surveys: drawn only`,
       betweenShort: 'drawn only',
       faded: 'faded: between surveys, nobody measured it',
+      ahead: {
+        at: (hours: string) => `At ${hours} h, ahead: sizes by their lines alone`,
+        short: (hours: string) => `${hours} h, ahead`,
+        line: (place: string, figure: string) => `${place}, first at its limit, by its line: ${figure}.`,
+        lastTwo: (figure: string) => `By the last two surveys: ${figure}.`,
+        before: (earliest: string, limit: string) =>
+          `Before ${earliest} h, the earliest that it meets ${limit}.`,
+        past: (earliest: string, limit: string) =>
+          `From ${earliest} h on it may be over ${limit}: measure before that.`,
+        sides: '19 chances in 20 to each side, if it wears on as it has.',
+        faded: 'faded: the wall as it was last measured; nobody knows its form later',
+      },
     },
     readOut: {
       difference: (depth: string, angle: string, figure: string) =>
@@ -65,6 +77,9 @@ export const compare = {
       drawn: (depth: string, angle: string, figure: string, distance: string) =>
         `${depth} · ${angle} · drawn ${figure}; nearest station both have ${distance} away`,
       notBoth: (depth: string, angle: string) => `${depth} · ${angle} · not measured in both`,
+      ahead: (place: string, hours: string, figure: string) =>
+        `${place} · at ${hours} h by its line ${figure}`,
+      aheadUnknown: 'between stations nothing is known of hours to come',
       between: (depth: string, angle: string) => `${depth} · ${angle} · between surveys, drawn only`,
     },
   },

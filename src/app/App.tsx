@@ -8,6 +8,7 @@ import { Bench } from '../pages/bench/Bench'
 import type { ChartToSave } from '../pages/bench/chart-to-save'
 import { KeptSpecsSlot } from '../pages/bench/kept-specs-slot'
 import { PhotographsSlot } from '../pages/bench/photographs-slot'
+import { WhatIfSlot } from '../pages/bench/what-if-slot'
 import { wallPaint } from '../scene/wall-palette'
 import { session } from '../session/session'
 import { words } from '../words/words'
@@ -34,6 +35,9 @@ const ComparePage = lazy(async () => {
   const { ComparePage } = await import('./ComparePage')
   return { default: ComparePage }
 })
+
+/** Fetched when somebody opens it. */
+const WhatIf = lazy(async () => ({ default: (await import('./WhatIf')).WhatIf }))
 
 /** The whole page. */
 export function App() {
@@ -107,13 +111,15 @@ function BenchPage() {
   return (
     <KeptSpecsSlot.Provider value={KeptSpecsLater}>
       <PhotographsSlot.Provider value={PhotographsLater}>
-        <Bench
-          picture={impossible ? undefined : picture}
-          paintOf={paintOf}
-          saveChart={saveChart}
-          simulation={<SimulationCheck />}
-          findingsActions={<SendButton className="button" />}
-        />
+        <WhatIfSlot.Provider value={WhatIf}>
+          <Bench
+            picture={impossible ? undefined : picture}
+            paintOf={paintOf}
+            saveChart={saveChart}
+            simulation={<SimulationCheck />}
+            findingsActions={<SendButton className="button" />}
+          />
+        </WhatIfSlot.Provider>
       </PhotographsSlot.Provider>
     </KeptSpecsSlot.Provider>
   )

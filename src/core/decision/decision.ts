@@ -63,9 +63,8 @@ export function decisionOf(measured: Measured, findings: Findings, finding: Bore
   return decisionFrom(evidenceOf(measured, findings, finding))
 }
 
-/** The decision from evidence that was gathered before. */
-export function decisionFrom(evidence: Evidence): Decision {
-  const facts = factsOf(evidence)
+/** The decision from evidence that was gathered before; its facts may be others than it proves, to see what then. */
+export function decisionFrom(evidence: Evidence, facts: DecisionFacts = factsOf(evidence)): Decision {
   const rule = ruleFor(facts)
   if (rule.outcome === 'undecided') {
     return { known: false, why: facts.readings === 'none' ? 'no-readings' : 'no-limits' }

@@ -1,5 +1,5 @@
 import './decision-part.css'
-import { type ReactNode, useEffect, useMemo, useState } from 'react'
+import { Suspense, useContext, useEffect, useMemo, useState } from 'react'
 import { blockDecisionOf } from '../../core/decision/block-decision'
 import { decisionFrom } from '../../core/decision/decision'
 import { type Evidence, evidenceOf } from '../../core/decision/evidence'
@@ -10,9 +10,10 @@ import { decisionTexts, type ReasonText, surenessTexts } from '../../words/decis
 import { decisionWords } from '../../words/decision-words'
 import { comeIntoView } from './come-into-view'
 import type { OnBench } from './use-job'
+import { WhatIfSlot } from './what-if-slot'
 
 /** What to do with the bore on the bench, in a sentence; why, what would change it and what it rests on, folded. */
-export function DecisionPart({ bench, whatIf }: { readonly bench: OnBench; readonly whatIf: ReactNode }) {
+export function DecisionPart({ bench }: { readonly bench: OnBench }) {
   const { job, findings, finding } = bench
   const evidence = useMemo(() => evidenceOf(job, findings, finding), [job, findings, finding])
   const decision = useMemo(() => decisionFrom(evidence), [evidence])
@@ -49,8 +50,24 @@ export function DecisionPart({ bench, whatIf }: { readonly bench: OnBench; reado
           <Listed title={said.cautionsTitle} texts={texts.cautions} />
         </details>
       ) : null}
-      {decision.known ? whatIf : null}
+      {decision.known ? <TryOut evidence={evidence} /> : null}
     </section>
+  )
+}
+
+/** A place that opens, where the decision is tried out. */
+function TryOut({ evidence }: { readonly evidence: Evidence }) {
+  const WhatIf = useContext(WhatIfSlot)
+  const [isOpen, setOpen] = useState(false)
+  return (
+    <details className="other-rules" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{decisionWords.whatIf.title}</summary>
+      {isOpen ? (
+        <Suspense fallback={null}>
+          <WhatIf evidence={evidence} />
+        </Suspense>
+      ) : null}
+    </details>
   )
 }
 

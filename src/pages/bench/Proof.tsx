@@ -46,7 +46,7 @@ export function Proof({
         {verdictSentence(finding)}
       </h2>
       <Suspense fallback={null}>
-        <DecisionPart bench={bench} whatIf={null} />
+        <DecisionPart bench={bench} />
       </Suspense>
       {beside(finding).map((sentence) => (
         <p key={sentence} className="lean">

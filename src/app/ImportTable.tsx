@@ -12,7 +12,7 @@ import { problemText } from '../words/problems'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { changeOver, desk, layOut, say } from './desk'
-import type { TableToImport } from './questions'
+import { showTable, type TableToImport } from './questions'
 import { useTableFile } from './use-table-file'
 
 /** A table of readings, looked at and taken: as one change of the job on the bench, or as a new job. */
@@ -37,6 +37,7 @@ export function ImportTable({ table }: { readonly table: TableToImport }) {
       onAgain={again}
       onTake={(take) => takeIntoJob(name, take)}
       onNewJob={(take) => takeAsNewJob(name, take(newId))}
+      onAsScan={() => showTable({ ...table, holds: 'scan' })}
     />
   )
 }

@@ -22,6 +22,7 @@ import {
 const KeyList = lazy(async () => ({ default: (await import('./KeyList')).KeyList }))
 
 const ImportTable = lazy(async () => ({ default: (await import('./ImportTable')).ImportTable }))
+const ImportScan = lazy(async () => ({ default: (await import('./ImportScan')).ImportScan }))
 const AidsChoice = lazy(async () => ({ default: (await import('../pages/bench/AidsChoice')).AidsChoice }))
 
 const KeptSpecsDialog = lazy(async () => ({
@@ -64,13 +65,13 @@ export function InFront() {
       ) : null}
       {table ? (
         <Dialog
-          key={table.name}
-          title={words.table.title(table.name)}
+          key={`${table.name} ${table.holds}`}
+          title={(table.holds === 'scan' ? words.scanTable : words.table).title(table.name)}
           className="import"
           onClose={closeTable}
         >
           <Suspense fallback={<p role="status">{words.table.reading}</p>}>
-            <ImportTable table={table} />
+            {table.holds === 'scan' ? <ImportScan table={table} /> : <ImportTable table={table} />}
           </Suspense>
         </Dialog>
       ) : null}

@@ -20,7 +20,10 @@ import { shelf, unlessShelfFails } from './shelf-here'
 export async function openFile(file: File): Promise<void> {
   const bytes = await bytesOf(file)
   if (bytes === undefined) return tell(words.file.notRead(file.name))
-  if (isTable(file.name, bytes)) return showTable({ name: file.name, bytes })
+  if (isTable(file.name, bytes)) {
+    const { looksLikeScan } = await import('../formats/looks-like-scan')
+    return showTable({ name: file.name, bytes, holds: looksLikeScan(bytes) ? 'scan' : 'readings' })
+  }
   if (isBundle(bytes)) return (await import('./open-jobs')).openJobs(file.name, bytes)
   const read = readJob(bytes)
   if (!read.ok) return showProblems(file.name, read.problems)

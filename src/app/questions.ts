@@ -51,6 +51,7 @@ export interface InFront {
 export interface TableToImport {
   readonly name: string
   readonly bytes: Uint8Array
+  readonly holds: 'readings' | 'scan'
 }
 
 export const inFront = createStore<InFront>(() => ({}))

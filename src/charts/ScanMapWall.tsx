@@ -26,7 +26,9 @@ export function ScanMapWall({ grid, paint, ports, scale }: ScanMapWallProps) {
         <rect x={x} y={y} width={width} height={height} />
       </clipPath>
       <g clipPath={`url(#${id}-wall)`}>
-        <image href={image} x={x} y={y} width={width} height={height} preserveAspectRatio="none" />
+        {image === undefined ? null : (
+          <image href={image} x={x} y={y} width={width} height={height} preserveAspectRatio="none" />
+        )}
         <path d={hatched} className="map-unmeasured" />
         <clipPath id={`${id}-hatched`}>
           <path d={hatched} />
@@ -54,13 +56,13 @@ export function ScanMapWall({ grid, paint, ports, scale }: ScanMapWallProps) {
 /** Two for each pixel of the page across, one down: scores run along the depth. */
 const pixelsAcross = 2
 
-/** The colours of a wall as an image; empty where the browser draws none. */
-function imageOf(grid: WallGrid, paint: MapPaint, scale: MapScale): string {
+/** The colours of a wall as an image; undefined where the browser draws none. */
+function imageOf(grid: WallGrid, paint: MapPaint, scale: MapScale): string | undefined {
   const canvas = document.createElement('canvas')
   canvas.width = Math.max(1, Math.round(scale.width * pixelsAcross))
   canvas.height = Math.max(1, Math.round(scale.height))
   const pen = canvas.getContext('2d')
-  if (!pen) return ''
+  if (!pen) return undefined
   const image = pen.createImageData(canvas.width, canvas.height)
   const colours = coloursOf(paint)
   const { lowUm, highUm } = paint.span

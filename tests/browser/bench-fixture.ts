@@ -64,6 +64,18 @@ export async function withoutPicture(page: Page): Promise<void> {
   })
 }
 
+/** As in a browser without WebGL; pictures can be drawn all the same, as photographs and scans are. */
+export async function withoutWebgl(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const own = HTMLCanvasElement.prototype.getContext
+    Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', {
+      value(this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
+        return kind === '2d' ? Reflect.apply(own, this, [kind, ...rest]) : null
+      },
+    })
+  })
+}
+
 /**
  * Opens an example by its address and waits for the Bench; it opens anew as long as nobody changes it. What
  * the browser keeps is opened by the plain address.

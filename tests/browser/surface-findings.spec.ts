@@ -1,22 +1,10 @@
 import type { Page } from '@playwright/test'
 import { words } from '../../src/words/words'
-import { expect, expectAccessible, openApp, test } from './bench-fixture'
+import { expect, expectAccessible, openApp, test, withoutWebgl } from './bench-fixture'
 import { chooseFile, savedFile, withoutFilePicker } from './job-files'
 import { tabTo } from './keyboard'
 
 const { surface, photographs, undo, saving, parts } = words
-
-/** As in a browser without WebGL; pictures can be drawn all the same, as photographs are. */
-async function withoutWebgl(page: Page): Promise<void> {
-  await page.addInitScript(() => {
-    const own = HTMLCanvasElement.prototype.getContext
-    Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', {
-      value(this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
-        return kind === '2d' ? Reflect.apply(own, this, [kind, ...rest]) : null
-      },
-    })
-  })
-}
 
 const map = (page: Page) => page.locator('.unrolled-map:visible svg').first()
 const rows = (page: Page) => page.locator('.surface-findings li')

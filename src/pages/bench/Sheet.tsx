@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import { words } from '../../words/words'
 import { AddSurface } from './AddSurface'
 import { AddToPlan } from './AddToPlan'
@@ -20,6 +20,8 @@ import { useAids } from './use-aids'
 import { useEntry } from './use-entry'
 import { useGaugeKeys } from './use-gauge-keys'
 import type { OnBench } from './use-job'
+
+const ScanList = lazy(async () => ({ default: (await import('./ScanList')).ScanList }))
 
 /** Left: set-up and limits as sentences, the grid of readings, and the field for the next one. */
 export function Sheet({ bench }: { readonly bench: OnBench }) {
@@ -68,6 +70,11 @@ function Entry(props: { readonly bench: OnBench; readonly surface: Omit<SurfaceP
       </DraftScope>
       <PastePanel jobId={bench.job.id} />
       <SurfaceFindings key={`${bench.bore.id} ${bench.survey.id}`} bench={bench} {...surface} />
+      {bench.bore.scans ? (
+        <Suspense fallback={null}>
+          <ScanList bench={bench} />
+        </Suspense>
+      ) : null}
       <ScanMarksHere bench={bench} />
       <NextField
         entry={entry}

@@ -25,6 +25,7 @@ export interface TableImportProps {
   /** Both answer with what keeps the job from holding the readings, in words; with nothing when they are taken. */
   readonly onTake: (take: (job: Job, ids: () => string) => TakenTable) => Promise<readonly string[]>
   readonly onNewJob: (take: (ids: () => string) => TakenTable) => Promise<readonly string[]>
+  readonly onAsScan: () => void
 }
 
 /** A table of readings before it is taken: what its columns hold, what each cell becomes, what is refused and why. */
@@ -56,6 +57,11 @@ export function TableImport(props: TableImportProps) {
       ) : null}
       {file?.ok ? <Mapped {...props} file={file} isBusy={state.kind === 'reading'} /> : null}
       {state.kind === 'reading' ? <Progress {...state} onStop={props.onStop} /> : null}
+      <p>
+        <button type="button" className="quiet" onClick={props.onAsScan}>
+          {words.scanTable.asScan}
+        </button>
+      </p>
     </>
   )
 }

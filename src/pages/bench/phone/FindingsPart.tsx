@@ -1,5 +1,5 @@
 import './findings-part.css'
-import { type ReactNode, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useState } from 'react'
 import { showPart } from '../../../session/session'
 import { AddSurface } from '../AddSurface'
 import { FieldLayoutContext } from '../field-layout'
@@ -7,6 +7,8 @@ import { Proof } from '../Proof'
 import { ScanMarksHere } from '../ScanMarksHere'
 import { SurfaceFindings } from '../SurfaceFindings'
 import type { OnBench } from '../use-job'
+
+const ScanList = lazy(async () => ({ default: (await import('../ScanList')).ScanList }))
 
 /** What other layers put among the findings. */
 export interface FindingsSlots {
@@ -35,6 +37,11 @@ function Surface({ bench }: { readonly bench: OnBench }) {
     <>
       <SurfaceFindings {...{ bench, isAdding, setIsAdding }} />
       {isAdding ? null : <AddSurface onAdd={() => setIsAdding(true)} />}
+      {bench.bore.scans ? (
+        <Suspense fallback={null}>
+          <ScanList bench={bench} />
+        </Suspense>
+      ) : null}
       <ScanMarksHere bench={bench} />
     </>
   )

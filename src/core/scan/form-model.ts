@@ -163,8 +163,8 @@ function holdBack(
       }
     }
   }
-  // Two levels or one cannot bend; where nobody read a thing, 0 is as good as any.
-  for (let row = 0; row < splines; row++) {
+  // Where nothing that counts was read, 0 is as good as any.
+  for (let row = 0; row < system.size; row++) {
     const at = row * (system.size + 1)
     system.lower[at] = (system.lower[at] ?? 0) + 1e-9 * share
   }

@@ -32,7 +32,27 @@ export function levelSums(
     const weight = weights[start + i] ?? 0
     weighted[i] = weight > 0 ? weight * (values[start + i] ?? 0) : 0
   }
-  for (let m = 0; m <= 2 * harmonics; m++) {
+  for (let m = 0; m <= harmonics; m++) {
+    let c = 0
+    let s = 0
+    let valueC = 0
+    let valueS = 0
+    for (let i = 0, at = m * angles; i < angles; i++, at++) {
+      const weight = weights[start + i] ?? 0
+      const value = weighted[i] ?? 0
+      const cosine = cosines[at] ?? 0
+      const sine = sines[at] ?? 0
+      c += weight * cosine
+      s += weight * sine
+      valueC += value * cosine
+      valueS += value * sine
+    }
+    cosineSums[m] = c
+    sineSums[m] = s
+    if (m > 0) into.right[2 * m - 1] = valueC
+    into.right[2 * m] = m > 0 ? valueS : valueC
+  }
+  for (let m = harmonics + 1; m <= 2 * harmonics; m++) {
     let c = 0
     let s = 0
     for (let i = 0, at = m * angles; i < angles; i++, at++) {
@@ -44,17 +64,6 @@ export function levelSums(
     sineSums[m] = s
   }
   fillMatrix(cosineSums, sineSums, harmonics, into.matrix)
-  for (let m = 0; m <= harmonics; m++) {
-    let c = 0
-    let s = 0
-    for (let i = 0, at = m * angles; i < angles; i++, at++) {
-      const value = weighted[i] ?? 0
-      c += value * (cosines[at] ?? 0)
-      s += value * (sines[at] ?? 0)
-    }
-    if (m > 0) into.right[2 * m - 1] = c
-    into.right[2 * m] = m > 0 ? s : c
-  }
 }
 
 /** Room for the sums of a level. */

@@ -24,8 +24,14 @@ export interface Directed {
 /** Steps without any gain after which the rule that cannot go round in circles takes over. */
 const patience = 30
 
+/** And after which rounding is taken to blame: from there each step counts less of what lies outside. */
+const lastPatience = 200
+
 /** Past this something is wrong with us: such programmes take some tens of steps. */
 const mostSteps = 5000
+
+/** Rounding of a value less a shift of length 1 along it. */
+const roundingShare = 1e-15
 
 /** A shift of so many times the spread of the values has no bound. */
 const unbounded = 1e6
@@ -36,7 +42,8 @@ const unbounded = 1e6
  * contacts' multipliers prove that no shift makes it narrower.
  *
  * Solved on the dual (maximise Σλr − Σμr with Σλ = Σμ = 1, Σλn = Σμn, λ, μ ≥ 0) by the revised simplex method, each
- * step from a fresh inverse, Bland's rule (Math. Oper. Res. 2 (1977)) where steps gain nothing. Accuracy: rounding.
+ * step from a fresh inverse, Bland's rule (Math. Oper. Res. 2 (1977)) where steps gain nothing. Accuracy: rounding; what
+ * lies outside the bounds found, if anything, is counted into `upper` and `lower`.
  * Source of the method: Dantzig, Linear Programming and Extensions (1963), chapters 5 to 9.
  */
 export function narrowestBand(directed: Directed): Band | undefined {
@@ -66,14 +73,20 @@ function solveProgramme(directed: Directed, twoSided: boolean): Band | undefined
   const size = Math.max(Math.abs(values[largest] ?? 0), Math.abs(values[smallest] ?? 0))
   if (values.length < directed.dimensions + (twoSided ? 2 : 1)) return undefined
   if (spread === 0) return flat(directed, twoSided)
-  const tolerance = 1e-13 * spread + 4e-16 * size
+  let tolerance = 1e-13 * spread + 4e-16 * size
   const basis = startingBasis(directed, twoSided, largest, smallest, unbounded * spread)
   let idle = 0
+  let best = Number.NEGATIVE_INFINITY
   for (let step = 0; step < mostSteps; step++) {
     const state = solvedBasis(basis, twoSided)
     const entering = priced(directed, state.prices, twoSided, tolerance, idle > patience)
     if (!entering) return finished(directed, basis, state.prices, twoSided)
-    idle = exchange(basis, state, entering, idle > patience) > 0 ? 0 : idle + 1
+    exchange(basis, state, entering, idle > patience)
+    // By duality the width of the basis rises from step to step.
+    const width = (state.prices[0] ?? 0) + (twoSided ? (state.prices[1] ?? 0) : 0)
+    idle = width > best + 1e-14 * spread ? 0 : idle + 1
+    best = Math.max(best, width)
+    if (idle > lastPatience) tolerance *= 1.5
   }
   throw new Error(`narrowestBand: no end after ${mostSteps} steps over ${values.length} places`)
 }
@@ -174,7 +187,8 @@ function priced(
   const upper = prices[0] ?? 0
   const lower = twoSided ? -(prices[1] ?? 0) : Number.NEGATIVE_INFINITY
   const shift = prices.subarray(rows)
-  let most = tolerance
+  // A shift that runs away loses as many digits as it is longer than the values.
+  let most = tolerance + shift.reduce((sum, c) => sum + Math.abs(c), 0) * roundingShare
   let index = -1
   let side: 'upper' | 'lower' = 'upper'
   for (let i = 0, at = 0; i < values.length; i++) {
@@ -194,8 +208,8 @@ function priced(
   return index < 0 ? undefined : columnOf(directed, index, side, twoSided)
 }
 
-/** Takes the column into the basis in the place of the one that comes to nothing first; the weight it gets. */
-function exchange(basis: Column[], { inverse, weights }: Solved, entering: Column, careful: boolean): number {
+/** Takes the column into the basis in the place of the one that comes to nothing first. */
+function exchange(basis: Column[], { inverse, weights }: Solved, entering: Column, careful: boolean): void {
   const size = basis.length
   let leaving = -1
   let least = Number.POSITIVE_INFINITY
@@ -215,7 +229,6 @@ function exchange(basis: Column[], { inverse, weights }: Solved, entering: Colum
   }
   if (leaving < 0) throw new Error('narrowestBand: nothing leaves the basis')
   basis[leaving] = entering
-  return least > 1e-12 ? least : 0
 }
 
 /** Artificial columns first, so that they are the first to leave. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { CylinderForm } from '../../../../src/core/scan/cylinder-form'
-import { fitScan } from '../../../../src/core/scan/fit-scan'
+import { canBeFitted, fitScan } from '../../../../src/core/scan/fit-scan'
 import type { LevelCircle } from '../../../../src/core/scan/level-form'
 import type { RadialScan } from '../../../../src/core/scan/radial-scan'
 import { type ScanForm, type ScanFormOptions, scanForm } from '../../../../src/core/scan/scan-form'
@@ -244,5 +244,57 @@ describe('circles of single levels of the four-corner scuff', () => {
     const belt = off.filter((_, i) => [32, 38, 44].includes(levels[i]?.depthMm ?? 0))
     for (const distance of belt) expect(distance).toBeGreaterThan(2.5)
     expect(Math.max(...off)).toBeLessThan(4.5)
+  })
+})
+
+describe('any scan that can be fitted', () => {
+  /** Few or many levels and angles, even or not, exact, noisy or read in coarse steps, with many places missing. */
+  function anyScan(random: ReturnType<typeof seededRandom>): RadialScan {
+    const one = (choices: readonly number[]) => choices[Math.floor(random.even() * choices.length)] ?? 0
+    const [levels, angles] = [1 + Math.floor(random.even() * 8), 3 + Math.floor(random.even() * 60)]
+    const [step, oval, missing, noise, off] = [
+      one([0, 1, 10]),
+      one([0, 1, 50]),
+      one([0, 0.1, 0.5, 0.9]),
+      one([0, 0.5, 3]),
+      one([0, 10, 500]),
+    ]
+    const [apart, uneven] = [one([7, 100]), one([0, 0.4])]
+    const depthsMm = Array.from({ length: levels }, (_, i) => apart * (i + uneven * random.even()))
+    const anglesDegrees = Array.from(
+      { length: angles },
+      (_, i) => (360 * (i + uneven * random.even())) / angles,
+    )
+    const radii = depthsMm.flatMap((z) =>
+      anglesDegrees.map((angle) => {
+        const turn = angle * radians
+        const radius =
+          off * Math.cos(turn) + 0.1 * z * Math.sin(turn) + oval * Math.cos(2 * turn) + random.normal(noise)
+        if (random.even() < missing) return Number.NaN
+        return step > 0 ? Math.round(radius / step) * step : radius
+      }),
+    )
+    return { depthsMm, anglesDegrees, radiiUm: Float64Array.from(radii) }
+  }
+
+  it('has finite figures, and a zone no wider than that of least squares, from seed 141', () => {
+    const random = seededRandom(141)
+    for (let i = 0; i < runCount({ quick: 150, full: 5000 }); i++) {
+      const scan = anyScan(random)
+      if (!canBeFitted(scan)) continue
+      const fit = fitScan(scan, options)
+      const form = scanForm(scan, fit, i % 4 === 0 ? { ...options, cutOffUndulations: 15 } : options)
+      const { filter: _, doubt: __, ...figures } = form
+      JSON.stringify([fit.axis, figures], (name, value) => {
+        if (typeof value === 'number' && !Number.isFinite(value))
+          throw new Error(`${name} of scan ${i} is ${value}`)
+        return value
+      })
+      if (!form.cylinder.known) continue
+      const { leastSquares, minimumZone } = form.cylinder
+      expect(minimumZone.cylindricity.valueUm).toBeLessThanOrEqual(
+        leastSquares.cylindricity.valueUm + minimumZone.secondOrderUm + 1e-6,
+      )
+    }
   })
 })

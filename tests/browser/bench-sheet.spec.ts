@@ -252,3 +252,35 @@ test('a plan is proposed for a question, taken in one touch that leaves what is 
   await type(page, bore.labels.length, '')
   await expect(panel).toContainText(plan.unknown['no-length'])
 })
+
+test('a service interval and the hours of a week, with comma or point, make a next check in hours and a day that comes, and are undone', async ({
+  page,
+}) => {
+  await page.clock.setFixedTime(new Date('2025-12-14T12:00:00'))
+  await openApp(page, 'C')
+  const row = page.locator('.findings li').filter({ hasText: words.growth.check.name })
+  await expect(row).toContainText(words.growth.check.why['half-way'])
+  await page.getByRole('button', { name: limits.more }).click()
+  await type(page, limits.labels.serviceInterval, '0')
+  await expect(fieldOf(page, limits.labels.serviceInterval)).toHaveValue('0')
+  await expect(page.getByText(/0\.1/).first()).toBeVisible()
+  await type(page, limits.labels.serviceInterval, '700,5')
+  await expect(row).toContainText('by 14300 h run')
+  await expect(row).toContainText(words.growth.check.why['service-interval'])
+
+  await page.getByRole('button', { name: setUp.more.title, exact: true }).click()
+  await type(page, bore.labels.hoursPerWeek, '70.05')
+  // Measured on 6 October 2025: 700.5 h at 70.05 in a week are ten weeks.
+  await expect(row).toContainText('at 70.05 h a week on 15 December 2025')
+  await expect(row).not.toContainText(words.growth.check.due)
+  await expectAccessible(page, '.proof')
+  await page.setViewportSize({ width: 390, height: 844 })
+  await page.getByRole('navigation').getByRole('button', { name: words.parts.narrow.setUp }).click()
+  await expect(fieldOf(page, limits.labels.serviceInterval)).toHaveValue('700.5')
+  await type(page, limits.labels.serviceInterval, '693')
+  await page.getByRole('navigation').getByRole('button', { name: words.parts.narrow.findings }).click()
+  await expect(row).toContainText(`on 14 December 2025 · ${words.growth.check.due}`)
+  await page.setViewportSize({ width: 1440, height: 900 })
+  for (let i = 0; i < 3; i++) await page.getByRole('button', { name: /^Undo:/ }).click()
+  await expect(row).toContainText(words.growth.check.why['half-way'])
+})

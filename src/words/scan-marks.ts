@@ -54,12 +54,6 @@ export function scanMarkParts(mark: ScanMark): string[] {
   ]
 }
 
-/** The titles of the marks at a place; undefined where there are none. */
-export function scanMarksHere(marks: readonly ScanMark[], here: readonly ScanMark[]): string | undefined {
-  const titles = here.map((mark) => scanMarkTitle(marks.indexOf(mark) + 1, mark))
-  return titles.length === 0 ? undefined : said.hereToo(words.app.and(titles))
-}
-
 /** How marks lie, and the usual causes, a sentence or two. */
 export function scanPatternText(pattern: MarkPattern): { readonly name: string; readonly causes: string } {
   const { patterns } = said

@@ -5,9 +5,10 @@ import type { MarkShape } from './scan-marks'
 import type { WorkingMap } from './working-map'
 
 /**
- * Regions of one sign that are one mark: those that touch, those side by side with no more than a narrow line between
- * them (`lineColumns`), streaks one below the other with nothing but an opening between them, and bands one beside the
- * other with nothing but an opening between them. The evidence of the plainest stands for all.
+ * Regions of one sign that are one mark: those that touch, streaks one below the other with nothing but an opening
+ * between them, and bands one beside the other with nothing but an opening between them; with `lineColumns` above 0
+ * also those that a narrow line of so many columns, or somewhat more, parts. The evidence of the plainest stands for
+ * all.
  */
 export function joinedRegions(
   map: WorkingMap,
@@ -15,12 +16,16 @@ export function joinedRegions(
   diameterMm: number,
   lineColumns: number,
 ): MarkRegion[] {
+  const isOne = (one: MarkRegion, other: MarkRegion) =>
+    one.sign === other.sign &&
+    (isOneMark(map, one, other, diameterMm) ||
+      (lineColumns > 0 && areParted(map, one, other, regions, lineColumns)))
   const marks: MarkRegion[] = []
   for (const region of regions) {
     let joined = region
     for (let at = 0; at < marks.length; ) {
       const other = marks[at]
-      if (!other || !isOneMark(map, joined, other, diameterMm, lineColumns)) {
+      if (!other || !isOne(joined, other)) {
         at++
         continue
       }
@@ -44,27 +49,53 @@ export function joinedRegion(one: MarkRegion, other: MarkRegion, columns: number
   }
 }
 
-function isOneMark(
-  map: WorkingMap,
-  one: MarkRegion,
-  other: MarkRegion,
-  diameterMm: number,
-  lineColumns: number,
-): boolean {
-  if (one.sign !== other.sign) return false
+function isOneMark(map: WorkingMap, one: MarkRegion, other: MarkRegion, diameterMm: number): boolean {
   const shapes = [regionShape(map, one, diameterMm), regionShape(map, other, diameterMm)]
   if (shapes.includes('streak') && shapes.includes('band')) return false
-  if (doTouch(map, one, other) || areSideBySide(map, one.box, other.box, lineColumns)) return true
+  if (doTouch(map, one, other)) return true
   if (!shapes.includes('band') && isOpeningBelow(map, one, other)) return true
   return !shapes.includes('streak') && isOpeningBeside(map, one, other)
 }
 
-/** With no more columns between them than a narrow line has, over half or more of the shorter one. */
-function areSideBySide({ columns }: WorkingMap, one: CellBox, other: CellBox, lineColumns: number): boolean {
-  const rows = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top) + 1
-  if (2 * rows < Math.min(one.bottom - one.top, other.bottom - other.top) + 1) return false
-  const gapAfter = (a: CellBox, b: CellBox) => (b.left - (a.left + a.wide) + 2 * columns) % columns
-  return gapAfter(one, other) <= lineColumns || gapAfter(other, one) <= lineColumns
+/**
+ * Side by side over half or more of the shorter one, with no more than a line between them, or up to twice that where
+ * a region of the other sign begins there.
+ */
+function areParted(
+  { columns }: WorkingMap,
+  one: MarkRegion,
+  other: MarkRegion,
+  regions: readonly MarkRegion[],
+  lineColumns: number,
+): boolean {
+  if (2 * rowsShared(one.box, other.box) < Math.min(heightOf(one.box), heightOf(other.box))) return false
+  return [
+    [one.box, other.box],
+    [other.box, one.box],
+  ].some(([before, after]) => {
+    if (!before || !after) return false
+    const wide = (after.left - (before.left + before.wide) + 2 * columns) % columns
+    if (wide <= lineColumns) return true
+    if (wide > 2 * lineColumns) return false
+    const gap = { ...before, bottom: before.bottom + 1, left: (before.left + before.wide) % columns, wide }
+    return regions.some(
+      ({ sign, box }) => sign !== one.sign && rowsShared(box, gap) > 0 && doColumnsMeet(box, gap, columns),
+    )
+  })
+}
+
+function heightOf({ top, bottom }: CellBox): number {
+  return bottom - top + 1
+}
+
+function rowsShared(one: CellBox, other: CellBox): number {
+  return Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top) + 1
+}
+
+/** Whether two boxes have a column in common. */
+export function doColumnsMeet(one: CellBox, other: CellBox, columns: number): boolean {
+  const begins = (a: CellBox, b: CellBox) => (b.left - a.left + columns) % columns < a.wide
+  return begins(one, other) || begins(other, one)
 }
 
 function regionShape(map: WorkingMap, { box }: MarkRegion, diameterMm: number): MarkShape {

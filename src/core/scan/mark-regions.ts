@@ -31,15 +31,20 @@ export interface MarkRegions {
  * Gathers what stands out of a map into regions, the plainest first: from the window that stands out most, to all
  * cells connected to it whose windows of that size have half of its mean or more. Around the turn the last column
  * is beside the first; along the depth a gap is passed over, so that a streak which a port interrupts is one. Each
- * region is then taken out with its foot, and the rest looked at anew, so that none is counted twice. `sigma` as in
+ * region is then taken out with its foot, and the rest looked at anew, so that none is counted twice. `sigma` and `misfit` as in
  * `standingOut`; `signs` are those looked for.
  */
-export function markRegions(map: RingMap, sigma: number, signs: readonly MarkSign[]): MarkRegions {
+export function markRegions(
+  map: RingMap,
+  sigma: number,
+  misfit: number,
+  signs: readonly MarkSign[],
+): MarkRegions {
   const rest = { ...map, values: map.values.slice() }
   const found: MarkRegion[] = []
   let threshold = 0
   for (let round = 0; round < mostRounds; round++) {
-    const standing = standingOut(rest, sigma)
+    const standing = standingOut(rest, sigma, misfit)
     if (round === 0) threshold = standing.threshold
     const taken = regionsOfRound(map, rest, standing, threshold, signs)
     if (taken.length === 0) break
@@ -108,7 +113,7 @@ function touches(
 function grow(
   map: RingMap,
   rest: RingMap,
-  { means, windows, spreads, sigma, ...sides }: StandingOut,
+  { means, windows, spreads, misfit, ...sides }: StandingOut,
   from: number,
   sign: MarkSign,
 ) {
@@ -120,7 +125,7 @@ function grow(
   const stands = (cell: number, leastMean: number) => {
     const here = means.meanAt(Math.floor(cell / columns), cell % columns, window)
     if (here === undefined || side * here.mean < leastMean) return false
-    return (side * here.mean * Math.sqrt(here.count)) / doubtOf(spread, here.count, sigma) >= goesOn
+    return (side * here.mean * Math.sqrt(here.count)) / doubtOf(spread, here.count, misfit) >= goesOn
   }
   const peak = means.meanAt(Math.floor(from / columns), from % columns, window)
   const seen = flood(map, rest, [from], (cell) => stands(cell, gatheredShare * side * (peak?.mean ?? 0)))
@@ -140,29 +145,27 @@ function flood(
   goesOnAt: (cell: number) => boolean,
 ): number[] {
   const seen = new Set(from)
-  const queue = [...from]
-  for (let next = queue.pop(); next !== undefined; next = queue.pop()) {
-    for (const cell of neighbours(map, next)) {
-      if (seen.has(cell) || Number.isNaN(rest.values[cell] ?? Number.NaN) || !goesOnAt(cell)) continue
-      seen.add(cell)
-      queue.push(cell)
-    }
+  const reached = [...from]
+  const look = (cell: number) => {
+    if (cell < 0 || seen.has(cell)) return
+    if (Number.isNaN(rest.values[cell] ?? Number.NaN) || !goesOnAt(cell)) return
+    seen.add(cell)
+    reached.push(cell)
   }
-  return [...seen]
+  for (let next = 0; next < reached.length; next++) {
+    const cell = reached[next] ?? 0
+    const row = cell - (cell % map.columns)
+    look(row + ((cell + 1) % map.columns))
+    look(row + ((cell + map.columns - 1) % map.columns))
+    look(pastGaps(map, cell, -map.columns))
+    look(pastGaps(map, cell, map.columns))
+  }
+  return reached
 }
 
-/** The cells beside a cell around, and the next ones with a value above and below it. */
-function neighbours({ rows, columns, values }: RingMap, cell: number): number[] {
-  const row = Math.floor(cell / columns)
-  const column = cell % columns
-  const beside = [
-    row * columns + ((column + 1) % columns),
-    row * columns + ((column + columns - 1) % columns),
-  ]
-  for (const step of [-1, 1]) {
-    let next = row + step
-    while (next >= 0 && next < rows && Number.isNaN(values[next * columns + column] ?? 0)) next += step
-    if (next >= 0 && next < rows) beside.push(next * columns + column)
-  }
-  return beside
+/** The next cell above or below that has a value in the map itself; −1 where there is none. */
+function pastGaps({ values }: RingMap, cell: number, step: number): number {
+  let next = cell + step
+  while (next >= 0 && next < values.length && Number.isNaN(values[next] ?? 0)) next += step
+  return next >= 0 && next < values.length ? next : -1
 }

@@ -1,5 +1,5 @@
 import { type CellBox, isInBox } from './cell-box'
-import { joinedRegion, joinedRegions } from './joined-regions'
+import { doColumnsMeet, joinedRegion, joinedRegions } from './joined-regions'
 import { type MarkRegion, markRegions } from './mark-regions'
 import { narrowLineMm, withoutWideMark } from './narrow-lines'
 import type { MarkSign } from './scan-marks'
@@ -30,22 +30,54 @@ export function seenMarks(
   sigma: number,
   diameterMm: number,
 ): { readonly seen: readonly SeenMark[]; readonly threshold: number } {
-  const { regions, threshold } = markRegions(map, sigma, ['smaller', 'larger'])
+  const { regions, threshold } = markRegions(map, sigma, map.misfit, ['smaller', 'larger'])
   const lineColumns = Math.ceil((narrowLineMm * map.columns) / (Math.PI * diameterMm))
-  const canTell = lineColumns >= leastLineColumns
-  const joined = joinedRegions(map, regions, diameterMm, canTell ? lineColumns : 0)
-  const isWide = ({ wide }: CellBox) => canTell && wide >= lineColumns + widerBy && wide < map.columns / 4
-  const wide = joined
-    .filter(({ box }) => isWide(box))
-    .map((region) => ({ region, box: reachOf(map, region.box) }))
+  const touching = joinedRegions(map, regions, diameterMm, 0)
+  const wide = lineColumns < leastLineColumns ? [] : wideMarks(map, touching, diameterMm, lineColumns)
   const seen = (['smaller', 'larger'] as const).flatMap((sign) => {
+    const own = wide.filter(({ region }) => region.sign === sign).map(({ region }) => region)
     const others = wide.filter(({ region }) => region.sign !== sign)
-    if (others.length === 0) {
-      return joined.filter((region) => region.sign === sign).map((region) => ({ region, heights: map }))
-    }
-    return linesWithin(map, sigma, diameterMm, sign, others, lineColumns)
+    const found =
+      others.length > 0
+        ? linesWithin(map, sigma, diameterMm, sign, others, lineColumns)
+        : touching
+            .filter((region) => region.sign === sign)
+            .map((region): SeenMark => ({ region, heights: map }))
+    // Pieces of a wide mark are in it already.
+    const rest = found.filter(
+      ({ region }) => !own.some(({ box }) => shareWithin(region, box, map.columns) > 0.5),
+    )
+    return [...own.map((region): SeenMark => ({ region, heights: map })), ...rest]
   })
   return { seen, threshold }
+}
+
+/**
+ * Marks wider than lines, their pieces joined that a line parts. Of two signs that lie in one
+ * another the wider is the mark, and what is within it its lines.
+ */
+function wideMarks(
+  map: WorkingMap,
+  touching: readonly MarkRegion[],
+  diameterMm: number,
+  lineColumns: number,
+): Wide[] {
+  const wide = joinedRegions(map, touching, diameterMm, lineColumns)
+    .filter(({ box }) => box.wide >= lineColumns + widerBy && box.wide < map.columns / 4)
+    .map((region) => ({ region, box: reachOf(map, region.box) }))
+  return wide.filter(
+    ({ region }) =>
+      !wide.some(
+        (other) =>
+          other.region.sign !== region.sign &&
+          other.region.box.wide > region.box.wide &&
+          shareWithin(region, other.box, map.columns) > 0.5,
+      ),
+  )
+}
+
+function shareWithin({ core }: MarkRegion, box: CellBox, columns: number): number {
+  return core.filter((cell) => isInBox(box, columns, cell)).length / core.length
 }
 
 interface Wide {
@@ -67,12 +99,9 @@ function linesWithin(
     standing = withoutWideMark(standing, box, region.sign, sigma, lineColumns).standing
     heights = withoutWideMark(heights, box, region.sign, sigma, lineColumns).heights
   }
-  const { regions } = markRegions(standing, sigma, [sign])
+  const { regions } = markRegions(standing, sigma, map.misfit, [sign])
   const seen = joinedRegions(map, regions, diameterMm, 0).map((region): SeenMark => {
-    const wide = others.find(({ box }) => {
-      const inside = region.core.filter((cell) => isInBox(box, map.columns, cell)).length
-      return 2 * inside >= region.core.length
-    })
+    const wide = others.find(({ box }) => shareWithin(region, box, map.columns) >= 0.5)
     return { region, heights, ...(wide ? { wide: wide.region } : {}) }
   })
   return wholeLines(seen, map.columns)
@@ -84,18 +113,13 @@ function wholeLines(seen: readonly SeenMark[], columns: number): SeenMark[] {
   for (const one of seen) {
     const at = whole.findIndex((other) => {
       if (one.wide === undefined || one.wide !== other.wide) return false
-      return doOverlap(one.region.box, other.region.box, columns)
+      return doColumnsMeet(one.region.box, other.region.box, columns)
     })
     const other = whole[at]
     if (!other) whole.push(one)
     else whole[at] = { ...other, region: joinedRegion(other.region, one.region, columns) }
   }
   return whole
-}
-
-function doOverlap(one: CellBox, other: CellBox, columns: number): boolean {
-  const after = (a: CellBox, b: CellBox) => (b.left - a.left + columns) % columns < a.wide
-  return after(one, other) || after(other, one)
 }
 
 /** The box of a mark with its slopes, and what lines may go on beyond it. */

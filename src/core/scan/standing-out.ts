@@ -12,8 +12,8 @@ const widestShare = 1 / 6
 const stepShare = 1 / 4
 
 /**
- * A smooth form may miss the wall by this share of σ over any length: what no window can tell from a mark. Own choice,
- * on simulated bores.
+ * A smooth form may miss the wall by this share of the standard deviation of one value over any length: what no window
+ * can tell from a mark. Own choice, on simulated bores.
  */
 export const misfitShare = 0.2
 
@@ -33,35 +33,34 @@ export interface StandingOut {
   readonly larger: StandingSide
   readonly smaller: StandingSide
   readonly means: WindowMeans
-  /** Of a single value. */
-  readonly sigma: number
+  readonly misfit: number
   readonly threshold: number
 }
 
 /**
- * Looks at a map through windows of all sizes, each a third larger than the one before, from single rows and columns
+ * Looks at a map through windows of all sizes, each half larger than the one before, from single rows and columns
  * to the whole depth and a sixth of a turn. The mean of n values has the standard deviation σ/√n if they are
  * independent; where the means of one size scatter more, robustly, than that, their own scatter is taken instead, so
- * that neither correlated noise nor what is left of a lobed form is called a mark; and a fifth of σ is allowed for what
- * the smooth form misses. `sigma` in the unit of the map, above 0. The threshold is what a clean map exceeds anywhere with a chance of 0.5 % at most: each window at each
+ * that neither correlated noise nor what is left of a lobed form is called a mark; and `misfit` is allowed for what the smooth
+ * form misses. `sigma` in the unit of the map, above 0. The threshold is what a clean map exceeds anywhere with a chance of 0.5 % at most: each window at each
  * place, both signs, has its share of that chance (Bonferroni), though neighbours say nearly the same; Student's t
  * makes up for σ being an estimate from the same values.
  */
-export function standingOut(map: RingMap, sigma: number): StandingOut {
+export function standingOut(map: RingMap, sigma: number, misfit: number): StandingOut {
   const cells = map.rows * map.columns
   const windows = windowsOf(map)
   const means = windowMeans(map)
   const larger = { deviations: new Float64Array(cells), best: new Uint16Array(cells) }
   const smaller = { deviations: new Float64Array(cells), best: new Uint16Array(cells) }
+  const scratch = new Float64Array(cells)
   let looks = 0
   const spreads = windows.map((window, index) => {
     const { at, values, counts } = means.standardised(window, stepOf(window.high), stepOf(window.wide))
     looks += values.length
-    const spread =
-      values.length === 0 ? sigma : Math.max(sigma, robustSigma(values, new Float64Array(values.length)))
+    const spread = values.length === 0 ? sigma : Math.max(sigma, robustSigma(values, scratch))
     for (let i = 0; i < values.length; i++) {
       const cell = at[i] ?? 0
-      const deviation = (values[i] ?? 0) / doubtOf(spread, counts[i] ?? 1, sigma)
+      const deviation = (values[i] ?? 0) / doubtOf(spread, counts[i] ?? 1, misfit)
       const side = deviation > 0 ? larger : smaller
       if (Math.abs(deviation) <= (side.deviations[cell] ?? 0)) continue
       side.deviations[cell] = Math.abs(deviation)
@@ -69,12 +68,12 @@ export function standingOut(map: RingMap, sigma: number): StandingOut {
     }
     return spread
   })
-  return { windows, spreads, larger, smaller, means, sigma, threshold: thresholdOf(map, looks) }
+  return { windows, spreads, larger, smaller, means, misfit, threshold: thresholdOf(map, looks) }
 }
 
 /** Standard deviation of sum/√n over n values: their scatter, and what the smooth form may be off beneath all of them. */
-export function doubtOf(spread: number, count: number, sigma: number): number {
-  return Math.hypot(spread, Math.sqrt(count) * misfitShare * sigma)
+export function doubtOf(spread: number, count: number, misfit: number): number {
+  return Math.sqrt(spread * spread + count * misfit * misfit)
 }
 
 function stepOf(size: number): number {
@@ -97,10 +96,10 @@ export function windowsOf({ rows, columns }: Pick<RingMap, 'rows' | 'columns'>):
     .filter(({ high, wide }) => high * wide > 1)
 }
 
-/** 1, 3, 5, 7 …: odd, each about a third more than the one before, to the most. */
+/** 1, 3, 5, 7 …: odd, each about half more than the one before, to the most. */
 function sizesTo(most: number): number[] {
   const sizes = []
-  for (let size = 1; size <= most; size = Math.max(size + 2, 2 * Math.round((size * 1.35) / 2) + 1))
+  for (let size = 1; size <= most; size = Math.max(size + 2, 2 * Math.round((size * 1.5) / 2) + 1))
     sizes.push(size)
   return sizes
 }

@@ -22,7 +22,7 @@ export interface StandardisedMeans {
 /** Sums over any window of a map in constant time. */
 export interface WindowMeans {
   /**
-   * sum/√n over the n values of the windows about every so manieth row and column, left out where their middle is a
+   * sum/√n over the n values of the windows about rows and columns so many steps apart, left out where their middle is a
    * gap or less than half of the window has values; and the cells in their middle.
    */
   standardised(window: MapWindow, rowStep: number, columnStep: number): StandardisedMeans
@@ -39,14 +39,15 @@ export function windowMeans(map: RingMap): WindowMeans {
   const { rows, columns } = map
   const span = 2 * columns + 1
   const { sums, counts } = tables(map, span)
+  const room = {
+    at: new Int32Array(rows * columns),
+    values: new Float64Array(rows * columns),
+    counts: new Float64Array(rows * columns),
+  }
   return {
     standardised({ high, wide }, rowStep, columnStep) {
       const around = Math.min(wide, columns)
       const needed = Math.max(2, (high * around) / 2)
-      const most = Math.ceil(rows / rowStep) * Math.ceil(columns / columnStep)
-      const at = new Int32Array(most)
-      const values = new Float64Array(most)
-      const numbers = new Float64Array(most)
       let found = 0
       for (let row = 0; row < rows; row += rowStep) {
         const top = Math.max(0, row - (high >> 1)) * span
@@ -56,15 +57,15 @@ export function windowMeans(map: RingMap): WindowMeans {
           const left = (column - (around >> 1) + columns) % columns
           const count = within(counts, top, bottom, left, left + around)
           if (count < needed) continue
-          at[found] = row * columns + column
-          numbers[found] = count
-          values[found++] = within(sums, top, bottom, left, left + around) / Math.sqrt(count)
+          room.at[found] = row * columns + column
+          room.counts[found] = count
+          room.values[found++] = within(sums, top, bottom, left, left + around) / Math.sqrt(count)
         }
       }
       return {
-        at: at.subarray(0, found),
-        values: values.subarray(0, found),
-        counts: numbers.subarray(0, found),
+        at: room.at.subarray(0, found),
+        values: room.values.subarray(0, found),
+        counts: room.counts.subarray(0, found),
       }
     },
     meanAt(row, column, { high, wide }) {

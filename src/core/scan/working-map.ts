@@ -2,6 +2,7 @@ import type { Port } from '../measured'
 import { portAt } from '../ports/port-at'
 import type { RadialScan } from './radial-scan'
 import { robustSigma } from './robust-weights'
+import { misfitShare } from './standing-out'
 import type { RingMap } from './window-means'
 
 /** Finer scans are averaged to so many cells at most. */
@@ -16,6 +17,8 @@ export interface WorkingMap extends RingMap {
   readonly columnEdges: readonly number[]
   /** Robust standard deviation of a cell's value. */
   readonly sigma: number
+  /** What the smooth form may be off beneath any number of cells. */
+  readonly misfit: number
 }
 
 /**
@@ -50,7 +53,7 @@ export function workingMap(
   blankPorts(values, rowEdgesMm, columnEdges, ports)
   const isAveraged = rows < depthsMm.length || columns < anglesDegrees.length
   const sigma = isAveraged ? robustSigma(values, new Float64Array(values.length)) : sigmaUm
-  return { rows, columns, values, rowEdgesMm, columnEdges, sigma }
+  return { rows, columns, values, rowEdgesMm, columnEdges, sigma, misfit: misfitShare * sigmaUm }
 }
 
 /** Where groups of neighbours begin, and the end: as few to a group as leave no more than the most. */

@@ -36,7 +36,6 @@ export const scanMarks = {
   change: 'mark of the scan recorded',
   note: (height: string) => `In the scan it ${height}.`,
   more: (count: number) => `Show the ${count} others`,
-  hereToo: (titles: string) => `in the scan: ${titles}`,
   patterns: {
     title: 'How they lie: something to check',
     lead: 'A pattern is no proof of a cause. Usual causes are named so that they can be looked at.',
@@ -93,6 +92,5 @@ export const scanMarks = {
     line: (title: string, place: string, fate: string, figures: string) =>
       `${title}, ${place}: ${fate} (${figures}).`,
     fresh: (titles: string) => `Only in the second scan: ${titles}.`,
-    waiting: (name: string) => `Waiting for “${name}”…`,
   },
 }

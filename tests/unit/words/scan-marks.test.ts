@@ -26,7 +26,15 @@ const mark: ScanMark = {
 }
 
 function found(marks: readonly ScanMark[], patterns: readonly MarkPattern[] = [], loneValues = 0): ScanMarks {
-  const map = { rows: 0, columns: 0, values: new Float64Array(), rowEdgesMm: [], columnEdges: [], sigma: 0.9 }
+  const map = {
+    rows: 0,
+    columns: 0,
+    values: new Float64Array(),
+    rowEdgesMm: [],
+    columnEdges: [],
+    sigma: 0.9,
+    misfit: 0.2,
+  }
   return { marks, patterns, loneValues, sigmaUm: 0.9, threshold: 5.2, leastHeightUm: 1.62, map }
 }
 

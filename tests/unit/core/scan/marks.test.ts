@@ -195,3 +195,39 @@ function turnedRadii({ depthsMm, anglesDegrees, radiiUm }: RadialScan, columns: 
     return radiiUm[at - (at % count) + column] ?? Number.NaN
   })
 }
+
+describe('marks of a scan of 720 angles, where scores are wider than a cell', () => {
+  it('are four smears, each whole, with the three scores along it', () => {
+    const depthsMm = Array.from({ length: 40 }, (_, k) => 3 + 2 * k)
+    const smears = [50, 145, 215, 310].map((at) => ({
+      fromDepthMm: 16,
+      toDepthMm: 60,
+      fromDegrees: at - 7,
+      toDegrees: at + 7,
+      heightUm: -12,
+    }))
+    const scores = [50, 145, 215, 310].flatMap((at) =>
+      [at - 4, at + 2, at + 5.5].map((from) => ({
+        fromDepthMm: 16,
+        toDepthMm: 70,
+        fromDegrees: from,
+        toDegrees: from + 1.5,
+        heightUm: 11,
+      })),
+    )
+    const scan = bore([...smears, ...scores], { angles: 720, depthsMm })
+    const { marks, patterns } = found(scan, [])
+    const wide = marks.filter(({ sign }) => sign === 'smaller')
+    expect(wide).toHaveLength(4)
+    // The third score covers the smear's edge.
+    for (const { acrossDegrees } of wide) expect(Math.abs(acrossDegrees - 13)).toBeLessThan(2.5)
+    for (const smear of wide) {
+      const lines = marks.filter(({ within }) => within === marks.indexOf(smear))
+      expect(lines).toHaveLength(3)
+      for (const { heightUm, expandedUm } of lines)
+        expect(Math.abs(heightUm - 11)).toBeLessThan(expandedUm + 0.5)
+    }
+    expect(marks).toHaveLength(16)
+    expect(patterns.map(({ kind }) => kind)).toEqual(['four-corners'])
+  })
+})

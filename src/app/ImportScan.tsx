@@ -12,6 +12,7 @@ import { lookAtScan } from '../session/scan-view'
 import { showPart } from '../session/session'
 import { ShelfError } from '../storage/shelf-error'
 import { problemText } from '../words/problems'
+import { scanTableWords } from '../words/scan-table-words'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { changeOver, desk, layOut, say } from './desk'
@@ -91,7 +92,7 @@ async function keptHash(
     return { ok: true, hash: await keepScan(scan) }
   } catch (error) {
     if (!(error instanceof ShelfError)) throw error
-    return { ok: false, why: words.scanTable.notKept(words.saving.errors[error.code]) }
+    return { ok: false, why: scanTableWords.notKept(words.saving.errors[error.code]) }
   }
 }
 

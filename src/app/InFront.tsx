@@ -66,7 +66,7 @@ export function InFront() {
       {table ? (
         <Dialog
           key={`${table.name} ${table.holds}`}
-          title={(table.holds === 'scan' ? words.scanTable : words.table).title(table.name)}
+          title={table.holds === 'scan' ? words.scans.importTitle(table.name) : words.table.title(table.name)}
           className="import"
           onClose={closeTable}
         >

@@ -10,7 +10,7 @@ import { chooseBore, pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { DoubtNote } from './DoubtNote'
-import { firstNumbersPainted, markFirstPicture } from './first-marks'
+import { firstNumbersPainted, markFirstPicture, markScanPicture } from './first-marks'
 import { PictureGuard } from './PictureGuard'
 import { pictureLabels, scanLabels } from './picture-labels'
 import { rowOf } from './picture-row'
@@ -111,7 +111,10 @@ function PictureOfScan({ wall, theme, onTrouble }: PictureProps & { readonly wal
       onTurned={turnedByHand}
       labels={labels}
       onTrouble={onTrouble}
-      onFirstFrame={markFirstPicture}
+      onFirstFrame={() => {
+        markFirstPicture()
+        markScanPicture()
+      }}
     />
   )
 }

@@ -27,3 +27,8 @@ export function markFirstPicture(): void {
   pictureSeen = true
   performance.mark('borewall:first-picture')
 }
+
+/** To be called when the picture of a scan has drawn its first frame. */
+export function markScanPicture(): void {
+  performance.mark('borewall:scan-picture')
+}

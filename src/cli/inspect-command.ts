@@ -1,12 +1,16 @@
 import { readFileSync } from 'node:fs'
-import { resolve } from 'node:path'
+import { basename, resolve } from 'node:path'
 import { inspect } from '../core/inspect'
+import { looksLikeScan } from '../formats/looks-like-scan'
 import { layOut } from '../formats/plain-text'
 import { readJob } from '../job/read-job'
 import type { Job } from '../job/schema'
+import { scanForm } from '../words/english/scan-form'
 import { problemPlace, problemText } from '../words/findings'
+import { readNumber } from '../words/read-number'
 import { words } from '../words/words'
 import { inspectJson, jsonText } from './inspect-json'
+import { inspectScanFile } from './inspect-scan'
 import { filledByTable, isTableName, type Reported } from './inspect-table'
 import { inspectText } from './inspect-text'
 
@@ -17,13 +21,14 @@ export interface Outcome {
   readonly errors: string
 }
 
-/** `inspect FILE [--json]`, `inspect TABLE --spec JOB [--json]`: reads a file and reports what its readings prove. */
+/** `inspect FILE [--json]`, `inspect TABLE --spec JOB [--json]`, `inspect SCAN [--diameter MM] [--json]`: reads a file and reports what its readings prove. */
 export function inspectCommand(parameters: readonly string[], folder: string): Outcome {
   const asked = askedOf(parameters)
   if (typeof asked === 'string') return usage(asked)
   const { file, spec, json } = asked
   const read = contentOf(resolve(folder, file))
   if (!read.ok) return refused(file, json, [read.problem])
+  if (spec === undefined && isTableName(file)) return scanOrUsage(asked, read.content)
   const job = jobIn(read.content, spec ?? file, json, spec === undefined ? undefined : resolve(folder, spec))
   if ('exitStatus' in job) return job
   const filled = spec === undefined ? { ok: true as const, job } : filledByTable(job, read.content)
@@ -33,8 +38,18 @@ export function inspectCommand(parameters: readonly string[], folder: string): O
   return { exitStatus: 0, output, errors: '' }
 }
 
+/** A table without a job is a file of radii, or lacks what its readings are judged by. */
+function scanOrUsage({ file, json, diameterMm }: Asked, content: Uint8Array): Outcome {
+  if (!looksLikeScan(content)) return usage(words.inspect.specForTable)
+  const scan = inspectScanFile(basename(file), content, diameterMm)
+  if (!scan.ok) return refused(file, json, scan.problems, scan.problems.map(lineOf))
+  return { exitStatus: 0, output: json ? jsonText(scan.json) : scan.text, errors: '' }
+}
+
 interface Asked {
   readonly file: string
+  /** Of the bore that a file of radii is of, roughly. */
+  readonly diameterMm?: number
   readonly spec?: string
   readonly json: boolean
 }
@@ -44,7 +59,10 @@ function askedOf(parameters: readonly string[]): Asked | string {
   const said = words.inspect
   const at = parameters.indexOf('--spec')
   const spec = at < 0 ? undefined : parameters[at + 1]
-  const others = at < 0 ? parameters : parameters.toSpliced(at, 2)
+  const withoutSpec = at < 0 ? parameters : parameters.toSpliced(at, 2)
+  const diameterAt = withoutSpec.indexOf('--diameter')
+  const diameter = diameterAt < 0 ? undefined : readNumber(withoutSpec[diameterAt + 1] ?? '')
+  const others = diameterAt < 0 ? withoutSpec : withoutSpec.toSpliced(diameterAt, 2)
   const options = others.filter((p) => p.startsWith('-'))
   const files = others.filter((p) => !p.startsWith('-'))
   const unknown = options.find((option) => option !== '--json')
@@ -53,9 +71,18 @@ function askedOf(parameters: readonly string[]): Asked | string {
   const [file] = files
   if (files.length !== 1 || file === undefined) return said.oneFile
   const isTable = isTableName(file)
-  if (isTable && (spec === undefined || spec.startsWith('-'))) return said.specForTable
+  if (isTable && at >= 0 && (spec === undefined || spec.startsWith('-'))) return said.specForTable
+  if (diameter && !(isTable && at < 0)) return scanForm.diameterForScan
+  if (diameter && !(diameter.ok && diameter.value >= 1 && diameter.value <= 2000)) {
+    return scanForm.diameterRange
+  }
   if (!isTable && at >= 0) return said.noSpecForJob
-  return { file, json: options.includes('--json'), ...(spec === undefined ? {} : { spec }) }
+  return {
+    file,
+    json: options.includes('--json'),
+    ...(spec === undefined ? {} : { spec }),
+    ...(diameter?.ok ? { diameterMm: diameter.value } : {}),
+  }
 }
 
 /** The job in a file, or how the command ends where it holds none. */

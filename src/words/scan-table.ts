@@ -1,5 +1,5 @@
 import { degrees, depth, inTenthsOfMicrons, plain } from './numbers'
-import { words } from './words'
+import { scanTableWords } from './scan-table-words'
 
 /** What a file of radii holds, as it is told before it is taken. Lengths in mm and µm, angles in degrees. */
 export interface HeldScan {
@@ -13,7 +13,7 @@ export interface HeldScan {
 
 /** The figures of a scan with their names. */
 export function heldRows(held: HeldScan): readonly (readonly [string, string])[] {
-  const said = words.scanTable
+  const said = scanTableWords
   const { depthsMm, anglesDegrees, values } = held
   const places = depthsMm.length * anglesDegrees.length
   const share = ((places - values) / places) * 100
@@ -41,7 +41,7 @@ export function heldRows(held: HeldScan): readonly (readonly [string, string])[]
 const evenWithin = 1e-3
 
 function anglesText(angles: readonly number[]): string {
-  const said = words.scanTable
+  const said = scanTableWords
   const steps = angles.map((angle, i) => (angles[i + 1] ?? (angles[0] ?? 0) + 360) - angle)
   const least = steps.reduce((a, b) => Math.min(a, b), 360)
   const most = steps.reduce((a, b) => Math.max(a, b), 0)
@@ -55,29 +55,29 @@ function anglesText(angles: readonly number[]): string {
 export interface PlacedScanProblem {
   readonly line: number
   readonly column?: number
-  readonly code: keyof typeof words.scanTable.problems
+  readonly code: keyof typeof scanTableWords.problems
   readonly text: string
   readonly other?: number
 }
 
 /** Where it is, in words. */
 export function scanProblemPlace({ line, column }: PlacedScanProblem): string {
-  const said = words.scanTable
+  const said = scanTableWords
   return column === undefined ? said.line(String(line)) : said.place(String(line), String(column))
 }
 
 /** What is wrong there and how to mend it. */
 export function scanProblemText({ code, text, other }: PlacedScanProblem): string {
-  return words.scanTable.problems[code](text, String(other ?? ''))
+  return scanTableWords.problems[code](text, String(other ?? ''))
 }
 
 /** Why a file of radii could not be read at all. */
 export function scanRefusalText(refused: {
-  readonly why: keyof typeof words.scanTable.notRead
+  readonly why: keyof typeof scanTableWords.notRead
   readonly line?: number
   readonly depthMm?: number
 }): string {
-  const said = words.scanTable.notRead
+  const said = scanTableWords.notRead
   if (refused.why !== 'angles-differ') return said[refused.why]
   return said['angles-differ'](String(refused.line ?? 0), depth(refused.depthMm ?? 0))
 }

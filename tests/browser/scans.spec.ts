@@ -1,9 +1,11 @@
 import type { Page } from '@playwright/test'
+import { scanTableWords } from '../../src/words/scan-table-words'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutWebgl } from './bench-fixture'
 import { dropFiles, pickFromMenu, savedFile, withoutFilePicker } from './job-files'
 
-const { file, scans, scanTable, undo } = words
+const { file, scans, undo } = words
+const scanTable = scanTableWords
 
 /** A wall with one smear at 50°, a port at 180° between 30 and 50 mm, and a spindle that stands off the axis. */
 function scanFile(badLine?: number): string {
@@ -26,7 +28,7 @@ const inPorts = 5 * 7
 
 async function importScan(page: Page, text: string): Promise<void> {
   await dropFiles(page, [{ name: 'left wall.csv', text }])
-  await expect(page.getByRole('dialog', { name: scanTable.title('left wall.csv') })).toBeVisible()
+  await expect(page.getByRole('dialog', { name: scans.importTitle('left wall.csv') })).toBeVisible()
 }
 
 test('a scan is looked at before it is taken, taken with one bad place left empty, listed, undone, sent in a file and found there again', async ({

@@ -4,7 +4,10 @@ import { type Scan, scanCleanings } from '../../core/measured'
 import { removeScan, setScan } from '../../job/scan-commands'
 import { lookAtScan, scanView } from '../../session/scan-view'
 import { dayText } from '../../words/day-text'
+import { scanForm } from '../../words/english/scan-form'
 import { plusMinusMicrons } from '../../words/numbers'
+import { scanFormNotes, scanFormRows } from '../../words/scan-form'
+import { scanTableWords } from '../../words/scan-table-words'
 import { scanName } from '../../words/scans'
 import { words } from '../../words/words'
 import { perform } from './perform'
@@ -76,12 +79,13 @@ function ScanEntry({ bench, scan, name }: EntryProps) {
         <TieField bench={bench} scan={scan} name={name} />
       </div>
       <TiesSaid scan={scan} />
+      {drawn?.scan.id === scan.id ? <FormSaid scan={scan} /> : null}
     </li>
   )
 }
 
 function CleaningField({ bench, scan, name }: EntryProps) {
-  const said = words.scanTable
+  const said = scanTableWords
   return (
     <select
       aria-label={words.scans.list.cleaning(name)}
@@ -120,6 +124,34 @@ function TieField({ bench, scan, name }: EntryProps) {
         </option>
       ))}
     </select>
+  )
+}
+
+/** What form the scan that is looked at proves, once that is worked out. */
+function FormSaid({ scan }: Pick<EntryProps, 'scan'>) {
+  const figures = useStore(scanView, (state) => state.figures[scan.id])
+  if (figures?.kind !== 'fitted' || !figures.form) return null
+  const { form, fit } = figures
+  return (
+    <div className="scan-form">
+      <h3>{scanForm.title}</h3>
+      <ul className="findings">
+        {scanFormRows(form, fit).map(({ id, name, figure, detail }) => (
+          <li key={id}>
+            <span className="scan-form-row">
+              <span>{name}</span>
+              <strong>{figure}</strong>
+            </span>
+            <span className="aside">{detail}</span>
+          </li>
+        ))}
+      </ul>
+      {scanFormNotes(form).map((note) => (
+        <p key={note} className="aside">
+          {note}
+        </p>
+      ))}
+    </div>
   )
 }
 

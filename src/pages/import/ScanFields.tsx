@@ -2,6 +2,7 @@ import { type ScanUnit, scanUnits } from '../../formats/scan-head'
 import type { ReadScanTable, ScanChoices } from '../../formats/scan-table'
 import { decimalMarks } from '../../formats/table-number'
 import { separators } from '../../formats/table-text'
+import { scanTableWords } from '../../words/scan-table-words'
 import { words } from '../../words/words'
 import { PickField } from './PickField'
 
@@ -16,7 +17,7 @@ export function ScanFields(props: {
   readonly onChoose: (choices: ScanChoices) => void
 }) {
   const { table, choices, onChoose } = props
-  const said = words.scanTable
+  const said = scanTableWords
   const separator = table?.separator ?? choices.separator
   return (
     <div className="pick-fields">
@@ -41,7 +42,7 @@ function OfFigures(props: {
   readonly onChoose: (choices: ScanChoices) => void
 }) {
   const { table, choices, onChoose } = props
-  const said = words.scanTable
+  const said = scanTableWords
   return (
     <>
       <PickField
@@ -95,7 +96,7 @@ function UnitField(props: {
   readonly onPick: (unit: ScanUnit | undefined) => void
 }) {
   const { label, unit, units, onPick } = props
-  const said = words.scanTable
+  const said = scanTableWords
   const offered = unit !== undefined && !units.includes(unit) ? [...units, unit] : units
   return (
     <PickField

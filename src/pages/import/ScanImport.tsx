@@ -8,6 +8,7 @@ import type { RadialScan } from '../../core/scan/radial-scan'
 import type { ReadScanTable, ScanChoices } from '../../formats/scan-table'
 import { inTenthsOfMicrons } from '../../words/numbers'
 import { heldRows, scanProblemPlace, scanProblemText, scanRefusalText } from '../../words/scan-table'
+import { scanTableWords } from '../../words/scan-table-words'
 import { words } from '../../words/words'
 import { PickField } from './PickField'
 import { ScanFields } from './ScanFields'
@@ -35,7 +36,7 @@ export interface ScanImportProps {
 /** A scan in a file before it is taken: what it holds, in which units, and what could not be read. */
 export function ScanImport(props: ScanImportProps) {
   const { state, choices, onChoose, onAgain, onStop, onAsReadings } = props
-  const said = words.scanTable
+  const said = scanTableWords
   if (state.kind === 'stopped' || state.kind === 'failed') {
     return (
       <>
@@ -68,7 +69,7 @@ export function ScanImport(props: ScanImportProps) {
 }
 
 function Progress({ done, all, onStop }: { done: number; all: number; onStop: () => void }) {
-  const said = words.scanTable
+  const said = scanTableWords
   return (
     <div className="import-progress" role="status">
       <progress {...(all === 0 ? {} : { max: all, value: done })} aria-label={said.reading} />
@@ -82,7 +83,7 @@ function Progress({ done, all, onStop }: { done: number; all: number; onStop: ()
 
 function Held(props: ScanImportProps & { readonly table: ReadScanTable; readonly isBusy: boolean }) {
   const { name, table, choices, boreName, isBusy, onChoose, onTake, onNewJob } = props
-  const said = words.scanTable
+  const said = scanTableWords
   const nameId = useId()
   const [typedName, setTypedName] = useState(name)
   const [cleaning, setCleaning] = useState<Scan['cleaning']>()
@@ -194,7 +195,7 @@ function Figures({ table }: { readonly table: ReadScanTable }) {
 }
 
 function Notes({ table: { closing, repeated } }: { readonly table: ReadScanTable }) {
-  const said = words.scanTable
+  const said = scanTableWords
   return (
     <>
       {closing.count > 0 ? (
@@ -208,7 +209,7 @@ function Notes({ table: { closing, repeated } }: { readonly table: ReadScanTable
 }
 
 function places(count: number): string {
-  const said = words.scanTable
+  const said = scanTableWords
   return count === 1 ? said.problem : said.manyProblems(String(count))
 }
 
@@ -218,7 +219,7 @@ function ProblemList(props: {
   readonly isKept?: boolean
 }) {
   const { problems, count, isKept = false } = props
-  const said = words.scanTable
+  const said = scanTableWords
   if (count === 0) return null
   return (
     <div role="status">

@@ -59,7 +59,7 @@ export function TableImport(props: TableImportProps) {
       {state.kind === 'reading' ? <Progress {...state} onStop={props.onStop} /> : null}
       <p>
         <button type="button" className="quiet" onClick={props.onAsScan}>
-          {words.scanTable.asScan}
+          {words.scans.asScan}
         </button>
       </p>
     </>

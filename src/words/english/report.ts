@@ -24,6 +24,7 @@ export const report = {
     usage: [
       'Usage: npm run inspect -- FILE [--json]',
       'or: npm run inspect -- TABLE.csv --spec JOB [--json]',
+      'or: npm run inspect -- SCAN.csv [--diameter 60] [--json]',
       '',
       'Prints what the readings of a job file prove. With --json the same as one JSON',
       'object: lengths in mm, angles in degrees, probabilities from 0 to 1. Null stands',
@@ -32,6 +33,10 @@ export const report = {
       'A table of readings (csv, tsv or txt) names depth, axis and readings at the head',
       'of its columns, each with its unit: depth_mm, axis_deg, size_mm (size_in, dial_um,',
       'deviation_um). JOB is a job file without readings: limits, bores and set-up.',
+      '',
+      'A file of radii names depth, angle and radius with their units: depth_mm,',
+      'angle_deg, radius_um, one row for each radius; or it has the angles across and a',
+      'row for each depth. With the rough diameter of the bore, in mm, marks are found.',
       '',
       'Exit status: 0 read and reported, 1 the file could not be read, 2 wrong usage.',
     ].join('\n'),

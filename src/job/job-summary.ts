@@ -1,12 +1,14 @@
 import * as z from 'zod/mini'
 import { standingPlace, type VerdictPlace, verdictPlaces, worstPlace } from '../core/conformity/standing'
+import type { Bore } from '../core/measured'
+import { growthOf } from '../core/outlook/growth'
 import { boreThumbnail, thumbnailPattern } from './bore-thumbnail'
 import { readingsIn } from './readings-in'
 import type { Job } from './schema'
-import { findingOf } from './selectors'
+import { findingOf, findingsOf } from './selectors'
 
 /** Counts up when a summary says more or other than before: those of another version are made anew. */
-export const summaryVersion = 1
+export const summaryVersion = 2
 
 /** What a list of jobs shows and is searched by. */
 export interface JobSummary {
@@ -14,6 +16,10 @@ export interface JobSummary {
   readonly machine?: string
   /** Day of the latest survey of the engine's own bores that has a date. */
   readonly surveyedOn?: string
+  /** The soonest day on which one of the engine's bores is to be measured again, where that is known. */
+  readonly checkOn?: string
+  /** The same in hours run. */
+  readonly checkHours?: number
   /** Stations read, in all surveys. */
   readonly readings: number
   /** Bores of the engine, and how many of them are judged. */
@@ -40,6 +46,8 @@ export const summaryFields = {
   name: z.string(),
   machine: z.exactOptional(z.string()),
   surveyedOn: z.exactOptional(z.iso.date()),
+  checkOn: z.exactOptional(z.iso.date()),
+  checkHours: z.exactOptional(z.number()),
   readings: z.number().check(z.gte(0)),
   bores: z.number().check(z.gte(0)),
   judged: z.number().check(z.gte(0)),
@@ -62,12 +70,27 @@ export function summaryOf(job: Job): JobSummary {
     name: job.name,
     ...(job.machine === undefined ? {} : { machine: job.machine }),
     ...(surveyedOn === undefined ? {} : { surveyedOn }),
+    ...checkOf(job, own),
     readings: readingsIn(job),
     bores: own.length,
     judged: places.filter((one) => one !== undefined).length,
     marked: own.filter(({ id }) => findingOf(job, id)?.surface.some(({ stop }) => stop !== undefined)).length,
     ...(place === undefined ? {} : { place }),
     sought: soughtText(job),
+  }
+}
+
+/** The soonest of what each bore says; a bore without a day leaves it to the others. */
+function checkOf(job: Job, own: readonly Bore[]): Pick<JobSummary, 'checkOn' | 'checkHours'> {
+  const checks = own.flatMap(({ id }) => {
+    const finding = findingOf(job, id)
+    return (finding && growthOf(job, findingsOf(job), finding).nextCheck) ?? []
+  })
+  const days = checks.flatMap(({ date }) => date ?? []).sort()
+  const hours = checks.flatMap((check) => check.hours ?? [])
+  return {
+    ...(days[0] === undefined ? {} : { checkOn: days[0] }),
+    ...(hours.length === 0 ? {} : { checkHours: Math.min(...hours) }),
   }
 }
 

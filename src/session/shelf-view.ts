@@ -3,10 +3,13 @@ import { createStore } from 'zustand/vanilla'
 export const shelfPlaces = ['shelf', 'archived', 'deleted'] as const
 export type ShelfPlace = (typeof shelfPlaces)[number]
 
-export const shelfOrders = ['changed', 'surveyed', 'name', 'verdict'] as const
+export const shelfOrders = ['changed', 'surveyed', 'check', 'name', 'verdict'] as const
 export type ShelfOrder = (typeof shelfOrders)[number]
 
 export const soughtStandings = ['out', 'too-close', 'inside', 'none'] as const
+
+/** A next check that is due by today, within thirty days, on some day, or on none that is known. */
+export const soughtChecks = ['due', 'soon', 'some', 'none'] as const
 
 /** What of the shelf is shown, and in what order; empty texts stand for any. */
 export interface ShelfQuery {
@@ -16,6 +19,7 @@ export interface ShelfQuery {
   readonly from: string
   readonly to: string
   readonly standing: (typeof soughtStandings)[number] | ''
+  readonly check: (typeof soughtChecks)[number] | ''
   readonly place: ShelfPlace
   readonly order: ShelfOrder
 }
@@ -26,6 +30,7 @@ export const wholeShelf: ShelfQuery = {
   from: '',
   to: '',
   standing: '',
+  check: '',
   place: 'shelf',
   order: 'changed',
 }

@@ -53,6 +53,7 @@ function fitRow(measured: Measured, fit: Fit): Row {
       verdict === 'too-close' ? leanText(fit) : undefined,
       fit.unknown && said.unknown[fit.unknown],
       asNewText(fit),
+      gradesText(measured, fit),
       said.rules[fit.rule],
       pistonText(fit),
       said.atRest(temperature(fit.atC)),
@@ -124,6 +125,14 @@ function asNewText({ asNew, window, verdict }: Fit): string | undefined {
   return typeof text === 'string' ? text : text(max)
 }
 
+/** Grades of bores and pistons are matched; where both are known and differ it is told. */
+function gradesText(measured: Measured, { boreId, pistonId }: Fit): string | undefined {
+  const bore = measured.bores.find(({ id }) => id === boreId)?.grade
+  const piston = measured.pistons?.find(({ id }) => id === pistonId)?.grade
+  if (bore === undefined || piston === undefined || bore === piston) return undefined
+  return pistonWords.clearance.otherGrade(bore, piston)
+}
+
 function pistonText({ sizeMm, sizeFrom }: Fit): string | undefined {
   const said = pistonWords.clearance
   if (sizeMm === undefined) return undefined
@@ -153,11 +162,17 @@ function othersRow(measured: Measured, fits: readonly Fit[]): Row[] {
 
 function otherText(measured: Measured, fit: Fit): string {
   const said = pistonWords.clearance
-  const { least, most, verdict, unknown } = fit
+  const { least, most, verdict, unknown, gaps } = fit
   const how = unknown ? said.unknown[unknown] : verdict ? said.verdicts[verdict] : said.window.none
   return said.other(
     pistonNamed(fit.pistonId, measured),
     least && most ? figureOf(least, most) : '',
-    verdict === 'too-close' ? joined(how, leanText(fit)).replace(' · ', ', ') : how,
+    [
+      how,
+      verdict === 'too-close' ? leanText(fit) : undefined,
+      gaps.length > 0 ? said.provisionalShort : undefined,
+    ]
+      .filter((text) => text !== undefined)
+      .join(', '),
   )
 }

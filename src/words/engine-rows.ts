@@ -117,9 +117,9 @@ function chosenText(
       alike ? undefined : bores.map((bore) => ownText(measured, bore)).join(', '),
       isClose ? said.close : undefined,
       said.order(orderText(measured, bores, cleanUpMm)),
-      bores.map((bore) => offText(measured, bore)).join(', '),
       cleanUpIsHint ? said.hint(plain(cleanUpMm, 3)) : undefined,
       said.honed,
+      measured.bores.some(({ wall }) => wall?.liner === true) ? said.liner : undefined,
       pistonIds.length > 0
         ? said.pistons(words.app.and(pistonIds.map((id) => pistonNamed(id, measured))))
         : (measured.pistons ?? []).length > 0
@@ -141,20 +141,20 @@ function ownText(measured: Measured, { boreId, ownOversizeMm = 0 }: OversizeOfBo
 
 function orderText(measured: Measured, bores: readonly OversizeOfBore[], cleanUpMm: number): string {
   return bores
-    .map(({ boreId, largest, neededMm }) =>
+    .map((bore) =>
       pistonWords.oversize.bore(
-        boreName(measured, boreId),
-        size(largest.diameterMm),
+        boreName(measured, bore.boreId),
+        size(bore.largest.diameterMm),
         plain(cleanUpMm, 3),
-        size(neededMm),
+        size(bore.neededMm),
+        offText(bore),
       ),
     )
     .join(', ')
 }
 
-function offText(measured: Measured, { boreId, takenOff }: OversizeOfBore): string {
-  if (!takenOff) return ''
-  return pistonWords.oversize.off(boreName(measured, boreId), size(takenOff.leastMm), size(takenOff.mostMm))
+function offText({ takenOff }: OversizeOfBore): string {
+  return takenOff ? pistonWords.oversize.off(size(takenOff.leastMm), size(takenOff.mostMm)) : ''
 }
 
 function boreName(measured: Measured, boreId: string): string {

@@ -1,10 +1,14 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { inspect } from '../../src/core/inspect'
+import { fitScan } from '../../src/core/scan/fit-scan'
+import { scanForm } from '../../src/core/scan/scan-form'
 import { gridOf } from '../../src/core/surface/grid-of'
 import { wallOf } from '../../src/core/surface/wall'
 import { readJob } from '../../src/job/read-job'
 import type { Job } from '../../src/job/schema'
+import { knownScan, probe } from '../proof/known-scans'
+import { seededRandom } from '../proof/seeded-random'
 import { type Figure, spread } from './figures'
 
 /** How long the readings of one small job take to become findings, and one bore to become a grid. */
@@ -47,6 +51,31 @@ export function coreTimes(root: string): Figure[] {
       name: 'wall to grid of 256 × 128',
       value: spread(
         timesOf(50, () => gridOf(wall, finding, { rows: 128, columns: 256 })),
+        'ms',
+      ),
+    },
+    ...scanTimes(),
+  ]
+}
+
+/** How long a dense scan with ports and smears takes to be fitted. */
+function scanTimes(): Figure[] {
+  const bore = { levels: 512, angles: 360, ported: true, smeared: true }
+  const { scan } = knownScan(bore, seededRandom(5))
+  const fit = fitScan(scan, probe)
+  return [
+    {
+      name: 'scan of 512 levels × 360 angles to axis and smooth form',
+      value: spread(
+        timesOf(5, () => fitScan(scan, probe)),
+        'ms',
+      ),
+      target: 'with the next well under 1 s',
+    },
+    {
+      name: 'the same to circles, cylinders, harmonics and ovals',
+      value: spread(
+        timesOf(5, () => scanForm(scan, fit, { ...probe, cutOffUndulations: 50 })),
         'ms',
       ),
     },

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test'
-import { boreMapsOf, summaryOf, summaryVersion } from '../../src/job/job-summary'
+import { dayAfter } from '../../src/core/outlook/day-after'
+import { boreMapsOf, type JobSummary, summaryOf, summaryVersion } from '../../src/job/job-summary'
 import type { Job } from '../../src/job/schema'
 import { writeJob } from '../../src/job/write-job'
 import { scenario } from '../unit/scenarios/scenario'
@@ -29,6 +30,7 @@ export function oneOfMany(index: number): Job {
     id: `many-${index}`,
     name: `Job ${index + 1}`,
     ...(machine === undefined ? {} : { machine }),
+    hoursPerWeek: 20,
     note: `Came in with order ${10_000 + index}. Ring lands cleaned, plug side marked with a punch.`,
     bores: kind.bores.map((bore) => ({
       ...bore,
@@ -52,7 +54,7 @@ export async function keepMany(page: Page, count: number, { isSummed = true } = 
       const { id, name, formatVersion } = job
       return {
         job: { id, name, formatVersion, changedAt, text: writeJob(job) },
-        entry: { version: summaryVersion, id, changedAt, ...alike, ...differing(job) },
+        entry: { version: summaryVersion, id, changedAt, ...alike, ...differing(job, alike) },
         maps: { id: `\u0001${id}`, maps: boreMapsOf(kinds[index % kinds.length] ?? job) },
       }
     })
@@ -61,19 +63,26 @@ export async function keepMany(page: Page, count: number, { isSummed = true } = 
 }
 
 /** What of the summary differs between jobs of one kind: findings are worked out once for each kind. */
-function differing(job: Job) {
+function differing(job: Job, alike: Pick<JobSummary, 'surveyedOn' | 'checkOn'>) {
   const date = job.bores.find(({ role }) => role === 'of-this-engine')?.surveys[0]?.date
   const { name, machine } = job
   const people = job.bores[0]?.surveys[0]?.measuredBy
   return {
     name,
     ...(machine === undefined ? {} : { machine }),
-    ...(date === undefined ? {} : { surveyedOn: date }),
+    ...(date === undefined ? {} : { surveyedOn: date, ...checkAfter(date, alike) }),
     sought: [name, machine, people, job.note]
       .filter((text) => text !== undefined)
       .join('\n')
       .toLowerCase(),
   }
+}
+
+/** As many days after its survey as of the job that was summed up. */
+function checkAfter(date: string, { surveyedOn, checkOn }: Pick<JobSummary, 'surveyedOn' | 'checkOn'>) {
+  if (surveyedOn === undefined || checkOn === undefined) return {}
+  const days = (Date.parse(checkOn) - Date.parse(surveyedOn)) / day
+  return { checkOn: dayAfter(date, days) }
 }
 
 interface Put {

@@ -1,4 +1,6 @@
 import type { Page } from '@playwright/test'
+import { summaryOf } from '../../src/job/job-summary'
+import { shortDay } from '../../src/pages/shelf/day-and-time'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, test, withoutPicture } from './bench-fixture'
 import { keepMany, oneOfMany } from './many-jobs'
@@ -32,6 +34,9 @@ async function openShelf(page: Page, count: number, options?: { readonly isSumme
 test('300 jobs are listed, found and sorted with those in view alone on the page, and opened by keyboard', async ({
   page,
 }) => {
+  // Some of what is due is due by this day, some is not.
+  const today = '2021-06-15'
+  await page.clock.setFixedTime(new Date(`${today}T12:00:00`))
   await openShelf(page, 300)
   await expect(page).toHaveTitle(app.title(shelf.title))
   await expect(page.getByRole('table')).toHaveAttribute('aria-rowcount', '301')
@@ -74,6 +79,18 @@ test('300 jobs are listed, found and sorted with those in view alone on the page
   await page.getByLabel(shelf.labels.to).fill('2016-12-31')
   const in2016 = jobs.filter(({ bores }) => bores[0]?.surveys[0]?.date?.startsWith('2016'))
   await expect(page.getByText(shelf.found(in2016.length, 300))).toBeVisible()
+  await page.getByRole('button', { name: shelf.clear }).click()
+  const checks = jobs.flatMap((job) => summaryOf(job).checkOn ?? []).sort()
+  const due = checks.filter((day) => day <= today)
+  expect(due.length).toBeGreaterThan(20)
+  expect(due.length).toBeLessThan(checks.length)
+  await page.getByRole('combobox', { name: shelf.labels.check }).selectOption(shelf.checks.due)
+  await expect(page.getByText(shelf.found(due.length, 300))).toBeVisible()
+  await page.getByRole('combobox', { name: shelf.labels.order }).selectOption(shelf.orders.check)
+  await expect(page.getByRole('row').nth(1)).toContainText(shelf.checkDue(shortDay(due[0] ?? '')))
+  await expectAccessible(page, '.shelf-list')
+  await page.getByRole('combobox', { name: shelf.labels.check }).selectOption(shelf.checks.none)
+  await expect(page.getByText(shelf.found(300 - checks.length, 300))).toBeVisible()
   await page.getByRole('button', { name: shelf.clear }).click()
   await page.getByRole('combobox', { name: shelf.labels.order }).selectOption(shelf.orders.name)
   await expect(page.getByRole('row').nth(2)).toContainText('Job 2')

@@ -29,7 +29,8 @@ export function nextCheckOf(
   const due = dueOf(spec.serviceIntervalHours, outlook)
   if (!due) return undefined
   const weeks = hoursPerWeek === undefined ? undefined : due.afterHours / hoursPerWeek
-  const date = survey.date === undefined || weeks === undefined ? undefined : dayAfter(survey.date, weeks * 7)
+  const days = due.afterHours === 0 ? 0 : weeks === undefined ? undefined : weeks * 7
+  const date = survey.date === undefined || days === undefined ? undefined : dayAfter(survey.date, days)
   return {
     ...due,
     ...(survey.hoursRun === undefined ? {} : { hours: survey.hoursRun + due.afterHours }),

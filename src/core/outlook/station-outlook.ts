@@ -1,6 +1,6 @@
 import { sameStation } from '../difference/same-station'
 import type { BoreFinding, Contribution, StationFinding } from '../findings'
-import { chiSquaredQuantile } from '../statistics/chi-squared'
+import { chiSquaredCdf } from '../statistics/chi-squared'
 import { studentQuantile } from '../statistics/student'
 import { combine } from '../uncertainty/combine'
 import { covarianceOf } from './covariance-of'
@@ -83,7 +83,7 @@ export function stationOutlook(
   const whole = lineOf(sizes, limitMm)
   if (!whole) return undefined
   const { line, factor } = whole
-  const rateChanged = sizes.length > 2 && line.misfit > chiSquaredQuantile(0.95, sizes.length - 2)
+  const rateChanged = sizes.length > 2 && chiSquaredCdf(line.misfit, sizes.length - 2) > 0.95
   const lastTwo = rateChanged ? lineOf(sizes.slice(-2), limitMm)?.line : undefined
   const earliest = Math.min(
     line.earliest ?? Number.POSITIVE_INFINITY,

@@ -2,7 +2,7 @@ import type { BoreFinding, Contribution, Place, StationFinding } from '../findin
 import { place } from '../form/range-finding'
 import type { ClearanceRule } from '../measured'
 import type { Expansion } from '../temperature/expansion'
-import { stationDoubt } from '../uncertainty/station-doubt'
+import { combine, type Term } from '../uncertainty/combine'
 import type { JudgedValue } from './judged-extreme'
 import type { WindowEnds } from './judged-window'
 import type { PistonSize20 } from './piston-size'
@@ -17,7 +17,6 @@ export interface ClearanceTemperatures {
 export interface Clearance extends JudgedValue {
   /** Where the bore was measured; absent for the mean. */
   readonly place?: Place
-  readonly expandedMm: number
 }
 
 /** Least from the smallest diameter and most from the largest; a rule with one diameter has both ends from it. */
@@ -46,11 +45,11 @@ export function clearancesOf(
   rule: ClearanceRule,
   at: ClearanceTemperatures,
 ): Clearance[] {
-  const boreGrowth = wall.perK * (at.boreC - 20)
-  const pistonGrowth = piston.expansion.perK * (at.pistonC - 20)
-  const pistonMm = piston.sizeMm * (1 + pistonGrowth)
-  const ofPiston = [
-    ...scaled(piston.contributions, -(1 + pistonGrowth)),
+  const boreFactor = 1 + wall.perK * (at.boreC - 20)
+  const pistonFactor = 1 + piston.expansion.perK * (at.pistonC - 20)
+  const pistonMm = piston.sizeMm * pistonFactor
+  const ofPiston: Term[] = [
+    { factor: -pistonFactor, contributions: piston.contributions },
     ...ofGrowth(
       piston.contributions,
       'piston-expansion',
@@ -58,26 +57,51 @@ export function clearancesOf(
       piston.expansion,
     ),
   ]
-  const ofBore = (s: StationFinding, share: number) => [
-    ...scaled(s.contributions, share * (1 + boreGrowth)),
+  const ofBore = (s: StationFinding, share: number): Term[] => [
+    { factor: share * boreFactor, contributions: s.contributions },
     ...ofGrowth(s.contributions, 'wall-expansion', share * s.diameterMm * (at.boreC - 20), wall),
   ]
-  if (rule === 'mean-bore') {
-    const share = 1 / stations.length
-    const meanMm = stations.reduce((sum, s) => sum + s.diameterMm * share, 0)
-    const contributions = [...stations.flatMap((s) => ofBore(s, share)), ...ofPiston]
-    const valueMm = meanMm * (1 + boreGrowth) - pistonMm
-    return stations.length === 0 ? [] : [{ valueMm, ...stationDoubt(contributions) }]
-  }
-  return stations.map((s) => ({
-    valueMm: s.diameterMm * (1 + boreGrowth) - pistonMm,
-    place: place(s),
-    ...stationDoubt([...ofBore(s, 1), ...ofPiston]),
-  }))
+  if (rule === 'mean-bore') return meanClearance(stations, boreFactor, pistonMm, ofBore, ofPiston)
+  return stations.map((s): Clearance => {
+    const { standardUncertainty, degreesOfFreedom } = combine([...ofBore(s, 1), ...ofPiston])
+    // What a piston brings is common to all stations, so that their own part is as it was.
+    const individualMm = s.individualMm * boreFactor
+    return {
+      valueMm: s.diameterMm * boreFactor - pistonMm,
+      place: place(s),
+      standardUncertaintyMm: standardUncertainty,
+      degreesOfFreedom,
+      commonMm: Math.sqrt(Math.max(0, standardUncertainty ** 2 - individualMm ** 2)),
+      individualMm,
+      individualDegreesOfFreedom: s.individualDegreesOfFreedom,
+    }
+  })
 }
 
-function scaled(contributions: readonly Contribution[], factor: number): Contribution[] {
-  return contributions.map((part) => ({ ...part, signedMm: part.signedMm * factor }))
+function meanClearance(
+  stations: readonly StationFinding[],
+  boreFactor: number,
+  pistonMm: number,
+  ofBore: (s: StationFinding, share: number) => Term[],
+  ofPiston: readonly Term[],
+): Clearance[] {
+  if (stations.length === 0) return []
+  const share = 1 / stations.length
+  const meanMm = stations.reduce((sum, s) => sum + s.diameterMm * share, 0)
+  const { standardUncertainty, degreesOfFreedom } = combine([
+    ...stations.flatMap((s) => ofBore(s, share)),
+    ...ofPiston,
+  ])
+  return [
+    {
+      valueMm: meanMm * boreFactor - pistonMm,
+      standardUncertaintyMm: standardUncertainty,
+      degreesOfFreedom,
+      commonMm: 0,
+      individualMm: standardUncertainty,
+      individualDegreesOfFreedom: degreesOfFreedom,
+    },
+  ]
 }
 
 /** What bringing a length from 20 °C to another temperature adds to the doubt of its expansion. */
@@ -86,18 +110,17 @@ function ofGrowth(
   kind: 'wall-expansion' | 'piston-expansion',
   perExpansion: number,
   { perK, doubtPerK, assumed }: Expansion,
-): Contribution[] {
+): Term[] {
   if (perExpansion === 0) return []
   const known = contributions.find((part) => part.kind === kind)
-  return [
-    {
-      kind,
-      id: known?.id ?? `${kind}:${perK}`,
-      scope: 'job',
-      signedMm: perExpansion * doubtPerK,
-      input: { u: doubtPerK, unit: '1/K' },
-      degreesOfFreedom: Number.POSITIVE_INFINITY,
-      assumed,
-    },
-  ]
+  const growth: Contribution = {
+    kind,
+    id: known?.id ?? `${kind}:${perK}`,
+    scope: 'job',
+    signedMm: perExpansion * doubtPerK,
+    input: { u: doubtPerK, unit: '1/K' },
+    degreesOfFreedom: Number.POSITIVE_INFINITY,
+    assumed,
+  }
+  return [{ factor: 1, contributions: [growth] }]
 }

@@ -1,5 +1,6 @@
 import { conditionsOf, named } from '../conditions-of'
 import type { BoreFinding, Place, Side, StationFinding } from '../findings'
+import { largest, smallest } from '../form/level'
 import {
   type Bore,
   type ClearanceRule,
@@ -9,6 +10,7 @@ import {
   type PistonState,
   type Spec,
 } from '../measured'
+import { expanded } from '../uncertainty/combine'
 import type { SetUpConditions } from '../uncertainty/set-up-contributions'
 import {
   type Clearance,
@@ -178,7 +180,8 @@ function fitOf(
     const { boreC } = temperatures
     const measuredAt = { boreC, pistonC: size.pistonC ?? boreC }
     if (measuredAt.boreC === atC && measuredAt.pistonC === atC) return {}
-    const there = clearancesOf(stations, wall, size, rule, measuredAt)
+    const ends = rule === 'mean-bore' ? stations : [smallest(stations), largest(stations)]
+    const there = clearancesOf(ends, wall, size, rule, measuredAt)
     return { asMeasured: { ...measuredAt, ...pairOf(there, rule) } }
   }
 }
@@ -201,14 +204,14 @@ function pairOf(
 }
 
 function endOf(clearances: readonly Clearance[], which: 'smallest' | 'largest'): ClearanceEnd {
-  const { valueMm, standardUncertaintyMm, degreesOfFreedom, expandedMm, place } = clearances.reduce((a, b) =>
+  const { valueMm, standardUncertaintyMm, degreesOfFreedom, place } = clearances.reduce((a, b) =>
     (which === 'largest' ? b.valueMm > a.valueMm : b.valueMm < a.valueMm) ? b : a,
   )
   return {
     valueMm,
     standardUncertaintyMm,
     degreesOfFreedom,
-    expandedMm,
+    expandedMm: expanded({ standardUncertainty: standardUncertaintyMm, degreesOfFreedom }),
     ...(place ? { place } : {}),
   }
 }

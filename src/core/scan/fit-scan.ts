@@ -29,9 +29,9 @@ export function fitScan(scan: RadialScan, options: ScanFitOptions): ScanFit {
     basis: depthBasis(scan.depthsMm),
     table: turnTable(scan.anglesDegrees, 2 * smoothHarmonics),
   }
-  const axis = scanAxis(scan, { ...model, line: allRound > 1 ? 4 : 2 })
+  const { axis, weights: start } = scanAxis(scan, { ...model, line: allRound > 1 ? 4 : 2 })
   const aboutAxisUm = aboutAxis(scan, axis, options.nearDiameterMm)
-  const { formUm, residualUm, weights, sigmaUm } = robustForm({ ...model, line: 0 }, aboutAxisUm)
+  const { formUm, residualUm, weights, sigmaUm } = robustForm({ ...model, line: 0 }, aboutAxisUm, start)
   return { axis, aboutAxisUm, smooth: { formUm, residualUm, weights, sigmaUm } }
 }
 

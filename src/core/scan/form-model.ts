@@ -1,6 +1,6 @@
 import { type BandedSystem, factorBanded, solveBanded } from './banded-solve'
 import type { DepthBasis } from './depth-basis'
-import { levelSums, roomForSums } from './level-sums'
+import { type LevelSums, levelSums, roomForSums } from './level-sums'
 import type { TurnTable } from './turn-table'
 
 /** The harmonics of the smooth form: mean, oval, three and four lobes, and the first where it is not the axis. */
@@ -48,20 +48,22 @@ export function solveForm(model: FormModel, values: Float64Array, weights: Float
   return coefficientsOf(model, right)
 }
 
-/** (XᵀWX)⁻¹ of the straight line's coefficients, row by row. */
-export function lineCovariance(model: FormModel, weights: Float64Array): Float64Array {
-  const { system } = normalEquations(model, new Float64Array(weights.length), weights)
+/**
+ * What an error of 1 at each place adds to each of the straight line's coefficients where all places weigh alike: the
+ * rows of (XᵀX)⁻¹Xᵀ that belong to it, one array of places for each coefficient. `present` holds 1 where there is a
+ * value and 0 elsewhere, where what is given means nothing.
+ */
+export function lineInfluences(model: FormModel, present: Float64Array): Float64Array[] {
+  const { system } = normalEquations(model, new Float64Array(present.length), present)
   factorBanded(system)
-  const { line } = model
-  const begin = system.size - line
-  const covariance = new Float64Array(line * line)
-  for (let one = 0; one < line; one++) {
+  return Array.from({ length: model.line }, (_, one) => {
     const unit = new Float64Array(system.size)
-    unit[begin + one] = 1
+    unit[system.size - model.line + one] = 1
     solveBanded(system, unit)
-    covariance.set(unit.subarray(begin), one * line)
-  }
-  return covariance
+    const influence = new Float64Array(present.length)
+    writeForm(model, coefficientsOf(model, unit), influence)
+    return influence
+  })
 }
 
 /** Which functions around have splines of their own: all, or all but the first harmonic. */
@@ -86,59 +88,71 @@ function normalEquations(model: FormModel, values: Float64Array, weights: Float6
   }
   const right = new Float64Array(size)
   const sums = roomForSums(smoothHarmonics, table.angles)
+  const part = unknownsOf(columns, basis.reach, line, size)
   for (const [level, depth] of depthsMm.entries()) {
     levelSums(values, weights, level * table.angles, table, smoothHarmonics, sums)
-    addLevel(system, right, { basis, columns, level, depth, line, ...sums })
+    moveTo(part, basis, level, depth)
+    addLevel(system, right, part, sums)
   }
   holdBack(system, basis, columns, splines)
   return { system, right }
 }
 
+/** The unknowns that a level touches, in rising order, with the function around and the factor of each. */
 interface LevelPart {
-  readonly basis: DepthBasis
   readonly columns: readonly number[]
-  readonly level: number
-  readonly depth: number
+  readonly unknowns: Int32Array
+  readonly functions: Int32Array
+  readonly factors: Float64Array
   readonly line: number
-  readonly matrix: Float64Array
-  readonly right: Float64Array
+}
+
+function unknownsOf(columns: readonly number[], reach: number, line: number, size: number): LevelPart {
+  const splines = Array.from({ length: reach }, () => columns).flat()
+  const lines = Array.from({ length: line }, (_, k) => 1 + (k % 2))
+  const unknowns = new Int32Array(splines.length + line)
+  for (let k = 0; k < line; k++) unknowns[splines.length + k] = size - line + k
+  return {
+    columns,
+    unknowns,
+    functions: Int32Array.from([...splines, ...lines]),
+    factors: new Float64Array(unknowns.length),
+    line,
+  }
+}
+
+function moveTo(
+  { columns, unknowns, factors, line }: LevelPart,
+  basis: DepthBasis,
+  level: number,
+  depth: number,
+): void {
+  let at = 0
+  for (let k = 0; k < basis.reach; k++) {
+    const first = ((basis.first[level] ?? 0) + k) * columns.length
+    const factor = basis.values[level * basis.reach + k] ?? 0
+    for (let c = 0; c < columns.length; c++, at++) {
+      unknowns[at] = first + c
+      factors[at] = factor
+    }
+  }
+  for (let k = 0; k < line; k++) factors[at + k] = k < 2 ? 1 : depth
 }
 
 /** Adds what a level says: each pair of its splines times its normal matrix around. */
-function addLevel(system: BandedSystem, right: Float64Array, part: LevelPart): void {
-  const { unknowns, functions, factors } = unknownsAt(part, system.size)
-  for (const [i, row] of unknowns.entries()) {
+function addLevel(system: BandedSystem, right: Float64Array, part: LevelPart, sums: LevelSums): void {
+  const { unknowns, functions, factors } = part
+  for (let i = 0; i < unknowns.length; i++) {
+    const row = unknowns[i] ?? 0
     const factor = factors[i] ?? 0
     const around = functions[i] ?? 0
-    right[row] = (right[row] ?? 0) + factor * (part.right[around] ?? 0)
+    right[row] = (right[row] ?? 0) + factor * (sums.right[around] ?? 0)
     for (let j = 0; j <= i; j++) {
-      const column = unknowns[j] ?? 0
-      const at = row * system.size + column
-      const entry = part.matrix[around * round + (functions[j] ?? 0)] ?? 0
+      const at = row * system.size + (unknowns[j] ?? 0)
+      const entry = sums.matrix[around * round + (functions[j] ?? 0)] ?? 0
       system.lower[at] = (system.lower[at] ?? 0) + factor * (factors[j] ?? 0) * entry
     }
   }
-}
-
-/** The unknowns that a level touches, in rising order, with the function around and the factor of each. */
-function unknownsAt({ basis, columns, level, depth, line }: LevelPart, size: number) {
-  const unknowns: number[] = []
-  const functions: number[] = []
-  const factors: number[] = []
-  for (let k = 0; k < basis.reach; k++) {
-    const spline = (basis.first[level] ?? 0) + k
-    for (const [c, around] of columns.entries()) {
-      unknowns.push(spline * columns.length + c)
-      functions.push(around)
-      factors.push(basis.values[level * basis.reach + k] ?? 0)
-    }
-  }
-  for (let k = 0; k < line; k++) {
-    unknowns.push(size - line + k)
-    functions.push(1 + (k % 2))
-    factors.push(k < 2 ? 1 : depth)
-  }
-  return { unknowns, functions, factors }
 }
 
 /** Adds the penalty on second differences of the splines' coefficients, in proportion to the diagonal. */

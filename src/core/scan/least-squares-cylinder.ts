@@ -65,7 +65,9 @@ function stepFrom({ x, y, z }: CylinderPoints, cylinder: Cylinder, middle: numbe
   const steep = 1 + leanX * leanX + leanY * leanY
   const normal = new Float64Array(25)
   const right = new Float64Array(5)
-  const row = new Float64Array(5)
+  // Sums of n, n·height and their products, one by one: a wall has a million places.
+  let [xx, xy, yy, xxh, xyh, yyh, xxhh, xyhh, yyhh] = [0, 0, 0, 0, 0, 0, 0, 0, 0]
+  let [sx, sy, sxh, syh, rx, ry, rxh, ryh, r] = [0, 0, 0, 0, 0, 0, 0, 0, 0]
   for (let i = 0; i < x.length; i++) {
     const height = z[i] ?? 0
     const vx = (x[i] ?? 0) - cylinder.x - leanX * height
@@ -74,19 +76,35 @@ function stepFrom({ x, y, z }: CylinderPoints, cylinder: Cylinder, middle: numbe
     const distance = Math.sqrt(vx * vx + vy * vy - q * q * steep)
     const nx = (vx - q * leanX) / distance
     const ny = (vy - q * leanY) / distance
-    row[0] = nx
-    row[1] = ny
-    row[2] = nx * (height - middle + q)
-    row[3] = ny * (height - middle + q)
-    row[4] = 1
+    const h = height - middle + q
     const rest = distance - cylinder.radius
-    for (let a = 0; a < 5; a++) {
-      const entry = row[a] ?? 0
-      right[a] = (right[a] ?? 0) + entry * rest
-      for (let b = 0; b <= a; b++) normal[5 * a + b] = (normal[5 * a + b] ?? 0) + entry * (row[b] ?? 0)
-    }
+    const hx = nx * h
+    const hy = ny * h
+    xx += nx * nx
+    xy += nx * ny
+    yy += ny * ny
+    xxh += nx * hx
+    xyh += nx * hy
+    yyh += ny * hy
+    xxhh += hx * hx
+    xyhh += hx * hy
+    yyhh += hy * hy
+    sx += nx
+    sy += ny
+    sxh += hx
+    syh += hy
+    rx += nx * rest
+    ry += ny * rest
+    rxh += hx * rest
+    ryh += hy * rest
+    r += rest
   }
-  for (let a = 0; a < 5; a++) for (let b = 0; b < a; b++) normal[5 * b + a] = normal[5 * a + b] ?? 0
+  normal.set([xx, xy, xxh, xyh, sx], 0)
+  normal.set([xy, yy, xyh, yyh, sy], 5)
+  normal.set([xxh, xyh, xxhh, xyhh, sxh], 10)
+  normal.set([xyh, yyh, xyhh, yyhh, syh], 15)
+  normal.set([sx, sy, sxh, syh, x.length], 20)
+  right.set([rx, ry, rxh, ryh, r])
   return scaledSolution(normal, right)
 }
 

@@ -21,7 +21,7 @@ export interface LevelHarmonics {
 }
 
 /** No more harmonics than this are given. */
-export const mostHarmonics = 15
+export const mostHarmonics = 10
 
 /**
  * How many harmonics a level lets be told apart: a wave of which half fits in the widest gap can hide in it, so no

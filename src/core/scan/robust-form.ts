@@ -11,9 +11,12 @@ export interface RobustForm {
   readonly sigmaUm: number
 }
 
-/** Steps of each kind at most, and the change of σ, as a share of it, below which no further one is made. */
+/** Steps of each kind at most. */
 const mostSteps = 15
-const settled = 1e-4
+
+/** The two kinds of steps, and the change of σ, as a share of it, below which no further one is made. */
+const first = { weightOf: huberWeight, settled: 2e-3 }
+const last = { weightOf: bisquareWeight, settled: 1e-4 }
 
 /** Residuals smaller than this, µm, are rounding: a form without any scatter is not divided by it. */
 const leastSigmaUm = 1e-6
@@ -21,12 +24,13 @@ const leastSigmaUm = 1e-6
 /**
  * A form by iteratively reweighted least squares, so that what stands out of it has little say and in the end none:
  * first by Huber's weights, whose solution does not hang on where it began, then by the bisquare, each with σ from the
- * median of the absolute residuals. Values in µm, NaN where there is a port. Source of the steps: Holland and Welsch,
- * Robust Regression Using Iteratively Reweighted Least-Squares, Commun. Stat. A6 (1977).
+ * median of the absolute residuals. Values in µm, NaN where there is a port. `start`: weights of a robust fit of nearly
+ * the same form, in the place of the first part. Source of the steps: Holland and Welsch, Robust Regression Using
+ * Iteratively Reweighted Least-Squares, Commun. Stat. A6 (1977).
  */
-export function robustForm(model: FormModel, values: Float64Array): RobustForm {
+export function robustForm(model: FormModel, values: Float64Array, start?: Float64Array): RobustForm {
   const weights = new Float64Array(values.length)
-  for (const [i, value] of values.entries()) weights[i] = Number.isNaN(value) ? 0 : 1
+  for (let i = 0; i < values.length; i++) weights[i] = Number.isNaN(values[i]) ? 0 : (start?.[i] ?? 1)
   const formUm = new Float64Array(values.length)
   const residualUm = new Float64Array(values.length)
   const scratch = new Float64Array(values.length)
@@ -37,7 +41,7 @@ export function robustForm(model: FormModel, values: Float64Array): RobustForm {
     return Math.max(leastSigmaUm, robustSigma(residualUm, scratch))
   }
   let sigmaUm = judge()
-  for (const weightOf of [huberWeight, bisquareWeight]) {
+  for (const { weightOf, settled } of start ? [last] : [first, last]) {
     for (let step = 0; step < mostSteps; step++) {
       for (let i = 0; i < values.length; i++) {
         const residual = residualUm[i] ?? 0

@@ -22,6 +22,9 @@ export interface ZoneCircles {
 /** Rounds of the linear programme at most; on a bore two are made. */
 const mostRounds = 100
 
+/** A shift of this share of the radius leaves e²/2R of 5e-15 of it. */
+const settled = 1e-7
+
 /**
  * The two concentric circles with the least gap that hold all points between them (ISO 12181-1:2011, MZCI). Refused for
  * fewer than four points, and where the points fit in a half-circle, as after a gap of half a turn or more.
@@ -82,11 +85,12 @@ function zoned(
     if (round === 0) contacts = band.contacts
     const next = shortened(points, middle, band.shift, least, cost)
     if (!next) break
-    const gained = least - next.cost
+    const moved = Math.hypot(next.middle.x - middle.x, next.middle.y - middle.y)
     middle = next.middle
     least = next.cost
     contacts = band.contacts
-    if (gained <= 1e-15 * start.radius) break
+    // Another round would gain what this one left of the second order.
+    if (moved <= settled * start.radius) break
   }
   const { largest, smallest } = distancesFrom(points, middle)
   return { known: true, ...middle, inner: smallest, outer: largest, contacts }

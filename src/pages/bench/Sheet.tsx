@@ -9,6 +9,7 @@ import { LimitsSentence } from './LimitsSentence'
 import { NextField } from './NextField'
 import { OpeningsEditor } from './OpeningsEditor'
 import { PastePanel } from './PastePanel'
+import { PistonsAndRings, PistonsButton } from './PistonsAndRings'
 import { PlanProposal } from './PlanProposal'
 import { pasteBlock } from './paste-block'
 import { planRepeats } from './plan-repeats'
@@ -26,6 +27,7 @@ const ScanList = lazy(async () => ({ default: (await import('./ScanList')).ScanL
 /** Left: set-up and limits as sentences, the grid of readings, and the field for the next one. */
 export function Sheet({ bench }: { readonly bench: OnBench }) {
   const [isAdding, setIsAdding] = useState(false)
+  const [hasPistons, setHasPistons] = useState(false)
   const KeptSpecs = useKeptSpecsSlot()
   return (
     <section className="sheet" aria-label={words.parts.sheet}>
@@ -37,9 +39,13 @@ export function Sheet({ bench }: { readonly bench: OnBench }) {
           <BoreSentence {...bench} />
           <div className="openings-row">
             <OpeningsEditor {...bench} />
-            <AddSurface short onAdd={() => setIsAdding(true)} />
+            <div className="row-openers">
+              <PistonsButton {...bench} isOpen={hasPistons} onToggle={() => setHasPistons(!hasPistons)} />
+              <AddSurface short onAdd={() => setIsAdding(true)} />
+            </div>
           </div>
         </DraftScope>
+        <PistonsAndRings {...bench} isOpen={hasPistons} />
         <Entry bench={bench} surface={{ isAdding, setIsAdding }} />
       </div>
     </section>

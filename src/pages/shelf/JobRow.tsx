@@ -5,6 +5,7 @@ import { standingAt } from '../../core/conformity/standing'
 import { thumbnailColumns, thumbnailMark, thumbnailRows } from '../../job/bore-thumbnail'
 import type { BoreMap } from '../../job/job-summary'
 import type { ListedJob } from '../../job/listed-job'
+import { hoursDown } from '../../words/hours'
 import { words } from '../../words/words'
 import { dayAndTime, shortDay } from './day-and-time'
 
@@ -12,6 +13,8 @@ interface JobRowProps {
   readonly job: ListedJob
   readonly maps: readonly BoreMap[] | undefined
   readonly colours: readonly string[]
+  /** Day, as in 2026-03-09. */
+  readonly today: string
   readonly rowIndex: number
   readonly top: number
   readonly isInHand: boolean
@@ -59,6 +62,7 @@ export function JobRow(props: JobRowProps) {
       <td className="shelf-surveyed">
         <span className="narrow-only">{job.surveyedOn ? said.surveyed(shortDay(job.surveyedOn)) : null}</span>
         <span className="wide-only">{job.surveyedOn ? shortDay(job.surveyedOn) : said.notSurveyed}</span>
+        <Check job={job} today={props.today} />
       </td>
       <td className="shelf-changed">
         {job.deletedAt ? said.goneOn(shortDay(job.deletedAt)) : dayAndTime(job.changedAt)}
@@ -84,6 +88,21 @@ export function JobRow(props: JobRowProps) {
       </td>
     </tr>
   )
+}
+
+/** When the job is to be measured again, and whether that day has come. */
+function Check({ job, today }: Pick<JobRowProps, 'job' | 'today'>) {
+  const { checkOn, checkHours, deletedAt } = job
+  if (deletedAt !== undefined) return null
+  if (checkOn !== undefined) {
+    return checkOn <= today ? (
+      <strong className="shelf-check is-due">{words.shelf.checkDue(shortDay(checkOn))}</strong>
+    ) : (
+      <span className="soft shelf-check">{words.shelf.checkOn(shortDay(checkOn))}</span>
+    )
+  }
+  if (checkHours === undefined) return null
+  return <span className="soft shelf-check">{words.shelf.checkAt(hoursDown(checkHours))}</span>
 }
 
 /** How the worst bore stands, as its shape and in words. */

@@ -14,6 +14,8 @@ const deskHead = 28
 
 interface JobRowsProps {
   readonly rows: readonly ListedJob[]
+  /** Day, as in 2026-03-09. */
+  readonly today: string
   readonly shelf: ShelfJobs
   readonly acts: ShelfActs
   readonly colours: readonly string[]
@@ -22,7 +24,7 @@ interface JobRowsProps {
 }
 
 /** The jobs, a row each, of which only those in view are on the page; arrow keys go from row to row. */
-export function JobRows({ rows, shelf, acts, colours, none }: JobRowsProps) {
+export function JobRows({ rows, today, shelf, acts, colours, none }: JobRowsProps) {
   const isNarrow = useLayout() === 'one'
   const rowHeight = isNarrow ? phoneRow : deskRow
   const { list, onScroll, from, to, page, show } = useRowsInView(
@@ -86,6 +88,7 @@ export function JobRows({ rows, shelf, acts, colours, none }: JobRowsProps) {
               <JobRow
                 key={job.id}
                 job={job}
+                today={today}
                 maps={shelf.maps.get(job.id)}
                 colours={colours}
                 rowIndex={index + 2}

@@ -3,6 +3,7 @@ import { useDeferredValue, useMemo } from 'react'
 import { useStore } from 'zustand'
 import { shelfView } from '../../session/shelf-view'
 import { words } from '../../words/words'
+import { today } from '../today'
 import { AsideList } from './AsideList'
 import { JobRows } from './JobRows'
 import { ShelfTools } from './ShelfTools'
@@ -20,7 +21,8 @@ export function Shelf(props: {
   const query = useStore(shelfView)
   const { jobs } = shelf
   const ordered = useMemo(() => inOrder(jobs, query.order), [jobs, query.order])
-  const rows = useMemo(() => asked(ordered, query), [ordered, query])
+  const day = today()
+  const rows = useMemo(() => asked(ordered, query, day), [ordered, query, day])
   const machines = useMemo(() => machinesOf(jobs), [jobs])
   const here = useMemo(() => jobs.filter((job) => placeOf(job) === query.place).length, [jobs, query.place])
   const said = words.shelf
@@ -50,6 +52,7 @@ export function Shelf(props: {
       <Said shelf={shelf} count={isAll ? said.count(here) : said.found(rows.length, here)} />
       <JobRows
         rows={rows}
+        today={day}
         shelf={shelf}
         acts={acts}
         colours={colours}

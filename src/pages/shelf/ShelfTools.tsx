@@ -4,6 +4,7 @@ import {
   type ShelfQuery,
   shelfOrders,
   shelfPlaces,
+  soughtChecks,
   soughtStandings,
   wholeShelf,
 } from '../../session/shelf-view'
@@ -96,6 +97,15 @@ function Filters({ query, machines }: { readonly query: ShelfQuery; readonly mac
           ...soughtStandings.map((value) => ({ value, text: words.block.standings[value] })),
         ]}
         onChoose={(standing) => lookFor({ standing })}
+      />
+      <Choice
+        label={labels.check}
+        value={query.check}
+        options={[
+          { value: '', text: said.anyCheck },
+          ...soughtChecks.map((value) => ({ value, text: said.checks[value] })),
+        ]}
+        onChoose={(check) => lookFor({ check })}
       />
       <Choice
         label={labels.where}

@@ -1,4 +1,5 @@
 import { standingAt, verdictPlaces } from '../../core/conformity/standing'
+import { dayAfter } from '../../core/outlook/day-after'
 import { folded } from '../../job/job-summary'
 import type { ListedJob } from '../../job/listed-job'
 import type { ShelfOrder, ShelfPlace, ShelfQuery } from '../../session/shelf-view'
@@ -20,12 +21,17 @@ export function inOrder(jobs: readonly ListedJob[], order: ShelfOrder): readonly
       return latest
     case 'surveyed':
       return latest.sort((a, b) => later(a.surveyedOn ?? '', b.surveyedOn ?? ''))
+    case 'check':
+      return latest.sort((a, b) => later(b.checkOn ?? noDay, a.checkOn ?? noDay))
     case 'name':
       return latest.sort((a, b) => byName.compare(a.name, b.name))
     case 'verdict':
       return latest.sort((a, b) => severity(a) - severity(b))
   }
 }
+
+/** Past every day. */
+const noDay = '9999-99-99'
 
 function later(a: string, b: string): number {
   if (a === b) return 0
@@ -37,9 +43,22 @@ function severity({ place }: ListedJob): number {
   return place === undefined ? verdictPlaces.length : verdictPlaces.indexOf(place)
 }
 
-/** Those of the jobs that are asked for, in the order in which they came. Every word sought must occur. */
-export function asked(jobs: readonly ListedJob[], query: ShelfQuery): readonly ListedJob[] {
-  const { machine, from, to, standing, place } = query
+/** Days within which a check is due soon. */
+const soonDays = 30
+
+/** The day up to which a check is asked for; undefined where it is asked for by no day. */
+function lastDayAsked(check: ShelfQuery['check'], today: string): string | undefined {
+  if (check === 'due') return today
+  return check === 'soon' ? dayAfter(today, soonDays) : undefined
+}
+
+/**
+ * Those of the jobs that are asked for, in the order in which they came. Every word sought must occur; what is due is
+ * so by the day that it is, as in 2026-03-09.
+ */
+export function asked(jobs: readonly ListedJob[], query: ShelfQuery, today: string): readonly ListedJob[] {
+  const { machine, from, to, standing, check, place } = query
+  const until = lastDayAsked(check, today)
   const terms = folded(query.sought)
     .split(/\s+/)
     .filter((term) => term !== '')
@@ -47,6 +66,9 @@ export function asked(jobs: readonly ListedJob[], query: ShelfQuery): readonly L
     if (placeOf(job) !== place) return false
     if (machine !== '' && machineKey(job) !== machine) return false
     if (standing !== '' && standingAt(job.place) !== standing) return false
+    if (until !== undefined && (job.checkOn ?? noDay) > until) return false
+    if (check === 'some' && job.checkOn === undefined) return false
+    if (check === 'none' && job.checkOn !== undefined) return false
     if (from !== '' && (job.surveyedOn ?? '') < from) return false
     if (to !== '' && (job.surveyedOn === undefined || job.surveyedOn > to)) return false
     return terms.every((term) => job.sought.includes(term))
@@ -69,6 +91,7 @@ export function machinesOf(jobs: readonly ListedJob[]): readonly string[] {
 }
 
 /** How many filters are set: neither the search nor the order is one. */
-export function filtersSet({ machine, from, to, standing, place }: ShelfQuery): number {
-  return [machine, from, to, standing, place === 'shelf' ? '' : place].filter((one) => one !== '').length
+export function filtersSet({ machine, from, to, standing, check, place }: ShelfQuery): number {
+  return [machine, from, to, standing, check, place === 'shelf' ? '' : place].filter((one) => one !== '')
+    .length
 }

@@ -45,6 +45,7 @@ export const instruments = {
   },
   pistons: {
     title: 'Pistons and rings',
+    open: 'Pistons',
     loading: 'Loading…',
     numbered: (number: number) => `piston ${number}`,
     ofGrade: (grade: string) => `piston of grade ${grade}`,

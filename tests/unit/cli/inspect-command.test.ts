@@ -197,6 +197,26 @@ describe('a file that cannot be read', () => {
   })
 })
 
+describe('pistons and rings', () => {
+  it('stand in the text and in the JSON: clearance and ring gap of each bore, pairing and oversize of the engine', () => {
+    const block = scenario('B-four-cylinder-iron.json')
+    expect(text(block).output).toMatch(
+      /\nPistons and oversize for the engine\n-+\n\nWhich piston in which bore/,
+    )
+    const { bores, pairing, oversize } = json(block)
+    expect(pairing).toMatchObject({ known: true, fitNone: ['cylinder-3'] })
+    expect(oversize).toMatchObject({ known: true, oversizeMm: 0.25, cleanUpIsHint: true })
+    expect(bores[2].clearance[0]).toMatchObject({ pistonId: 'piston-3', ranHere: true, verdict: 'too-loose' })
+    expect(bores[2].ringGap).toEqual({ known: false, why: 'no-gaps' })
+    const liner = scenario('C-wet-liner-diesel.json')
+    expect(text(liner).output).toMatch(/\nRing gap +0\.55 to 0\.93 mm +inside\n/)
+    expect(json(liner).bores[0].ringGap).toMatchObject({
+      known: true,
+      taper: { byGauge: { differs: false } },
+    })
+  })
+})
+
 describe('a crossed study', () => {
   const readings = ['Ada', 'Ben'].flatMap((person, i) =>
     ['1', '2', '3'].map((part, j) => ({ person, part, dialUm: [10 * j + 3 * i, 10 * j + 3 * i + 1] })),

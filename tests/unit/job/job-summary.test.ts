@@ -50,6 +50,21 @@ describe('the summary of a job', () => {
     expect(summary).not.toHaveProperty('place')
   })
 
+  it('has the soonest next check of its bores, in hours, and as a day where the hours of a week are known', () => {
+    const diesel = scenario('C-wet-liner-diesel.json')
+    const { checkHours = Number.NaN, ...without } = summaryOf(diesel)
+    expect(checkHours).toBeGreaterThan(13_600)
+    expect(without).not.toHaveProperty('checkOn')
+    // Surveyed on 6 October 2025 at 13,600 h: 700 h later at 70 in a week are ten weeks.
+    const often = { ...diesel, hoursPerWeek: 70, spec: { ...diesel.spec, serviceIntervalHours: 700 } }
+    expect(summaryOf(often)).toMatchObject({ checkHours: 14_300, checkOn: '2025-12-15' })
+    const [bore] = often.bores
+    if (!bore) throw new Error('The diesel has no bore')
+    const again = bore.surveys.map((survey) => ({ ...survey, id: `other ${survey.id}`, date: '2025-10-01' }))
+    const two = { ...often, bores: [bore, { ...bore, id: 'other', surveys: again }] }
+    expect(summaryOf(two)).toMatchObject({ checkOn: '2025-12-10' })
+  })
+
   it('is sought by name, machine, people and note, whatever their accents and capitals', () => {
     const [bore] = sampleJob.bores
     const [survey] = bore?.surveys ?? []
@@ -65,10 +80,10 @@ describe('the summary of a job', () => {
 
   it('comes back from a stored entry as it was, and a damaged one is none', () => {
     const entry = { id: 'a', changedAt: '2026-01-01T00:00:00.000Z', ...summaryOf(block) }
-    expect(listedJob({ version: 1, ...entry, later: true })).toEqual(entry)
-    expect(listedJob({ version: 2, ...entry })).toBeUndefined()
-    expect(listedJob({ version: 1, ...entry, readings: 'many' })).toBeUndefined()
-    expect(listedJob({ version: 1, ...entry, place: 'beside' })).toBeUndefined()
+    expect(listedJob({ version: 2, ...entry, later: true })).toEqual(entry)
+    expect(listedJob({ version: 1, ...entry })).toBeUndefined()
+    expect(listedJob({ version: 2, ...entry, readings: 'many' })).toBeUndefined()
+    expect(listedJob({ version: 2, ...entry, place: 'beside' })).toBeUndefined()
     expect(listedJob(null)).toBeUndefined()
   })
 })

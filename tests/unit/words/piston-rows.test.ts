@@ -44,6 +44,14 @@ describe('rows about clearance', () => {
     })
   })
 
+  it('tell grades of bore and piston that differ', () => {
+    const given = { spec: { ...spec, grades: [{ name: 'A', minMm: 80, maxMm: 80.1 }] }, bore: { grade: 'A' } }
+    const detail = (grade: string) =>
+      rowsOf(withPistons(sizes, [named(80, { grade })], given)).bore[0]?.detail
+    expect(detail('B')).toContain('the bore is stamped A, the piston B')
+    expect(detail('A')).not.toContain('stamped')
+  })
+
   it('never call it the clearance of a running engine', () => {
     const { bore, engine } = rowsOf(withPistons(sizes, [named(80)], { spec }))
     expect([...bore, ...engine].map(({ name, detail }) => `${name} ${detail}`).join(' ')).not.toMatch(
@@ -113,8 +121,9 @@ describe('rows about the engine', () => {
     const [row] = rowsOf(engine([80.05, 80.09], oversizes)).engine
     expect(row).toMatchObject({ name: 'Next oversize', figure: '+0.25 mm', verdictText: 'cleans up' })
     expect(row?.detail).toContain('all cylinders alike')
-    expect(row?.detail).toContain('the worst first: 2 (80.090 + 0.12 = 80.210), 1 (80.050 + 0.12 = 80.170)')
-    expect(row?.detail).toContain('off 2 0.160 to 0.270 mm')
+    expect(row?.detail).toContain(
+      'the worst first: 2 (80.090 + 0.12 = 80.210, 0.160 to 0.270 mm off), 1 (80.050 + 0.12 = 80.170, ',
+    )
     expect(row?.detail).toContain('a hint from memory of the trade')
   })
 

@@ -1,5 +1,5 @@
 import './set-up-part.css'
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 import { stationsPlanned } from '../../../job/selectors'
 import { showPart } from '../../../session/session'
 import { words } from '../../../words/words'
@@ -12,6 +12,7 @@ import { useKeptSpecsSlot } from '../kept-specs-slot'
 import { LimitsSentence } from '../LimitsSentence'
 import { OpeningsEditor } from '../OpeningsEditor'
 import { PastePanel } from '../PastePanel'
+import { PistonsAndRings, PistonsButton } from '../PistonsAndRings'
 import { PlanProposal } from '../PlanProposal'
 import { pasteBlock } from '../paste-block'
 import { planRepeats } from '../plan-repeats'
@@ -40,11 +41,24 @@ export function SetUpPart({ bench, paintOf }: Pick<WallColumnProps, 'bench' | 'p
           <PortMap bench={bench} paintOf={paintOf} />
           <OpeningsEditor {...bench} />
         </Section>
+        <Section title={words.pistons.title}>
+          <Pistons {...bench} />
+        </Section>
         <Section title={words.phone.plan}>
           <Plan bench={bench} />
         </Section>
       </div>
     </FieldLayoutContext.Provider>
+  )
+}
+
+function Pistons(bench: OnBench) {
+  const [isOpen, setIsOpen] = useState(false)
+  return (
+    <>
+      <PistonsButton {...bench} isOpen={isOpen} onToggle={() => setIsOpen(!isOpen)} />
+      <PistonsAndRings {...bench} isOpen={isOpen} />
+    </>
   )
 }
 

@@ -47,6 +47,8 @@ describe('the next check', () => {
       afterHours: 0,
       hours: 100,
       by: 'at-limit',
+      // That day, however much the machine runs.
+      date: '2026-03-09',
     })
     expect(nextCheckOf({ spec }, survey, { known: false, why: 'shrunk', place })).toBeUndefined()
     expect(nextCheckOf({ spec: {} }, survey, { known: false, why: 'no-limit' })).toBeUndefined()

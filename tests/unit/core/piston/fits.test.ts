@@ -1,5 +1,6 @@
+import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { Measured, Piston, Spec } from '../../../../src/core/measured'
+import { clearanceRules, type Measured, type Piston, type Spec } from '../../../../src/core/measured'
 import { fitsOf } from '../../../../src/core/piston/fits'
 import { seededDraws } from '../../../../src/core/statistics/seeded-draws'
 import { runCount } from '../../../proof/run-count'
@@ -245,5 +246,29 @@ describe(`a clearance that is at the limit everywhere, drawn ${runs} times (seed
     expect(wrong.loose / runs).toBeLessThan(most)
     expect(wrong.tight / runs).toBeLessThan(most)
     expect(wrong.loose).toBeGreaterThan(0)
+  })
+})
+
+describe(`a piston that grows (seed ${seed})`, () => {
+  it('never turns from too tight to anything else, nor to too loose, and has its least below its most', () => {
+    const size = fc.double({ min: 80, max: 80.08, noNaN: true })
+    const any = fc.tuple(size, size, size, size, fc.constantFrom(...clearanceRules))
+    fc.assert(
+      fc.property(any, ([a, b, c, d, clearanceRule]) => {
+        const bore: Sizes = { top: [a, b], bottom: [c, d] }
+        const verdicts = [79.9, 79.93, 79.96, 79.99, 80.02, 80.05].map((mm) => {
+          const fit = firstFit(
+            withPistons(bore, [certainPiston(mm)], { spec: { ...spec, clearanceRule } }, 2),
+          )
+          expect(fit.most?.valueMm ?? 0).toBeGreaterThanOrEqual(fit.least?.valueMm ?? 1)
+          return fit.verdict
+        })
+        const firstTight = verdicts.indexOf('too-tight')
+        if (firstTight >= 0) expect(new Set(verdicts.slice(firstTight))).toEqual(new Set(['too-tight']))
+        const lastLoose = verdicts.lastIndexOf('too-loose')
+        expect(new Set(verdicts.slice(0, lastLoose + 1)).size).toBeLessThanOrEqual(1)
+      }),
+      { seed, numRuns: 60 },
+    )
   })
 })

@@ -29,7 +29,7 @@ describe('harmonic content of a level', () => {
   })
 
   it('has the doubt that errors of 1 leave it, √(2/n) on an equal turn', () => {
-    const found = levelHarmonics(level(form), turnTable(angles, 30), 15)
+    const found = levelHarmonics(level(form), turnTable(angles, 30), 10)
     for (const { covariance } of found?.harmonics ?? []) {
       expect(Math.sqrt(covariance.aa)).toBeCloseTo(Math.sqrt(2 / 72), 10)
       expect(Math.sqrt(covariance.bb)).toBeCloseTo(Math.sqrt(2 / 72), 10)
@@ -38,7 +38,7 @@ describe('harmonic content of a level', () => {
   })
 
   it('goes no further than gaps and number of values let it', () => {
-    expect(harmonicsWithin(360, 1)).toBe(15)
+    expect(harmonicsWithin(360, 1)).toBe(10)
     expect(harmonicsWithin(360, 41)).toBe(4)
     expect(harmonicsWithin(360, 45)).toBe(4)
     expect(harmonicsWithin(360, 91)).toBe(1)

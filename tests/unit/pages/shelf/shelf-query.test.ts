@@ -25,6 +25,8 @@ function listed(id: string, fields: Partial<ListedJob> = {}): ListedJob {
   }
 }
 
+const today = '2026-03-09'
+
 const ids = (jobs: readonly ListedJob[]) => jobs.map(({ id }) => id).join(' ')
 
 const jobs = [
@@ -62,7 +64,7 @@ describe('the order of the list', () => {
 })
 
 describe('what is asked for', () => {
-  const found = (query: Partial<typeof wholeShelf>) => ids(asked(jobs, { ...wholeShelf, ...query }))
+  const found = (query: Partial<typeof wholeShelf>) => ids(asked(jobs, { ...wholeShelf, ...query }, today))
 
   it('has every word sought, in any order, whatever capitals and accents', () => {
     expect(found({ sought: '' })).toBe('a b c d')
@@ -92,11 +94,30 @@ describe('what is asked for', () => {
     expect(found({ standing: 'none' })).toBe('d')
   })
 
+  it('is due by the day that it is, soon within thirty days, or has no day', () => {
+    const due = [
+      listed('x', { checkOn: '2026-03-09' }),
+      listed('y', { checkOn: '2026-03-10' }),
+      listed('z', { checkOn: '2026-04-08' }),
+      listed('later', { checkOn: '2026-04-09' }),
+      listed('never'),
+    ]
+    const found = (check: (typeof wholeShelf)['check']) => ids(asked(due, { ...wholeShelf, check }, today))
+    expect(found('due')).toBe('x')
+    expect(found('soon')).toBe('x y z')
+    expect(found('some')).toBe('x y z later')
+    expect(found('none')).toBe('never')
+    expect(ids(inOrder([...due].reverse(), 'check'))).toBe('x y z later never')
+    expect(filtersSet({ ...wholeShelf, check: 'due' })).toBe(1)
+  })
+
   it('lies where asked: what is deleted is no longer among the archived', () => {
     const archived = listed('x', { archivedAt: '2026-01-01' })
     const deleted = listed('y', { archivedAt: '2026-01-01', deletedAt: '2026-01-02' })
     expect([archived, deleted, listed('z')].map(placeOf)).toEqual(['archived', 'deleted', 'shelf'])
-    expect(ids(asked([archived, deleted, listed('z')], { ...wholeShelf, place: 'archived' }))).toBe('x')
+    expect(ids(asked([archived, deleted, listed('z')], { ...wholeShelf, place: 'archived' }, today))).toBe(
+      'x',
+    )
   })
 
   it('counts as filtered by all but the search and the order', () => {

@@ -289,6 +289,7 @@ export type WallKind = (typeof wallKinds)[number]
 
 export interface Wall {
   readonly kind: WallKind
+  /** Of one wall: its thickness less its tolerance. */
   readonly platingUm?: number
   /** It is a liner that can be taken out. */
   readonly liner?: boolean

@@ -115,7 +115,8 @@ test('the course over hours is read out survey by survey, for the station that i
 }) => {
   await withoutPicture(page)
   await openApp(page, 'C')
-  await tab(page, 'hours').click()
+  await page.getByRole('button', { name: words.growth.outlook, exact: true }).click()
+  await expect(tab(page, 'hours')).toHaveAttribute('aria-selected', 'true')
   await expect(
     page.getByRole('img', { name: /^Size over hours run at 18 mm, 0°\. Meets 130\.200/ }),
   ).toBeVisible()

@@ -1,4 +1,4 @@
-import { pointAt } from '../../session/session'
+import { pointAt, showChart } from '../../session/session'
 import type { Bar, Row } from '../../words/findings'
 import { inMicrons, size } from '../../words/numbers'
 import { words } from '../../words/words'
@@ -16,6 +16,7 @@ export function FindingRow({
   const point = () => {
     if (place) pointAt({ depthMm: place.depthMm, angleDegrees: place.axisDegrees, from: 'findings' })
   }
+  const isOverHours = row.id === 'outlook'
   const mark = row.verdict ? ` is-${row.verdict}` : ''
   return (
     <li className={`finding${mark}`} data-row={row.id} onPointerEnter={point}>
@@ -26,10 +27,11 @@ export function FindingRow({
             className="finding-name"
             onClick={() => {
               point()
+              if (isOverHours) showChart('hours')
               onOpen?.()
             }}
             onFocus={point}
-            title={words.findings.point(row.name)}
+            title={isOverHours ? words.hours.point : words.findings.point(row.name)}
           >
             {row.name}
           </button>

@@ -15,7 +15,7 @@ export const bore = {
       role: 'What the bore is here for',
       length: 'Length of the bore, mm',
       wall: 'Kind of wall',
-      plating: 'Plating on one wall, µm',
+      plating: 'Plating on one wall, the least it may be, µm',
       travelFrom: 'Rings run from, mm below the deck',
       travelTo: 'Rings run to, mm below the deck',
     },

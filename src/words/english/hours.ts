@@ -8,6 +8,7 @@ export const hours = {
     station: 'Station',
     stations: { first: (place: string) => `${place}, first at its limit`, other: (place: string) => place },
     list: (place: string) => `Surveys and hours at ${place}. Left and right arrow go from one to the next.`,
+    point: 'Show its size over the hours',
     unit: 'h run',
     lastSurvey: 'last survey',
     none: {

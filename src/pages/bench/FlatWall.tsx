@@ -12,12 +12,13 @@ import { BoreProfile, BoreSection, type FlatChartProps, useLastPlace } from './F
 import { FlatTabs } from './FlatTabs'
 import { type FlatBoxes, flatBoxes } from './flat-boxes'
 import { useFlatViews } from './flat-views'
+import { PaperCharts, paperBoxes, paperLetter } from './PaperCharts'
 import { useOnPaper } from './phone/use-layout'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
 import type { Size } from './use-size'
 
-/** The wall flat: map, section, profile or its course over hours, with tabs to choose by. On paper always the map. */
+/** The wall flat: map, section, profile or its course over hours, with tabs to choose by. On paper all but the course, and that where it was chosen. */
 export function FlatWall(props: {
   readonly bench: OnBench
   readonly grid: WallGrid | undefined
@@ -33,7 +34,7 @@ export function FlatWall(props: {
   const marking = useSession((state) => state.marking)
   const chosen = useSession((state) => state.chart)
   const shown = onPaper || marking ? 'map' : chosen
-  const views = useFlatViews(chosen !== 'map')
+  const views = useFlatViews(onPaper || chosen !== 'map')
   const [station, setStation] = useState<Place>()
   const last = useLastPlace()
   const place = useMemo(() => chartPlace({ survey, finding }, grid, last), [survey, finding, grid, last])
@@ -72,7 +73,13 @@ export function FlatWall(props: {
         ) : null}
       </div>
       <div id={`${id}-panel`} role="tabpanel" aria-labelledby={`${id}-${shown}`} className="flat-panel">
-        {shown === 'map' ? (
+        {onPaper ? (
+          <PaperCharts
+            map={map(paperBoxes.map)}
+            section={chart ? <BoreSection {...chart} letter={paperLetter} box={paperBoxes.section} /> : null}
+            profile={chart ? <BoreProfile {...chart} letter={paperLetter} box={paperBoxes.profile} /> : null}
+          />
+        ) : shown === 'map' ? (
           map(boxes.chart)
         ) : shown === 'hours' && grid ? (
           ofHours(boxes)

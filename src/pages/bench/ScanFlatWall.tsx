@@ -15,6 +15,7 @@ import { useLastPlace } from './FlatChart'
 import { FlatTabs } from './FlatTabs'
 import { flatBoxes } from './flat-boxes'
 import { useFlatViews } from './flat-views'
+import { PaperCharts, paperBoxes, paperLetter } from './PaperCharts'
 import { useLayout, useOnPaper } from './phone/use-layout'
 import { recordSurface } from './record-surface'
 import { drawnAtAngle, drawnAtLevel, nearestPlace } from './scan-place'
@@ -29,19 +30,29 @@ interface ScanFlatProps {
   readonly box: Size
 }
 
-/** The wall of a scan flat: map, section or profile, with tabs to choose by. On paper always the map. */
+/** The wall of a scan flat: map, section or profile, with tabs to choose by. On paper all of them. */
 export function ScanFlatWall({ bench, wall, paintOf, box }: ScanFlatProps) {
   const id = useId()
   const onPaper = useOnPaper()
   const marking = useSession((state) => state.marking)
   const chosen = useSession((state) => state.chart)
   const shown = onPaper || marking ? 'map' : chosen
-  const views = useFlatViews(shown !== 'map')
+  const views = useFlatViews(onPaper || shown !== 'map')
   const { grid, finding } = wall
   const paint = useMemo(() => paintOf(grid, finding.pair), [grid, finding.pair, paintOf])
   const boxes = flatBoxes(box, shown)
   const chart = { bench, wall, paint, box: boxes.chart, letter: boxes.letter }
+  const onSheet = { ...chart, letter: paperLetter }
   const panel = (): ReactNode => {
+    if (onPaper) {
+      return (
+        <PaperCharts
+          map={<ScanMap {...onSheet} box={paperBoxes.map} />}
+          section={views ? <ScanSection {...onSheet} views={views} box={paperBoxes.section} /> : null}
+          profile={views ? <ScanProfile {...onSheet} views={views} box={paperBoxes.profile} /> : null}
+        />
+      )
+    }
     if (shown === 'map') return <ScanMap {...chart} />
     if (!views) return null
     return (

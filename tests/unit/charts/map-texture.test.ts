@@ -18,8 +18,8 @@ describe('the hatch of the map', () => {
     }
   })
 
-  it('leaves no corner of the wall further than a pitch of 6 pixels from a line', () => {
-    const step = 6 * Math.SQRT2
+  it('leaves no corner of the wall further than a pitch of 1.2 mm, 96 pixels being an inch, from a line', () => {
+    const step = (1.2 / 25.4) * 96 * Math.SQRT2
     const across = starts.map(([x = 0]) => x)
     for (const [i, x] of across.entries()) expect(x - (across[i - 1] ?? left)).toBeCloseTo(step, 0)
     expect(left + width + height - (across.at(-1) ?? 0)).toBeLessThan(step + 0.1)

@@ -24,14 +24,29 @@ export interface BoreSceneProps extends BoreCameraProps {
   /** The bore in hand is drawn on this way. */
   readonly way?: WallWay | undefined
   readonly theme: Theme
+  /** Paper has neither shell nor near wall, and lines that print. */
+  readonly onPaper?: boolean
   readonly pointed: PointedPlace | undefined
   readonly next?: PointedPlace | undefined
 }
 
 /** The bore in hand, and those beside it, always in a row across the picture however it is turned. */
 export function BoreScene(props: BoreSceneProps) {
-  const { grid, ports, stations, surface, pair, exaggeration, theme, pointed, next, row, offsets, way } =
-    props
+  const {
+    grid,
+    ports,
+    stations,
+    surface,
+    pair,
+    exaggeration,
+    theme,
+    pointed,
+    next,
+    row,
+    offsets,
+    way,
+    onPaper = false,
+  } = props
   const geometries = useMemo(() => new WallGeometries(), [])
   const seen = useBoreCamera(props)
   const own = row?.bores[row.chosen]
@@ -54,9 +69,10 @@ export function BoreScene(props: BoreSceneProps) {
         way={way ?? own?.way}
         isoStepUm={isoStepOf(grid)}
         theme={theme}
+        onPaper={onPaper}
         pointed={pointed}
         next={next}
-        shell
+        shell={!onPaper}
         levelRings
         discs
       />
@@ -77,8 +93,9 @@ export function BoreScene(props: BoreSceneProps) {
             way={bore.way}
             isoStepUm={isPlain ? undefined : isoStepOf(bore.grid)}
             theme={theme}
+            onPaper={onPaper}
             pointed={row.isLinked ? pointed : undefined}
-            shell={!isPlain}
+            shell={!isPlain && !onPaper}
             levelRings={false}
             discs={!isPlain}
           />

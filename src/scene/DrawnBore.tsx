@@ -51,6 +51,7 @@ export function DrawnBore(props: DrawnBoreProps) {
     shell: hasShell,
     levelRings,
     discs: hasDiscs,
+    onPaper,
   } = props
   const { geometries } = props
   const paint = useBorePaint(props)
@@ -106,7 +107,7 @@ export function DrawnBore(props: DrawnBoreProps) {
           visible={hasDiscs}
         />
       </group>
-      <mesh {...mesh} geometry={glass} material={paint.wall.near} renderOrder={3} />
+      <mesh {...mesh} geometry={glass} material={paint.wall.near} renderOrder={3} visible={!onPaper} />
       <mesh {...mesh} geometry={proven} material={paint.wall.patches} renderOrder={4} />
       <mesh {...mesh} geometry={rings} material={paint.stroke.material} renderOrder={5} />
       <points {...mesh} geometry={squares} material={paint.pointer.material} renderOrder={7} />

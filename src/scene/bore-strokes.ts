@@ -22,7 +22,7 @@ export function limitStrokes({ middleMm, lengthMm, pair, levelsMm }: RingedBore)
       nearOpacity,
     })
     const opacity = role === 'new-max' ? 0.75 : 1
-    const fine = role === 'new-max' ? [] : levelsMm.map((depthMm) => at(depthMm, 0.9, 0.6, 0.22))
+    const fine = role === 'new-max' ? [] : levelsMm.map((depthMm) => at(depthMm, 0.95, 0.6, 0.22))
     return [...fine, ...mouths.map((depthMm) => at(depthMm, widthPx, opacity, opacity))]
   }
   return [

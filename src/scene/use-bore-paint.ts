@@ -19,6 +19,7 @@ export interface PaintedBore {
   /** Undefined: no iso-lines. */
   readonly isoStepUm: number | undefined
   readonly theme: Theme
+  readonly onPaper: boolean
   readonly pointed: PointedPlace | undefined
   /** The wall is the difference of two. */
   readonly isDifference: boolean
@@ -42,6 +43,7 @@ export function useBorePaint(bore: PaintedBore): BorePaint {
     exaggeration,
     isoStepUm = noIsoLinesUm,
     theme,
+    onPaper,
     pointed,
     way,
     isDifference,
@@ -68,6 +70,7 @@ export function useBorePaint(bore: PaintedBore): BorePaint {
   useEffect(() => {
     paint.shared.exaggeration.value = exaggeration
   }, [paint, exaggeration])
+  useEffect(() => paint.wall.setOnPaper(onPaper), [paint, onPaper])
   useEffect(() => paint.wall.setPointed(pointed?.depthMm), [paint, pointed])
   useEffect(() => invalidate())
   useFrame(({ size, viewport }) => {

@@ -73,7 +73,7 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
     return () => opened?.dispose()
   }, [])
 
-  const draw = () => {
+  const draw = (onPaper: boolean) => {
     const element = frame.current
     if (!element || !stage || stage === 'impossible') return undefined
     return stage.render(
@@ -89,6 +89,7 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         offsets,
         way: props.way,
         theme: props.theme,
+        onPaper,
         pointed: props.pointed,
         next: props.next,
         view: props.view,
@@ -113,9 +114,9 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
   }
 
   useEffect(() => {
-    parts.current.store = draw()
+    parts.current.store = draw(false)
   })
-  usePaperCopy(host, draw)
+  usePaperCopy({ frame, host, draw, remeasure: () => overlay.current?.remeasure() })
   useRemeasured(host, parts, overlay)
   return { host, impossible: stage === 'impossible' }
 }

@@ -7,6 +7,13 @@ import { wallSource } from './shader-sources'
 import type { SharedUniforms } from './shared-uniforms'
 import type { WallPalette } from './wall-palette'
 
+/** Width of iso-lines and between lines of the hatch, CSS pixels, and how strong iso-lines are, 0 to 1. */
+const lines = {
+  screen: { isoPx: 0.8, isoCover: 0.3, hatchPx: 6.5 },
+  // A quarter of a millimetre, and 1.2 mm.
+  paper: { isoPx: 0.95, isoCover: 0.6, hatchPx: 4.54 },
+}
+
 /** Stands for a limit that does not exist, µm. */
 const nowhereUm = 1e6
 
@@ -29,6 +36,8 @@ interface WallUniforms {
   readonly minJudged: IUniform<boolean>
   readonly isDifference: IUniform<boolean>
   readonly isoStepUm: IUniform<number>
+  readonly isoLine: IUniform<Vector2>
+  readonly hatchPx: IUniform<number>
   readonly pointedMm: IUniform<number>
   readonly tightColour: IUniform<Vector3>
   readonly looseColour: IUniform<Vector3>
@@ -55,6 +64,7 @@ export class WallMaterials {
     this.far = material(0, { side: BackSide, depthWrite: true })
     this.near = material(1, { side: FrontSide })
     this.patches = material(2, { side: BackSide })
+    this.setOnPaper(false)
   }
 
   setLook(look: WallLook): void {
@@ -77,6 +87,13 @@ export class WallMaterials {
     colourVector(palette.glass, this.#own.glassColour.value)
   }
 
+  /** Lines as paper needs them, or as a screen does. */
+  setOnPaper(onPaper: boolean): void {
+    const { isoPx, isoCover, hatchPx } = onPaper ? lines.paper : lines.screen
+    this.#own.isoLine.value.set(isoPx, isoCover)
+    this.#own.hatchPx.value = hatchPx
+  }
+
   /** Depth to mark all round, mm; undefined for none. */
   setPointed(depthMm: number | undefined): void {
     this.#own.pointedMm.value = depthMm ?? -1
@@ -95,6 +112,8 @@ function wallUniforms(): WallUniforms {
     minJudged: { value: false },
     isDifference: { value: false },
     isoStepUm: { value: 1 },
+    isoLine: { value: new Vector2() },
+    hatchPx: { value: 1 },
     pointedMm: { value: -1 },
     tightColour: { value: new Vector3() },
     looseColour: { value: new Vector3() },

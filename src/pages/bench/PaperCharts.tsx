@@ -3,9 +3,9 @@ import type { Size } from './use-size'
 
 /** How the flat views stand on a sheet of paper, CSS pixels: the map as wide as the picture, the others side by side. */
 export const paperBoxes = {
-  map: { width: 592, height: 224 },
-  section: { width: 286, height: 212 },
-  profile: { width: 294, height: 212 },
+  map: { width: 592, height: 190 },
+  section: { width: 286, height: 200 },
+  profile: { width: 294, height: 200 },
 } as const satisfies Record<string, Size>
 
 /** About as wide as a letter of a label is on paper. */

@@ -1,5 +1,5 @@
 import './compare.css'
-import { type CSSProperties, type ReactNode, useEffect } from 'react'
+import { type ReactNode, useEffect } from 'react'
 import { exaggerationEndOfJob, exaggerationOfJob } from '../../job/selectors'
 import { letFingerTurn, pointAt } from '../../session/session'
 import { words } from '../../words/words'
@@ -67,13 +67,6 @@ const pictureHeights = {
   alone: { desk: 560, two: 480, one: 372 },
 }
 
-/** What a sheet of A4 has between its margins, CSS pixels. */
-const paperWidth = 690
-
-function styleOf({ width }: Size): CSSProperties & { readonly '--paper-zoom': number } {
-  return { '--paper-zoom': Math.min(1, paperWidth / width) }
-}
-
 function Walls({ on, picture, paintOf }: CompareProps & { readonly on: OnCompare }) {
   const layout = useLayout()
   const [ref, size] = useSize()
@@ -88,7 +81,7 @@ function Walls({ on, picture, paintOf }: CompareProps & { readonly on: OnCompare
       {walls.length < 2 ? <p className="aside">{words.compare.tooFew}</p> : null}
       {picture && box && wall ? (
         <>
-          <div className="picture-box" style={styleOf(box)}>
+          <div className="picture-box">
             {picture(layout === 'one' ? { walls: [wall], inHand: 0 } : { walls, inHand }, box)}
           </div>
           <Controls on={on} />

@@ -31,7 +31,7 @@ float linesAt(float value, float slope, float width) {
 // Cover of 45° hatching, lines about `pixels` CSS pixels apart. `slope` is that of (x + y) / circumference.
 float hatchAt(vec2 place, float circumference, float slope, float pixels) {
   float marks = marksPerUnit(slope, pixels);
-  return linesAt((place.x + place.y) / circumference * marks, slope * marks, 0.9);
+  return linesAt((place.x + place.y) / circumference * marks, slope * marks, 0.95);
 }
 
 // Device pixels per mm of the surface, as a matrix: screen step = toScreen · step on the surface.

@@ -10,6 +10,8 @@ uniform bool minJudged;   // false: the min is only drawn
 uniform bool fadesBetween; // false: on its way between walls drawn at random, none of them a survey's
 uniform bool isDifference; // of two walls: no limits, only a doubt about none, the outer doubt edges
 uniform float isoStepUm;  // step of the iso-lines on the diameter, µm; 0 for none
+uniform vec2 isoLine;     // x width in CSS pixels, y cover 0…1
+uniform float hatchPx;    // between lines of the hatch, CSS pixels, as near as its powers of two come
 uniform float pointedMm;  // depth pointed at, mm; below 0 for none
 uniform vec3 tightColour; // sRGB as written, below the min
 uniform vec3 looseColour; // sRGB as written, above the max
@@ -122,7 +124,7 @@ vec3 over(vec3 under, vec3 top, float cover) {
 // Wall that nobody measured: a faint trace of the drawn shape under the hatch, and nothing else.
 vec3 hatchedWall(Spot spot, Judged judged, vec3 ground) {
   vec3 faint = mix(ground, paperColour, 0.62);
-  return over(faint, inkColour, 0.42 * hatchAt(spot.place, PI * middleMm, judged.hatchSlope, 6.5));
+  return over(faint, inkColour, 0.42 * hatchAt(spot.place, PI * middleMm, judged.hatchSlope, hatchPx));
 }
 
 // Dots where a limit is too close to call, and the dashed crossing of that limit.
@@ -147,14 +149,14 @@ vec3 withinDoubt(Judged judged, Spot spot, vec3 ground, float standsOut) {
 
 // Measured wall: ramp, iso-lines, doubt; strong colour and a firm border where proven.
 vec3 measuredWall(Spot spot, Judged judged, vec3 ground, out float patchCover) {
-  float iso = isoStepUm > 0.0 ? linesAt(spot.deviation / isoStepUm, judged.deviationSlope / isoStepUm, 0.8) : 0.0;
+  float iso = isoStepUm > 0.0 ? linesAt(spot.deviation / isoStepUm, judged.deviationSlope / isoStepUm, isoLine.x) : 0.0;
   float above = judged.nearProvenAbove ? clamp(0.5 + judged.pastMax / judged.pastMaxSlope, 0.0, 1.0) : 0.0;
   float below = judged.nearProvenBelow ? clamp(0.5 + judged.pastMin / judged.pastMinSlope, 0.0, 1.0) : 0.0;
   float border = max(
     judged.nearProvenAbove ? lineAt(judged.pastMax, judged.pastMaxSlope, 2.2) : 0.0,
     judged.nearProvenBelow ? lineAt(judged.pastMin, judged.pastMinSlope, 2.2) : 0.0
   );
-  vec3 lined = over(ground, inkColour, 0.3 * iso);
+  vec3 lined = over(ground, inkColour, isoLine.y * iso);
   patchCover = 0.0;
   if (isBetween()) return lined;
   if (isDifference) {

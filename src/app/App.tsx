@@ -15,7 +15,7 @@ import { words } from '../words/words'
 import { Bar } from './Bar'
 import { CrashGuard } from './CrashGuard'
 import { DropTarget } from './DropTarget'
-import { type Desk, desk, nameOr } from './desk'
+import { type Desk, desk, goToPage, nameOr } from './desk'
 import { FirstPage } from './FirstPage'
 import { markFirstNumbers } from './first-marks'
 import { InFront } from './InFront'
@@ -39,6 +39,11 @@ const ComparePage = lazy(async () => {
 /** Fetched when somebody opens it. */
 const WhatIf = lazy(async () => ({ default: (await import('./WhatIf')).WhatIf }))
 
+const ShowPage = lazy(async () => {
+  const { ShowPage } = await import('./ShowPage')
+  return { default: ShowPage }
+})
+
 /** The whole page. */
 export function App() {
   const shows = useStore(desk, (state) => state.shows)
@@ -50,18 +55,7 @@ export function App() {
   return (
     <>
       <CrashGuard key={shows}>
-        {shows === 'shelf' ? (
-          <ShelfLater />
-        ) : shows === 'first-page' ? (
-          <FirstPage />
-        ) : (
-          <>
-            <Bar />
-            <NotKept />
-            <PenLine />
-            <JobPage />
-          </>
-        )}
+        {shows === 'shelf' ? <ShelfLater /> : shows === 'first-page' ? <FirstPage /> : <JobPage />}
       </CrashGuard>
       {/* Questions and files that are dropped are answered where the page is not. */}
       <CrashGuard>
@@ -79,11 +73,25 @@ function titleOf(shows: Desk['shows'], name: string): string {
 
 function JobPage() {
   const page = useStore(session, (state) => state.page)
-  if (page === 'bench') return <BenchPage />
+  const later = (children: ReactNode) => (
+    <Suspense fallback={<main className="opening">{words.app.loading}</main>}>{children}</Suspense>
+  )
+  // The owner sees the job alone; what keeps it from being kept is said all the same.
+  if (page === 'show') {
+    return (
+      <>
+        <NotKept />
+        {later(<ShowPage />)}
+      </>
+    )
+  }
   return (
-    <Suspense fallback={<main className="opening">{words.app.loading}</main>}>
-      <ComparePage />
-    </Suspense>
+    <>
+      <Bar />
+      <NotKept />
+      <PenLine />
+      {page === 'bench' ? <BenchPage /> : later(<ComparePage />)}
+    </>
   )
 }
 
@@ -117,7 +125,14 @@ function BenchPage() {
             paintOf={paintOf}
             saveChart={saveChart}
             simulation={<SimulationCheck />}
-            findingsActions={<SendButton className="button" />}
+            findingsActions={
+              <>
+                <button type="button" className="button" onClick={() => goToPage('show')}>
+                  {words.pages.explain}
+                </button>
+                <SendButton className="button" />
+              </>
+            }
           />
         </WhatIfSlot.Provider>
       </PhotographsSlot.Provider>

@@ -80,7 +80,10 @@ function NarrowMenu({ layout }: { readonly layout: Layout }) {
   const pages: MenuItem[] =
     layout === 'two' || page !== 'bench'
       ? []
-      : [{ label: words.pages.compare, pick: () => goToPage('compare') }]
+      : (['compare', 'show'] as const).map((name) => ({
+          label: words.pages[name],
+          pick: () => goToPage(name),
+        }))
   const steps: MenuItem[] =
     layout === 'two'
       ? []

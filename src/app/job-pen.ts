@@ -47,6 +47,8 @@ export interface PenOptions {
   readonly onTaken: (id: string) => Promise<void>
   /** Another tab has taken the job over. */
   readonly onLost: (id: string) => Promise<Lost>
+  /** This tab only looks on: it takes no pen unless it is asked to take one over. */
+  readonly looksOn?: boolean
   /** How long the other tab gets to answer, ms. */
   readonly patience?: number
 }
@@ -157,6 +159,7 @@ export function createJobPen(options: PenOptions): JobPen {
       release()
       const of: Turn = { id }
       turn = of
+      if (options.looksOn) return set({ kind: 'following' })
       if (!locks) return set({ kind: 'unguarded' })
       const granted = await request(of, { ifAvailable: true }).catch(() => undefined)
       if (turn !== of) return

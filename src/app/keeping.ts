@@ -8,6 +8,7 @@ import { noteChange } from './copy-reminder'
 import { createJobPen, type Lost } from './job-pen'
 import { askToPersist } from './persistence'
 import { createSaveLoop } from './save-loop'
+import { isSecondWindow } from './second-window-name'
 import { shelf } from './shelf-here'
 
 const now = () => new Date()
@@ -24,6 +25,7 @@ export const jobPen = createJobPen({
   onSaved: (id) => void follow(id),
   onTaken: goOnWith,
   onLost: saveWhatIsLeft,
+  looksOn: isSecondWindow(),
 })
 
 jobPen.state.subscribe(({ kind }) => {

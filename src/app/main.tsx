@@ -7,6 +7,7 @@ import { saveLoop, watchOverJob } from './keeping'
 import { keepAids } from './kept-aids'
 import { keepHand } from './kept-hand'
 import { listenForKeyList, listenForUndo } from './page-keys'
+import { tokenOfTwo } from './second-window-name'
 import { applyTheme } from './theme'
 
 const root = document.getElementById('root')
@@ -28,6 +29,7 @@ createRoot(root).render(
   </StrictMode>,
 )
 void startDesk()
+if (tokenOfTwo() !== undefined) void import('./second-window').then(({ joinTwo }) => joinTwo())
 if (window.showDirectoryPicker !== undefined) {
   void import('./folder-copies').then(({ startFolderCopies }) => startFolderCopies())
 }

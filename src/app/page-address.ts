@@ -1,11 +1,12 @@
-import type { PageName } from '../session/session'
+import { type PageName, pageNames } from '../session/session'
 import { type ExampleName, exampleAddress } from './examples'
 
 const field = 'page'
 
 /** The page that the fragment of an address asks for. */
 export function pageIn(fragment: string): PageName {
-  return new URLSearchParams(fragment.replace(/^#/, '')).get(field) === 'compare' ? 'compare' : 'bench'
+  const asked = new URLSearchParams(fragment.replace(/^#/, '')).get(field)
+  return pageNames.find((name) => name === asked) ?? 'bench'
 }
 
 /** The fragment of an example, and of any page but the bench; empty where it need say nothing. */

@@ -32,6 +32,21 @@ const longestStep = 0.1
 /** Planes that cut off what is too near or too far need not follow a change as small as this, mm. */
 const trifle = 0.1
 
+/** A place of the wall to look at, or the whole wall on a side, or straight down the bore. */
+export interface PlaceAim {
+  readonly from: 'side' | 'above'
+  /** Degrees clockwise seen from the deck; the front where absent. */
+  readonly angleDegrees?: number
+  readonly depthMm?: number
+  /** Of the bore that is looked at. */
+  readonly lengthMm: number
+}
+
+/** How much nearer a place is looked at than the whole bore. */
+const nearer = 0.72
+/** Seconds that a move takes, about: by a button, and while somebody listens. */
+const pace = { button: 0.16, told: 0.5 }
+
 /** The eye stands opposite the side it looks at, so that this side is the far wall. */
 function aimAt(name: Exclude<ViewName, 'free'>): Aim {
   if (name === 'above') return { azimuth: Math.PI, polar: 0 }
@@ -65,7 +80,7 @@ export class BoreCamera {
     this.#camera = camera
     this.#around = around
     this.#controls = new CameraControls(camera, element)
-    this.#controls.smoothTime = 0.16
+    this.#controls.smoothTime = pace.button
     this.#controls.draggingSmoothTime = 0.04
     this.#controls.minPolarAngle = 0
     this.#controls.maxPolarAngle = (115 * Math.PI) / 180
@@ -120,6 +135,18 @@ export class BoreCamera {
     this.#goTo({ azimuth: this.#nearest(aim.azimuth), polar: aim.polar }, eased)
   }
 
+  /** Goes to a place, slowly enough to be followed by the eye. */
+  lookAt({ from, angleDegrees = 0, depthMm, lengthMm }: PlaceAim, eased: boolean): void {
+    const angle = (angleDegrees * Math.PI) / 180
+    const aim = from === 'above' ? aimAt('above') : { azimuth: Math.PI - angle, polar: sidePolar }
+    const azimuth = this.#nearest(aim.azimuth)
+    const whole = this.#goTo({ azimuth, polar: aim.polar }, eased, pace.told)
+    if (from === 'above' || depthMm === undefined) return
+    const transition = this.#eases(eased)
+    void this.#controls.setTarget(0, (lengthMm / 2 - depthMm) / 2, 0, transition)
+    void this.#controls.dollyTo(whole * nearer, transition)
+  }
+
   /** The whole bore along a line of sight, at once. */
   lookAlong(aim: Aim): void {
     this.#goTo(aim, false)
@@ -166,7 +193,8 @@ export class BoreCamera {
     this.#controls.dispose()
   }
 
-  #goTo(aim: Aim, eased: boolean): void {
+  /** Gives the distance that it goes to, mm. */
+  #goTo(aim: Aim, eased: boolean, seconds: number = pace.button): number {
     const { distance, shiftUp } = fitCamera(this.#bores, aim, {
       width: this.#width,
       height: this.#height,
@@ -175,6 +203,7 @@ export class BoreCamera {
       corners: this.#around.corners(),
     })
     const transition = this.#eases(eased)
+    this.#controls.smoothTime = seconds
     this.#controls.minDistance = distance * 0.25
     this.#controls.maxDistance = distance * 3
     void this.#controls.rotateTo(aim.azimuth, aim.polar, transition)
@@ -182,6 +211,7 @@ export class BoreCamera {
     void this.#controls.setFocalOffset(0, -shiftUp, 0, transition)
     void this.#controls.dollyTo(distance, transition)
     this.#around.invalidate()
+    return distance
   }
 
   #eases(wanted: boolean): boolean {

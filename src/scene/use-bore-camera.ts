@@ -3,7 +3,7 @@ import { useEffect, useMemo, useRef, useState } from 'react'
 import { PerspectiveCamera } from 'three'
 import type { LimitPair } from '../core/findings'
 import type { WallGrid } from '../core/surface/wall-grid'
-import { BoreCamera, type ViewName } from './bore-camera'
+import { BoreCamera, type PlaceAim, type ViewName } from './bore-camera'
 import { boreExtent } from './bore-extent'
 import { type BoreRow, drawnAt } from './bore-row'
 import type { Margins } from './camera-fit'
@@ -15,6 +15,8 @@ export interface PictureAim {
   readonly name: ViewName
   readonly turn: number
   readonly zoom?: number
+  /** With a free view: a place to go to. A new object is gone to anew. */
+  readonly at?: PlaceAim
 }
 
 export interface BoreCameraProps {
@@ -83,14 +85,16 @@ export function useBoreCamera(props: BoreCameraProps): PictureView {
   useEffect(() => eye.current?.setOneFingerTurns(oneFingerTurns, element), [oneFingerTurns, element])
 
   useEffect(() => {
-    const { name, zoom = 0 } = latest.current.view
+    const { name, zoom = 0, at } = latest.current.view
     eye.current?.resize(size.width, size.height)
+    if (shown.current && at) eye.current?.lookAt(at, false)
     if (shown.current && name !== 'free' && zoom === 0) eye.current?.fit(false)
   }, [size])
 
   useEffect(() => {
-    const { name, zoom = 0 } = latest.current.view
+    const { name, zoom = 0, at } = latest.current.view
     eye.current?.setExtent(extent)
+    if (shown.current && at) eye.current?.lookAt(at, true)
     if (shown.current && name !== 'free' && zoom === 0) eye.current?.fit(true)
   }, [extent])
 
@@ -116,6 +120,7 @@ function follow(eye: BoreCamera, before: PictureAim | undefined, view: PictureAi
   const zoom = view.zoom ?? 0
   const chosen = view.name !== before?.name || (view.turn === 0 && zoom === 0)
   if (view.name === 'free' && !before) eye.show('front', false)
+  if (view.at && view.at !== before?.at) eye.lookAt(view.at, before !== undefined)
   if (view.name !== 'free' && chosen) eye.show(view.name, before !== undefined)
   const from = chosen || !before ? { turn: 0, zoom: 0 } : before
   const turns = view.turn - from.turn

@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla'
+import { showStep } from './showing'
 
 /** Where a person points, and from which part of the page: every part lights the same place. */
 export interface Pointed {
@@ -75,7 +76,8 @@ export interface PartsShown {
 }
 
 /** The ways to stand before a job. */
-export type PageName = 'bench' | 'compare'
+export const pageNames = ['bench', 'compare', 'show'] as const
+export type PageName = (typeof pageNames)[number]
 
 /** Which station comes next: all of a bore first, or all bores at a level first. */
 export type EntryOrder = 'bore-by-bore' | 'level-by-level'
@@ -186,6 +188,7 @@ export function showPage(page: PageName) {
 
 /** Starts over for another job; the view, the hand and what helps it stay. */
 export function startSession() {
+  showStep(0)
   set(({ view, leftHanded, entryOrder, aids }) => ({ ...start, view, leftHanded, entryOrder, aids }))
 }
 

@@ -1,7 +1,8 @@
 import type { KnownDecision } from '../core/decision/decision'
 import type { Change } from '../core/decision/what-would-change'
 import { dayText } from './day-text'
-import { plain, size } from './numbers'
+import { plain } from './numbers'
+import { oversizeText } from './oversize'
 import type { OwnerEvidence } from './owner-evidence'
 import { lookAt, type OwnerPart } from './owner-step'
 import { ownerWords } from './owner-words'
@@ -39,7 +40,7 @@ const hours = (value: number) => plain(Math.floor(value), 0)
 function suggestion({ outcome, checkAtHours, oversizeMm }: KnownDecision): string {
   const said = ownerWords.advice
   if (outcome === 'run-on' && checkAtHours !== undefined) return said.runOnBy(hours(checkAtHours))
-  if (outcome === 'bore-oversize' && oversizeMm !== undefined) return said.boreTo(size(oversizeMm))
+  if (outcome === 'bore-oversize' && oversizeMm !== undefined) return said.boreTo(oversizeText(oversizeMm))
   return said.outcomes[outcome]
 }
 

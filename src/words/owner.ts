@@ -4,7 +4,7 @@ import { blockSentence } from './block'
 import { plain } from './numbers'
 import { adviceStep } from './owner-advice'
 import { causesStep } from './owner-causes'
-import { ownerEvidence } from './owner-evidence'
+import { type OwnerEvidence, ownerEvidence } from './owner-evidence'
 import { usedStep } from './owner-limits'
 import type { OwnerPart, OwnerStep } from './owner-step'
 import { sureStep } from './owner-sure'
@@ -15,7 +15,7 @@ import { ownerWords } from './owner-words'
 export type OwnerDrawing = { readonly exaggeration: number } | 'flat'
 
 /**
- * What the owner of a bore is told, from what its readings prove: seven things, one without readings. Every figure is
+ * What the owner of a bore is told, from what its readings prove: seven things, without readings up to three. Every figure is
  * one of the findings, or what a share leaves of the whole; nothing is said for sure that the figures leave open.
  */
 export function ownerTalk(
@@ -24,8 +24,8 @@ export function ownerTalk(
   finding: BoreFinding,
   drawing: OwnerDrawing,
 ): readonly OwnerStep[] {
-  if (!finding.stations.some(({ counted }) => counted)) return [headed(nothingStep())]
   const evidence = ownerEvidence(measured, findings, finding)
+  if (!finding.stations.some(({ counted }) => counted)) return withoutSizes(evidence)
   const steps = termsOnce(
     [
       seenStep(drawing),
@@ -48,9 +48,23 @@ function headed(part: OwnerPart): OwnerStep {
   return { ...part, heading: ownerWords.topics[part.topic] }
 }
 
-function nothingStep(): OwnerPart {
-  const look = { from: 'side', beside: false } as const
-  return { topic: 'seen', sentence: ownerWords.nothing, beside: [], look, rows: [] }
+/** Without a size: what was seen on the wall, and what follows from that alone. */
+function withoutSizes(evidence: OwnerEvidence): readonly OwnerStep[] {
+  const { bore, finding, decision } = evidence
+  const isScanned = (bore.scans?.length ?? 0) > 0
+  const first: OwnerPart = {
+    topic: 'seen',
+    sentence: isScanned ? ownerWords.scanned : ownerWords.nothing,
+    beside: [],
+    look: { from: 'side', beside: false },
+    rows: [],
+  }
+  const isMarked = finding.surface.some(({ stop }) => stop !== undefined)
+  return termsOnce(
+    [first, ...(isMarked ? [usedStep(evidence)] : []), ...(decision.known ? [adviceStep(evidence)] : [])].map(
+      headed,
+    ),
+  )
 }
 
 function seenStep(drawing: OwnerDrawing): OwnerPart {

@@ -1,6 +1,13 @@
 /** Bores and surveys side by side, their difference, and a bore through time. */
 export const compare = {
-  pages: { label: 'Pages', bench: 'Bench', compare: 'Compare', toBench: 'Back to the bench' },
+  pages: {
+    label: 'Pages',
+    bench: 'Bench',
+    compare: 'Compare',
+    show: 'Show',
+    toBench: 'Back to the bench',
+    explain: 'Explain to the owner',
+  },
   compare: {
     title: 'Compared',
     lead: 'Two to eight, all drawn alike: one exaggeration, one view, one place pointed at.',

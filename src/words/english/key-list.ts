@@ -42,6 +42,14 @@ export const keyList = {
         ],
       },
       {
+        name: 'Show',
+        keys: [
+          ['arrows, Page Up, Page Down, Space', 'From one sentence to the next, and back'],
+          ['Home, End', 'First and last'],
+          ['Escape', 'Back to what is said; then to the bench'],
+        ],
+      },
+      {
         name: 'The flat map and the charts',
         keys: [['arrows', 'From reading to reading']],
       },

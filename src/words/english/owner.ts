@@ -11,7 +11,6 @@ type NoVerdict = Extract<BoreVerdict, { readonly known: false }>['why']
  * here. Causes are things to check, never findings.
  */
 export const owner = {
-  title: (bore: string) => `Bore ${bore}, for the owner`,
   topics: {
     seen: 'What you see',
     now: 'New, and now',
@@ -22,6 +21,8 @@ export const owner = {
     causes: 'Why, and how to slow it',
   },
   nothing: 'Nothing was measured in this bore yet, so there is nothing to tell.',
+  /** Radii alone: a form without a size. */
+  scanned: 'The shape of this bore was scanned but its size was not measured, so nobody can tell its wear.',
   seen: {
     /** A hair of the head is about 70 µm thick: common practice, no published source. */
     hair: 'A human hair is about 70 µm thick; a µm is a thousandth of a millimetre.',
@@ -169,7 +170,7 @@ export const owner = {
       `We suggest running it as it is, and measuring it again by ${hours} h of running.`,
     runOnDay: (day: string) => `At the hours it runs each week, that is on ${day}.`,
     boreTo: (oversize: string) =>
-      `We suggest boring it out by ${oversize} mm [oversize], with a piston to suit.`,
+      `We suggest boring it out by ${oversize} [oversize], with a piston to suit.`,
     undecided: {
       'for-comparison': 'This one is here to compare with, so there is nothing to suggest.',
       'earlier-survey': 'This is how it was, so there is nothing to suggest.',
@@ -239,8 +240,6 @@ export const owner = {
     slowRust: 'To slow it: oil the wall before it stands, and keep it dry.',
   },
   show: {
-    page: 'For the owner',
-    explain: 'Explain to the owner',
     bore: 'Bore',
     step: (number: number, all: number) => `${number} of ${all}`,
     steps: 'What is told',
@@ -250,15 +249,16 @@ export const owner = {
     leave: 'Close',
     fullScreen: 'Full screen',
     endFullScreen: 'End full screen',
+    fullScreenRefused: 'The browser does not give this page the whole screen.',
+    wall: 'The wall of the bore',
     otherWindow: 'Show on another screen',
     otherWindowBlocked: 'The browser opened no second window. Allow windows of this page, then try again.',
     follows: 'This window follows the bench.',
     turn: 'Turn it by hand',
     turnBack: 'Back to what is said',
-    turning: 'Turn it with a finger or the mouse, or by these buttons.',
+    turning: 'Turn it with a finger or the mouse, or by the buttons.',
     behind: 'The figures behind it',
     flat: 'This browser draws no 3D picture here. The map shows the same wall, unrolled.',
     keys: 'Arrow keys, Page Up and Page Down, or Space go from one sentence to the next; Escape closes.',
-    used: (bore: string) => `Bore ${bore}`,
   },
 }

@@ -58,8 +58,11 @@ function isOwn(figure: string, text: string, finding: BoreFinding, known: Readon
   )
 }
 
+/** Those of E hold a scan of radii and no size. */
+const measuredFiles = scenarioFiles.filter((file) => !file.startsWith('E-'))
+
 describe('what the owner is told of each scenario', () => {
-  const all = scenarioFiles.flatMap((file) => {
+  const all = measuredFiles.flatMap((file) => {
     const job = scenario(file)
     return talksOf(job).map(({ finding, steps }) => ({ file, job, finding, steps, bore: finding.boreName }))
   })
@@ -150,7 +153,7 @@ describe('what the owner is told', () => {
   })
 
   it('gives causes as things to check, and three at most', () => {
-    for (const file of scenarioFiles) {
+    for (const file of measuredFiles) {
       const causes = step(talkOf(file), 'causes')
       expect(causes.sentence).toBe(ownerWords.causes.lead)
       expect(causes.beside.length).toBeLessThanOrEqual(4)
@@ -177,6 +180,32 @@ describe('what the owner is told', () => {
     const compared = findings.bores.find(({ role }) => role === 'for-comparison')
     const steps = compared && ownerTalk(job, findings, compared, { exaggeration: 500 })
     expect(steps && step(steps, 'advice').sentence).toBe(ownerWords.advice.undecided['for-comparison'])
+  })
+
+  it('tells of a scan that it gives no size, and of a mark all the same', () => {
+    expect(textsOf(talkOf('E-scuff-scan-72.json'))).toEqual([ownerWords.scanned])
+    const marked = talkOf('E-scuff-scan-72.json', (job) => ({
+      ...job,
+      bores: job.bores.map((bore) => ({
+        ...bore,
+        surveys: bore.surveys.map((survey) => ({
+          ...survey,
+          surfaceFindings: [
+            {
+              id: 'flake',
+              kind: 'flaking',
+              shape: 'patch',
+              fromDepthMm: 20,
+              toDepthMm: 30,
+              fromDegrees: 10,
+              toDegrees: 30,
+            } as const,
+          ],
+        })),
+      })),
+    }))
+    expect(marked.map(({ topic }) => topic)).toEqual(['seen', 'used', 'advice'])
+    expect(step(marked, 'used').sentence).toMatch(/^The hard coat flakes at 20 to 30 mm, 10° to 30°/)
   })
 
   it('judges nothing without limits', () => {
@@ -212,7 +241,7 @@ describe('what the owner is told', () => {
 
   it('holds for jobs with parts left out and sizes moved: whole sentences, no figure but those of inspect (seed 20261125)', () => {
     const jobs = fc.record({
-      file: fc.constantFrom(...scenarioFiles),
+      file: fc.constantFrom(...measuredFiles),
       shiftMm: fc.double({ min: -0.08, max: 0.08, noNaN: true }),
       withLimits: fc.boolean(),
       withHours: fc.boolean(),

@@ -68,7 +68,7 @@ export function scanPassages(scans: readonly InspectedScan[]): Passage[] {
 export function scanEntries(scans: readonly InspectedScan[]) {
   return scans.map((one) => {
     const { bore, scan, name, marks } = one
-    if (!marks) return { bore: bore.id, scan: scan.id, name, marks: null }
+    if (!marks) return { bore: bore.id, scan: scan.id, name, marks: null, cleaned: null }
     const { map: _, ...found } = marks.found
     return { bore: bore.id, scan: scan.id, name, ...found, cleaned: cleanedOf(one, scans)?.compared ?? null }
   })

@@ -54,7 +54,7 @@ export function seenMarks(
 
 /**
  * Marks wider than lines, their pieces joined that a line parts. Of two signs that lie in one
- * another the wider is the mark, and what is within it its lines.
+ * another the one with more wall is the mark, and what is within it its lines.
  */
 function wideMarks(
   map: WorkingMap,
@@ -70,7 +70,7 @@ function wideMarks(
       !wide.some(
         (other) =>
           other.region.sign !== region.sign &&
-          other.region.box.wide > region.box.wide &&
+          other.region.core.length > region.core.length &&
           shareWithin(region, other.box, map.columns) > 0.5,
       ),
   )

@@ -66,6 +66,7 @@ describe.each(['E-scuff-scan-72.json', 'E-scuff-scan-360.json'])(
 describe('the scores of the invented scan at 360 angles', () => {
   it('are found, three along each smear, each a degree or two wide and running further than the smear', () => {
     const { marks } = marksOf('E-scuff-scan-360.json')
+    expect(marks).toHaveLength(17)
     for (const { at, scores } of smears) {
       const smear = marks.findIndex(
         ({ sign, bridge, ...mark }) =>

@@ -44,27 +44,24 @@ export function BoringFields({ spec, bore }: { readonly spec: Spec; readonly bor
 
 function WallFields({ boreId, wall }: { readonly boreId: string; readonly wall: Wall }) {
   const said = pistonWords.panel
+  const keep = (next: Wall) => perform(words.changes.wall, (job) => setBore(job, boreId, { wall: next }))
   const choice = (
-    field: 'mayBeBored' | 'mayBeHoned',
+    field: 'mayBeBored' | 'mayBeHoned' | 'liner',
     label: string,
-    usual: string,
+    unsaid: string,
     texts: { readonly yes: string; readonly no: string },
   ) => {
-    const { [field]: allowed, ...rest } = wall
-    const keep = (value: string) => {
-      const next: Wall = value === '' ? rest : { ...rest, [field]: value === 'yes' }
-      return perform(words.changes.wall, (job) => setBore(job, boreId, { wall: next }))
-    }
+    const { [field]: answer, ...rest } = wall
     return (
       <ChoiceField
         label={label}
-        value={allowed === undefined ? '' : allowed ? 'yes' : 'no'}
+        value={answer === undefined ? '' : answer ? 'yes' : 'no'}
         options={[
-          { value: '', text: usual },
+          { value: '', text: unsaid },
           { value: 'yes', text: texts.yes },
           { value: 'no', text: texts.no },
         ]}
-        onChoose={keep}
+        onChoose={(value) => keep(value === '' ? rest : { ...rest, [field]: value === 'yes' })}
       />
     )
   }
@@ -72,8 +69,9 @@ function WallFields({ boreId, wall }: { readonly boreId: string; readonly wall: 
     <Sentence
       template={said.wall}
       fields={{
-        bored: choice('mayBeBored', said.labels.bored, said.asUsual.bored, said.mayBeBored),
-        honed: choice('mayBeHoned', said.labels.honed, said.asUsual.honed, said.mayBeHoned),
+        bored: choice('mayBeBored', said.labels.bored, said.unsaid.bored, said.mayBeBored),
+        honed: choice('mayBeHoned', said.labels.honed, said.unsaid.honed, said.mayBeHoned),
+        liner: choice('liner', said.labels.liner, words.app.notRecorded, said.liner),
       }}
     />
   )

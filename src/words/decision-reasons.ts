@@ -2,7 +2,7 @@ import type { KnownDecision } from '../core/decision/decision'
 import type { DecisionFacts, FactName } from '../core/decision/decision-facts'
 import type { Evidence } from '../core/decision/evidence'
 import { roomToHoneMm } from '../core/decision/facts-of'
-import { surfaceMeaning } from '../core/decision/surface-fact'
+import { isScannedUncleaned, surfaceMeaning } from '../core/decision/surface-fact'
 import type { BoreFinding, Place, ShapeFinding } from '../core/findings'
 import type { OvalityRule, TaperRule } from '../core/measured'
 import type { ClearanceEnd, Fit } from '../core/piston/fits'
@@ -79,13 +79,13 @@ function figuresOf(
   }
 }
 
-/** The surface findings that have this meaning, each with its place. */
+/** The surface findings that have this meaning, each with its place; stuck metal that only a scan tells of. */
 function surfaceText({ finding, bore }: Evidence, is: DecisionFacts[FactName]): string {
-  return words.app.and(
-    finding.surface
-      .filter((found) => surfaceMeaning(found, bore) === is)
-      .map((found) => words.surface.place(words.surface.kinds[found.kind], surfacePlaceText(found))),
-  )
+  const found = finding.surface
+    .filter((one) => surfaceMeaning(one, bore) === is)
+    .map((one) => words.surface.place(words.surface.kinds[one.kind], surfacePlaceText(one)))
+  const isByScan = is === 'covered' && isScannedUncleaned(bore)
+  return words.app.and(isByScan ? [...found, decisionWords.scannedUncleaned] : found)
 }
 
 function sizeText(

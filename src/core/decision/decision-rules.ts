@@ -41,7 +41,7 @@ const noneOver = ['inside', 'too-close', 'open', 'no-limit'] as const
 
 /**
  * The rules of the decision in their order: the first that applies decides. What ends a bore whatever its size comes
- * first, then whether the readings can be built on, what lies on the wall, the limits, what is too close to call, the
+ * first, then what lies on the wall, whether the readings can be built on, the limits, what is too close to call, the
  * piston, the outlook; a bore that none of these stops runs on. Own order, after common practice: look before
  * measuring, and measure again before metal is cut (no published source).
  */
@@ -57,10 +57,10 @@ export const decisionRules: readonly DecisionRule[] = [
     all: { surface: ['marked'], honing: ['not-allowed'], oversize: ['none-given', 'not-allowed'] },
     outcome: 'replace-or-sleeve',
   },
+  { id: 'covered', all: { surface: ['covered'] }, outcome: 'clean-and-measure-again' },
   { id: 'no-readings', all: { readings: ['none'] }, outcome: 'undecided' },
   { id: 'unsteady', all: { readings: ['unsteady'] }, outcome: 'clean-and-measure-again' },
   { id: 'slip-or-setting', all: { readings: ['slip-asked', 'not-set'] }, outcome: 'measure-again-better' },
-  { id: 'covered', all: { surface: ['covered'] }, outcome: 'clean-and-measure-again' },
   {
     id: 'mark-to-hone-out',
     all: {

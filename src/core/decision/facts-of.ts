@@ -51,7 +51,8 @@ function sizeFact(finding: BoreFinding): DecisionFacts['size'] {
 
 function shapeFact(shape: Shape | undefined): DecisionFacts['ovality'] {
   if (!shape || (shape.limitMm === undefined && shape.limitOpen === undefined)) return 'no-limit'
-  return (shape.known && shape.verdict) || 'open'
+  if (!shape.known) return shape.why === 'no-readings' ? 'no-limit' : 'open'
+  return shape.verdict ?? 'open'
 }
 
 /** Of the plating, if one wall took all of the wear. */

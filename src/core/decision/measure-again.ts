@@ -45,6 +45,7 @@ export function measureAgainOf(
   const facts = { ...all, ...(behind.includes('clearance') ? {} : { clearance: 'not-judged' as const }) }
   const { finding, setUp } = evidence
   const troubles = readingsTroubles(finding, setUp)
+  if (facts.surface === 'covered') return { places: [], better: ['clean'] }
   if (facts.readings !== 'sound') return { places: troublePlaces(evidence, troubles), better: troubles }
   const bySurface = ofSurface(evidence, facts)
   if (bySurface) return bySurface
@@ -117,7 +118,6 @@ function troublePlaces({ finding }: Evidence, troubles: readonly ReadingsTrouble
 }
 
 function ofSurface({ finding }: Evidence, { surface, size }: DecisionFacts): MeasureAgain | undefined {
-  if (surface === 'covered') return { places: [], better: ['clean'] }
   if (surface === 'look-closer') {
     const isUntried = finding.surface.some(({ nailWouldTell }) => nailWouldTell)
     const isPits = finding.surface.some(({ stop }) => stop === 'pits-perhaps-in-ring-path')

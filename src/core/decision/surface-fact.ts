@@ -39,11 +39,19 @@ export function surfaceMeaning(
   return kind === 'cross-hatch-seen' ? 'cross-hatch' : 'nothing-against'
 }
 
-/** The gravest meaning of all surface findings of a bore. */
+/** Whether a scan was taken before stuck metal was cleaned off, and none after: the metal is on the wall still. */
+export function isScannedUncleaned({ scans = [] }: Pick<Bore, 'scans'>): boolean {
+  return (
+    scans.some(({ cleaning }) => cleaning === 'before') && !scans.some(({ cleaning }) => cleaning === 'after')
+  )
+}
+
+/** The gravest meaning of all that is recorded of a bore's surface: its findings, and scans that were taken before a cleaning. */
 export function surfaceFact(
   surface: readonly SurfaceFound[],
-  bore: Pick<Bore, 'ringTravelMm'>,
+  bore: Pick<Bore, 'ringTravelMm' | 'scans'>,
 ): SurfaceMeaning {
   const found = surface.map((one) => surfaceMeaning(one, bore))
+  if (isScannedUncleaned(bore)) found.push('covered')
   return meanings.find((meaning) => found.includes(meaning)) ?? 'nothing-against'
 }

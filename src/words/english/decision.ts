@@ -11,7 +11,7 @@ export const decision = {
   undecided: {
     'for-comparison': 'No decision: a bore to compare with.',
     'earlier-survey': 'No decision by an earlier survey: the latest decides.',
-    'no-readings': 'No decision yet: nothing is measured.',
+    'no-readings': 'No decision yet: no size is measured.',
     'no-limits': 'No decision yet: neither a limit of size nor a clearance is entered.',
   } satisfies Record<UndecidedReason, string>,
   outcomes: {
@@ -95,6 +95,7 @@ export const decision = {
   at: (figure: string, place: string) => `${figure} at ${place}`,
   toRow: 'Show the figures behind this',
   listOf: (title: string) => `${title}:`,
+  scannedUncleaned: 'stuck metal, since a scan was taken before it was cleaned off and none after',
   worn: (share: string) => `Used of the allowed wear: ${share}.`,
   clearance: {
     one: (figure: string, doubt: string) => `${figure} ${doubt}`,

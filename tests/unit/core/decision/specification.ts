@@ -113,6 +113,18 @@ export const specification: readonly (readonly [about: string, cases: readonly C
       ],
       ['metal or rust on the wall: clean first', { surface: 'covered' }, clean, 'covered'],
       [
+        'metal on the wall, and nobody measured',
+        { surface: 'covered', readings: 'none', size: 'no-limit' },
+        clean,
+        'covered',
+      ],
+      [
+        'metal on the wall, and a question about a reading: it may be the metal',
+        { surface: 'covered', readings: 'slip-asked' },
+        clean,
+        'covered',
+      ],
+      [
         'metal on the wall, and the taper seems over: clean first',
         { surface: 'covered', taper: 'above' },
         clean,

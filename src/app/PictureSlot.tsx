@@ -6,6 +6,7 @@ import { useLayout } from '../pages/bench/phone/use-layout'
 import { drawnFactor, type ScanWall, useDrawnScan } from '../pages/bench/use-drawn-scan'
 import { useStationInHand } from '../pages/bench/use-entry'
 import { useOnBench } from '../pages/bench/use-job'
+import type { BorePictureProps } from '../scene/BorePicture'
 import { chooseBore, pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
@@ -16,7 +17,7 @@ import { pictureLabels, scanLabels } from './picture-labels'
 import { rowOf } from './picture-row'
 import { shownPicture } from './shown-picture'
 import type { Theme } from './theme'
-import { useOtherWall } from './use-other-wall'
+import { type OtherWall, useOtherWall } from './use-other-wall'
 
 /** Only once the figures stand on the page: they are what a mechanic waits for. */
 export const BorePictureLater = lazy(async () => {
@@ -77,60 +78,82 @@ interface PictureProps {
   readonly onTrouble: (trouble: Trouble) => void
 }
 
-function Picture(props: PictureProps) {
-  const bench = useOnBench()
-  const drawn = useDrawnScan(bench)
-  const allBores = useStore(session, (state) => state.allBores)
-  if (!drawn || allBores) return <PictureOfReadings {...props} />
-  return drawn.wall ? <PictureOfScan {...props} wall={drawn.wall} /> : null
-}
-
-/** The bore as a scan has it: without stations, limits and what comes next where the scan has no size. */
-function PictureOfScan({ wall, theme, onTrouble }: PictureProps & { readonly wall: ScanWall }) {
-  const { bore } = useOnBench()
+/**
+ * One picture for readings and scans alike: its graphics are not begun anew. Until a scan can be drawn the wall of the
+ * readings stays.
+ */
+function Picture({ theme, onTrouble }: PictureProps) {
+  const drawn = useDrawnScan(useOnBench())
   const layout = useLayout()
-  const { pointed, view, fingerTurns, exaggeration = wall.exaggeration } = useStore(session)
-  const { grid, finding } = wall
-  const labels = useMemo(() => scanLabels(wall), [wall])
+  const { pointed, view, allBores, fingerTurns } = useStore(session)
+  const wall = allBores ? undefined : drawn?.wall
+  const ofScan = useOfScan(wall)
+  const ofReadings = useOfReadings()
+  const shown = ofScan ?? ofReadings?.drawn
+  useEffect(() => {
+    if (wall) return afterFrame(markScanPicture)
+  }, [wall])
+  if (!shown) return null
   return (
-    <BorePictureLater
-      ref={shownPicture}
-      grid={grid}
-      ports={bore.ports}
-      belts={bore.belts}
-      stations={finding.stations}
-      surface={finding.surface}
-      {...(wall.marks ? { scanMarks: wall.marks.marks } : {})}
-      {...(finding.pair ? { pair: finding.pair } : {})}
-      exaggeration={Math.min(exaggeration, wall.exaggerationEnd) * drawnFactor(wall)}
-      theme={theme}
-      {...(pointed ? { pointed } : {})}
-      onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}
-      view={view}
-      oneFingerTurns={layout === 'desk' || fingerTurns}
-      onTurned={turnedByHand}
-      labels={labels}
-      onTrouble={onTrouble}
-      onFirstFrame={() => {
-        markFirstPicture()
-        markScanPicture()
-      }}
-    />
+    <>
+      <BorePictureLater
+        ref={shownPicture}
+        {...shown}
+        onChoose={chooseBore}
+        theme={theme}
+        {...(pointed ? { pointed } : {})}
+        onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}
+        view={view}
+        oneFingerTurns={layout === 'desk' || fingerTurns}
+        onTurned={turnedByHand}
+        onTrouble={onTrouble}
+        onFirstFrame={markFirstPicture}
+      />
+      {ofReadings?.other && !ofScan ? <DoubtNote other={ofReadings.other} /> : null}
+    </>
   )
 }
 
-function PictureOfReadings({ theme, onTrouble }: PictureProps) {
+/** Calls once the frame after this one begins; gives what calls it off. */
+function afterFrame(done: () => void): () => void {
+  let frame = requestAnimationFrame(() => {
+    frame = requestAnimationFrame(done)
+  })
+  return () => cancelAnimationFrame(frame)
+}
+
+type DrawnBore = Omit<
+  BorePictureProps,
+  'theme' | 'pointed' | 'onPoint' | 'view' | 'onTurned' | 'onTrouble' | 'ref'
+>
+
+/** The bore as a scan has it: without stations, limits and what comes next where the scan has no size. */
+function useOfScan(wall: ScanWall | undefined): DrawnBore | undefined {
+  const { bore } = useOnBench()
+  const chosen = useStore(session, (state) => state.exaggeration)
+  const labels = useMemo(() => wall && scanLabels(wall), [wall])
+  if (!wall || !labels) return undefined
+  const { grid, finding, marks } = wall
+  const exaggeration = Math.min(chosen ?? wall.exaggeration, wall.exaggerationEnd) * drawnFactor(wall)
+  return {
+    grid,
+    ports: bore.ports,
+    belts: bore.belts,
+    stations: finding.stations,
+    surface: finding.surface,
+    ...(marks ? { scanMarks: marks.marks } : {}),
+    ...(finding.pair ? { pair: finding.pair } : {}),
+    exaggeration,
+    labels,
+  }
+}
+
+/** The bore through its readings, alone or in a row, or another wall that fits them. */
+function useOfReadings(): { readonly drawn: DrawnBore; readonly other?: OtherWall } | undefined {
   const job = useStore(jobStore, (state) => state.job)
   const bore = useChosenBore()
   const layout = useLayout()
-  const {
-    pointed,
-    view,
-    surveyId,
-    allBores,
-    fingerTurns,
-    exaggeration = exaggerationOfJob(job),
-  } = useStore(session)
+  const { surveyId, allBores, exaggeration = exaggerationOfJob(job) } = useStore(session)
   const grid = bore && gridOfBore(job, bore.id, surveyId)
   const finding = bore && findingOf(job, bore.id, surveyOf(bore, surveyId)?.id)
   const row = useMemo(
@@ -145,34 +168,22 @@ function PictureOfReadings({ theme, onTrouble }: PictureProps) {
   )
   const wall = bore && wallOfBore(job, bore.id, surveyId)
   const other = useOtherWall(wall, grid, exaggeration)
-  if (!grid || !finding || exaggeration === undefined) return null
-  const { pair } = finding
-  return (
-    <>
-      <BorePictureLater
-        ref={shownPicture}
-        grid={other?.grid ?? grid}
-        {...(other?.way ? { way: other.way } : {})}
-        ports={bore.ports}
-        belts={bore.belts}
-        stations={finding.stations}
-        surface={finding.surface}
-        {...(pair ? { pair } : {})}
-        exaggeration={exaggeration}
-        {...(row ? { row } : {})}
-        onChoose={chooseBore}
-        theme={theme}
-        {...(pointed ? { pointed } : {})}
-        {...(next ? { next } : {})}
-        onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}
-        view={view}
-        oneFingerTurns={layout === 'desk' || fingerTurns}
-        onTurned={turnedByHand}
-        labels={pictureLabels}
-        onTrouble={onTrouble}
-        onFirstFrame={markFirstPicture}
-      />
-      {other ? <DoubtNote other={other} /> : null}
-    </>
-  )
+  if (!grid || !finding || exaggeration === undefined) return undefined
+  const { pair, stations, surface } = finding
+  return {
+    drawn: {
+      grid: other?.grid ?? grid,
+      ...(other?.way ? { way: other.way } : {}),
+      ports: bore.ports,
+      belts: bore.belts,
+      stations,
+      surface,
+      ...(pair ? { pair } : {}),
+      exaggeration,
+      ...(row ? { row } : {}),
+      ...(next ? { next } : {}),
+      labels: pictureLabels,
+    },
+    ...(other ? { other } : {}),
+  }
 }

@@ -53,6 +53,9 @@ export function ScanMapWall({ grid, paint, ports, scale }: ScanMapWallProps) {
   )
 }
 
+/** An image that the graphics would have to give back first is made on the processor. */
+export const onProcessor: CanvasRenderingContext2DSettings = { willReadFrequently: true }
+
 /** Two for each pixel of the page across, one down: scores run along the depth. */
 const pixelsAcross = 2
 
@@ -61,7 +64,7 @@ function imageOf(grid: WallGrid, paint: MapPaint, scale: MapScale): string | und
   const canvas = document.createElement('canvas')
   canvas.width = Math.max(1, Math.round(scale.width * pixelsAcross))
   canvas.height = Math.max(1, Math.round(scale.height))
-  const pen = canvas.getContext('2d')
+  const pen = canvas.getContext('2d', onProcessor)
   if (!pen) return undefined
   const image = pen.createImageData(canvas.width, canvas.height)
   const colours = coloursOf(paint)

@@ -1,5 +1,6 @@
 import { useMemo } from 'react'
 import type { RadialScan } from '../core/scan/radial-scan'
+import { onProcessor } from './ScanMapWall'
 
 /** A scan as it stands in its file, unrolled, small: angle across from 180° to 180°, depth down, one place a pixel. */
 export function ScanPreview(props: {
@@ -27,7 +28,7 @@ function imageOf(
   const canvas = document.createElement('canvas')
   canvas.width = width
   canvas.height = height
-  const pen = canvas.getContext('2d')
+  const pen = canvas.getContext('2d', onProcessor)
   if (!pen) return undefined
   const image = pen.createImageData(width, height)
   let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]

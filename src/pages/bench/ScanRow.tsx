@@ -4,7 +4,7 @@ import { scanReadOut } from '../../words/scan-read-out'
 import { scanName } from '../../words/scans'
 import { words } from '../../words/words'
 import { scanAt } from './scan-place'
-import type { DrawnScan } from './use-drawn-scan'
+import { type DrawnScan, isUnderWay } from './use-drawn-scan'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
 
@@ -72,7 +72,10 @@ export function ScanReadOut({ bench, drawn }: { readonly bench: OnBench; readonl
   const marking = useSession((state) => state.marking)
   const said = words.scans
   const about = drawn.wall?.isSized ? said.sized : drawn.isLocal ? said.localSaid : said.noVerdict
-  const text = pointed && drawn.wall ? scanReadOut(scanAt(drawn.wall, bench.bore.ports, pointed)) : about
+  const kind = drawn.figures?.kind ?? 'fetching'
+  const here = pointed && drawn.wall && scanReadOut(scanAt(drawn.wall, bench.bore.ports, pointed))
+  // What keeps a scan from being drawn stands in the place of the picture.
+  const text = isUnderWay(drawn) && kind !== 'fitted' ? said.status[kind] : drawn.wall ? (here ?? about) : ''
   return (
     <div className="read-out">
       <p aria-live="polite">{marking ? words.surface.marking : text}</p>

@@ -18,7 +18,7 @@ import { PictureControls } from './PictureControls'
 import { useLayout, useOnPaper } from './phone/use-layout'
 import { recordSurface } from './record-surface'
 import { ScanReadOut, ScanRow, ScanStatus } from './ScanRow'
-import { useDrawnScan } from './use-drawn-scan'
+import { isUnderWay, useDrawnScan } from './use-drawn-scan'
 import { useStationInHand } from './use-entry'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
@@ -62,7 +62,9 @@ export function WallColumn({ bench, picture, paintOf, saveChart }: WallColumnPro
   const scanRow = bore.scans ? scanRowHeight : 0
   const height = (picture ? mapHeight : tallMapHeight - scanRow) - (hasStrip ? stripHeight : 0)
   const box = { width, height }
-  const isDrawn = drawn ? drawn.wall !== undefined : grid !== undefined
+  const isDrawn = drawn
+    ? drawn.wall !== undefined || (isUnderWay(drawn) && grid !== undefined)
+    : grid !== undefined
   return (
     <section className={picture ? 'wall' : 'wall is-flat'} aria-label={words.parts.wall} ref={column}>
       {picture ? (
@@ -82,7 +84,10 @@ export function WallColumn({ bench, picture, paintOf, saveChart }: WallColumnPro
           />
         </>
       ) : (
-        <p className="aside">{words.picture.trouble['no-webgl']}</p>
+        <div>
+          <p className="aside">{words.picture.trouble['no-webgl']}</p>
+          {drawn && !isUnderWay(drawn) ? <ScanStatus figures={drawn.figures} /> : null}
+        </div>
       )}
       <div className="wall-said">
         {drawn ? (

@@ -28,6 +28,11 @@ export interface ScanWall extends FittedScan {
   readonly exaggerationEnd: number
 }
 
+/** It is fetched or fitted: until then the wall of the readings may stay. */
+export function isUnderWay({ figures }: DrawnScan): boolean {
+  return figures === undefined || figures.kind === 'fetching' || figures.kind === 'fitting'
+}
+
 /** Deviations of a radius are drawn on the radius: twice as far as those of a diameter. */
 export function drawnFactor({ isSized }: Pick<ScanWall, 'isSized'>): 1 | 2 {
   return isSized ? 1 : 2
@@ -41,9 +46,35 @@ export function useDrawnScan({ job, bore, survey, finding }: OnBench): DrawnScan
   const figures = useStore(scanView, (state) => (scan ? state.figures[scan.id] : undefined))
   return useMemo(() => {
     if (!scan) return undefined
-    const wall = figures?.kind === 'fitted' ? wallOfScan(figures, finding, isLocal) : undefined
+    const wall = figures?.kind === 'fitted' ? knownWall(figures, finding, isLocal) : undefined
     return { scan, figures, isLocal, ...(wall ? { wall } : {}) }
   }, [scan, figures, finding, isLocal])
+}
+
+const walls = new WeakMap<FittedScan, { finding: BoreFinding; isLocal: boolean; wall: ScanWall }>()
+
+/** Every part of the page that draws the scan gets the same. */
+function knownWall(fitted: FittedScan, finding: BoreFinding, isLocal: boolean): ScanWall {
+  const before = walls.get(fitted)
+  if (before?.finding === finding && before.isLocal === isLocal) return before.wall
+  const wall = wallOfScan(fitted, finding, isLocal)
+  walls.set(fitted, { finding, isLocal, wall })
+  return wall
+}
+
+const extremesOf = new WeakMap<WallGrid, readonly [number, number]>()
+
+/** The least and the greatest deviation, µm. */
+function extremes(grid: WallGrid): readonly [number, number] {
+  const before = extremesOf.get(grid)
+  if (before) return before
+  let [least, greatest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  for (const um of grid.deviationsUm) {
+    if (um < least) least = um
+    if (um > greatest) greatest = um
+  }
+  extremesOf.set(grid, [least, greatest])
+  return [least, greatest]
 }
 
 function wallOfScan(fitted: FittedScan, finding: BoreFinding, isLocal: boolean): ScanWall {
@@ -53,12 +84,8 @@ function wallOfScan(fitted: FittedScan, finding: BoreFinding, isLocal: boolean):
   const drawn = isSized ? finding : { ...unlimited, stations: [], levels: [] }
   // One exaggeration with and without the smooth form, so that what is local keeps its height.
   const factor = drawnFactor({ isSized: fitted.size.known })
-  const { deviationsUm } = fitted.whole
-  const extremes = [
-    deviationsUm.reduce((a, b) => Math.min(a, b)),
-    deviationsUm.reduce((a, b) => Math.max(a, b)),
-  ].map((um) => grid.middleMm + (factor * um) / 1000)
-  const shown = [...extremes, ...diametersShown(fitted.size.known ? [finding] : [])]
+  const reach = extremes(fitted.whole).map((um) => grid.middleMm + (factor * um) / 1000)
+  const shown = [...reach, ...diametersShown(fitted.size.known ? [finding] : [])]
   return {
     ...fitted,
     grid,

@@ -14,7 +14,7 @@ import { FlatWall } from '../FlatWall'
 import { MarkButton } from '../MarkButton'
 import { Exaggeration, TurnButtons, ViewButtons } from '../PictureControls'
 import { ScanReadOut, ScanRow, ScanStatus } from '../ScanRow'
-import { type DrawnScan, useDrawnScan } from '../use-drawn-scan'
+import { type DrawnScan, isUnderWay, useDrawnScan } from '../use-drawn-scan'
 import { type OnBench, useSession } from '../use-job'
 import { type Size, useSize } from '../use-size'
 import { BoreMap, ReadOut, type WallColumnProps } from '../WallColumn'
@@ -34,7 +34,9 @@ export function WallPart(props: WallColumnProps & { readonly layout: Layout; rea
   const grid = mapGridOfBore(job, bore.id, survey.id)
   const drawn = useDrawnScan(bench)
   const chart = useSession((state) => state.chart)
-  const isDrawn = drawn ? drawn.wall !== undefined : grid !== undefined
+  const isDrawn = drawn
+    ? drawn.wall !== undefined || (isUnderWay(drawn) && grid !== undefined)
+    : grid !== undefined
   const hasPicture = picture !== undefined
   const several = job.bores.length > 1
   const boxes = size && wallBoxes(size, { hasPicture, hasStrip: several })
@@ -62,7 +64,10 @@ export function WallPart(props: WallColumnProps & { readonly layout: Layout; rea
               <PictureRow>{boxes.form === 'broad' ? exaggeration : null}</PictureRow>
             </div>
           ) : (
-            <p className="aside">{words.picture.trouble['no-webgl']}</p>
+            <div>
+              <p className="aside">{words.picture.trouble['no-webgl']}</p>
+              {drawn && !isUnderWay(drawn) ? <ScanStatus figures={drawn.figures} /> : null}
+            </div>
           )}
           <div>
             <Pointed

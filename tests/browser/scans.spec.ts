@@ -64,6 +64,9 @@ test('a scan is looked at before it is taken, taken with one bad place left empt
   await page.getByRole('tab', { name: words.charts.views.section }).click()
   await expect(page.getByText(scans.oneWall)).toBeVisible()
   await expectAccessible(page)
+  // A scan has no size of its own to be drawn over hours.
+  await page.getByRole('tab', { name: words.charts.views.hours }).click()
+  await expect(page.getByText(words.charts.noReadings)).toBeVisible()
   await page.getByRole('tab', { name: words.charts.views.profile }).click()
   await expect(page.getByRole('img', { name: /radii at/ })).toBeVisible()
 

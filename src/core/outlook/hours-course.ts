@@ -52,7 +52,7 @@ export interface HoursCourses {
   readonly nextCheck?: NextCheck
 }
 
-export type NoCourse = Exclude<OutlookReason, 'shrunk'> | 'never-ran' | 'not-of-this-engine'
+export type NoCourse = Exclude<OutlookReason, 'shrunk'> | 'no-readings' | 'never-ran' | 'not-of-this-engine'
 
 /**
  * What the outlook of a bore is drawn from, station by station; by its latest survey whichever is given. A code
@@ -65,7 +65,7 @@ export function hoursCourses(
 ): HoursCourses | NoCourse {
   const finding = findings.bores.find((one) => one.boreId === boreId)
   const found = finding && visitsOf(measured, findings, finding)
-  if (!found) return finding?.role === 'of-this-engine' ? 'nothing-to-count-from' : 'not-of-this-engine'
+  if (!found) return finding?.role === 'of-this-engine' ? 'no-readings' : 'not-of-this-engine'
   const { bore, visit, before } = found
   if (visit.survey.hoursRun === 0) return 'never-ran'
   const outlooks = stationOutlooks(visit, before)

@@ -91,10 +91,18 @@ export function FlatWall(props: {
             isEmpty={!grid}
           />
         )}
-        {onPaper && chosen === 'hours' && grid ? ofHours(flatBoxes(box, 'hours')) : null}
+        {onPaper && chosen === 'hours' && grid ? ofHours(paperHours) : null}
       </div>
     </div>
   )
+}
+
+/** Beneath the others on paper, where it was chosen on the page. */
+const paperHours: FlatBoxes = {
+  isRow: false,
+  chart: paperBoxes.hours,
+  isSideBelow: true,
+  letter: paperLetter,
 }
 
 function Chart(props: {

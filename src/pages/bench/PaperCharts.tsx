@@ -6,6 +6,7 @@ export const paperBoxes = {
   map: { width: 592, height: 190 },
   section: { width: 286, height: 200 },
   profile: { width: 294, height: 200 },
+  hours: { width: 592, height: 240 },
 } as const satisfies Record<string, Size>
 
 /** About as wide as a letter of a label is on paper. */

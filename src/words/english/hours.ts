@@ -12,6 +12,7 @@ export const hours = {
     unit: 'h run',
     lastSurvey: 'last survey',
     none: {
+      'no-readings': 'This view appears with the first reading of a gauge.',
       'no-limit': 'There is no line to a limit without one: enter a wear limit or a largest size.',
       'no-hours': 'This view needs the hours run of the latest survey.',
       'nothing-to-count-from':

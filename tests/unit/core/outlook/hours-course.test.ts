@@ -96,6 +96,7 @@ describe('the course of a bore over the hours', () => {
 
   it('is a reason where there is nothing to draw', () => {
     const why = (measured: Measured) => hoursCourses(measured, inspect(measured), 'bore')
+    expect(why(visited([{ hoursRun: 9, sizesMm: [] }]))).toBe('no-readings')
     expect(why(visited([{ sizesMm: [80, 80] }]))).toBe('no-hours')
     expect(why(visited([{ hoursRun: 0, sizesMm: [80, 80] }]))).toBe('never-ran')
     expect(why(visited([{ hoursRun: 9, sizesMm: [80, 80] }], {}, {}))).toBe('no-limit')

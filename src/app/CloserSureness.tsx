@@ -4,8 +4,8 @@ import type { Evidence } from '../core/decision/evidence'
 import { type Sureness, usualSeed } from '../core/decision/sureness'
 import type { WhatIf } from '../core/decision/what-if'
 import { surenessTexts } from '../words/decision'
-import { decisionWords } from '../words/decision-words'
 import { countText } from '../words/simulation'
+import { whatIfWords } from '../words/what-if-words'
 import { useDecisionWorker } from './use-decision-worker'
 
 const trials = 20_000
@@ -49,7 +49,7 @@ export function CloserSureness({ evidence, tried, decision }: CloserSurenessProp
     stop()
     setState({ kind: 'idle' })
   }
-  const said = decisionWords.whatIf
+  const said = whatIfWords
   if (state.kind === 'running') {
     return (
       <div role="status">

@@ -6,9 +6,9 @@ import { type WhatIf as Tried, tryOut } from '../core/decision/what-if'
 import { type Slider, type SliderName, slidersOf, whatIfOf } from '../core/decision/what-if-sliders'
 import type { Place } from '../core/findings'
 import { decisionTexts } from '../words/decision'
-import { decisionWords } from '../words/decision-words'
 import { placeText } from '../words/numbers'
 import { sliderLabel, sliderText, tippingText } from '../words/what-if'
+import { whatIfWords } from '../words/what-if-words'
 import { CloserSureness } from './CloserSureness'
 import { useDecisionWorker } from './use-decision-worker'
 
@@ -31,7 +31,7 @@ export function WhatIf({ evidence }: { readonly evidence: Evidence }) {
   const then = useMemo(() => tryOut(evidence, tried), [evidence, tried])
   const { tips, failed } = useTips(evidence, sliders, values, tried)
   const texts = decisionTexts(then)
-  const said = decisionWords.whatIf
+  const said = whatIfWords
   const isTried = Object.keys(tried).length > 0
   const move = (name: SliderName, value: number) => setValues((before) => ({ ...before, [name]: value }))
   return (
@@ -137,7 +137,7 @@ function StationChoice({ evidence, sliders, onChoose }: StationChoiceProps) {
   const keyOf = ({ depthMm, axisDegrees }: Place) => `${depthMm} ${axisDegrees}`
   return (
     <label className="what-if-station">
-      {decisionWords.whatIf.station}{' '}
+      {whatIfWords.station}{' '}
       <select
         value={keyOf(chosen)}
         onChange={(event) => {

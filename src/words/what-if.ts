@@ -3,16 +3,17 @@ import type { Tip, Tipping } from '../core/decision/tipping'
 import type { Slider } from '../core/decision/what-if-sliders'
 import { decisionWords } from './decision-words'
 import { inMicrons, placeText, plain, size, temperature } from './numbers'
+import { whatIfWords } from './what-if-words'
 
 /** What a slider is about, with the station of a reading. */
 export function sliderLabel(slider: Slider): string {
-  const said = decisionWords.whatIf.labels
+  const said = whatIfWords.labels
   return slider.place ? said.reading(placeText(slider.place)) : said.plain[slider.name]
 }
 
 /** Where a slider stands, in its unit. */
 export function sliderText(slider: Slider, value: number, evidence: Evidence): string {
-  const said = decisionWords.whatIf
+  const said = whatIfWords
   switch (slider.name) {
     case 'hours': {
       const { outlook } = evidence.growth
@@ -35,7 +36,7 @@ export function tippingText(
   tipping: Tipping | undefined,
   evidence: Evidence,
 ): string {
-  const said = decisionWords.whatIf
+  const said = whatIfWords
   if (!tipping) return said.looking
   const tips = [tipping.below, tipping.above].filter((tip) => tip !== undefined)
   if (tips.length === 0) {
@@ -50,7 +51,7 @@ export function tippingText(
 }
 
 function offText({ name }: Slider, at: number, { value }: Tip): string {
-  const said = decisionWords.whatIf.off
+  const said = whatIfWords.off
   const by = Math.abs(value - at)
   if (name === 'hours') return value > at ? said.later(plain(by, 0)) : said.sooner(plain(by, 0))
   if (name === 'temperature') return value > at ? said.warmer(plain(by, 1)) : said.colder(plain(by, 1))
@@ -58,5 +59,5 @@ function offText({ name }: Slider, at: number, { value }: Tip): string {
 }
 
 function outcomeText({ outcome }: Tip): string {
-  return outcome === 'undecided' ? decisionWords.whatIf.undecided : decisionWords.short[outcome]
+  return outcome === 'undecided' ? whatIfWords.undecided : decisionWords.short[outcome]
 }

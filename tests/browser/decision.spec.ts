@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process'
 import type { Page } from '@playwright/test'
 import { type ExampleName, exampleAddress } from '../../src/app/examples'
 import { decisionWords } from '../../src/words/decision-words'
+import { whatIfWords } from '../../src/words/what-if-words'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
 
@@ -73,7 +74,7 @@ test('what is tried out by keyboard moves the decision and never the job, and sa
 }) => {
   await withoutPicture(page)
   await openApp(page, 'C')
-  const said = decisionWords.whatIf
+  const said = whatIfWords
   await part(page).getByText(said.title, { exact: true }).click()
   await expect(part(page).locator('.what-if-outcome')).toHaveText(
     said.asItIs('Run on, and check again by 14375 h run.'),
@@ -113,7 +114,7 @@ test('on a phone the decision follows the verdict, and its sliders are wide enou
   const rows = await page.locator('.findings').first().boundingBox()
   expect(verdict?.y).toBeLessThan(decision?.y ?? 0)
   expect(decision?.y).toBeLessThan(rows?.y ?? 0)
-  await part(page).getByText(decisionWords.whatIf.title, { exact: true }).click()
+  await part(page).getByText(whatIfWords.title, { exact: true }).click()
   await expect(part(page).getByRole('slider').first()).toBeVisible()
   await expectAccessible(page, '.decision')
 })

@@ -58,13 +58,14 @@ export type Decision = KnownDecision | { readonly known: false; readonly why: Un
  * practice (no published source); the verdicts behind them as in `conformity` and `boreVerdict`.
  */
 export function decisionOf(measured: Measured, findings: Findings, finding: BoreFinding): Decision {
-  if (finding.role !== 'of-this-engine') return { known: false, why: 'for-comparison' }
-  if (!findings.bores.includes(finding)) return { known: false, why: 'earlier-survey' }
   return decisionFrom(evidenceOf(measured, findings, finding))
 }
 
 /** The decision from evidence that was gathered before; its facts may be others than it proves, to see what then. */
 export function decisionFrom(evidence: Evidence, facts: DecisionFacts = factsOf(evidence)): Decision {
+  const { finding, findings } = evidence
+  if (finding.role !== 'of-this-engine') return { known: false, why: 'for-comparison' }
+  if (!findings.bores.includes(finding)) return { known: false, why: 'earlier-survey' }
   const rule = ruleFor(facts)
   if (rule.outcome === 'undecided') {
     return { known: false, why: facts.readings === 'none' ? 'no-readings' : 'no-limits' }

@@ -8,6 +8,7 @@ import { pointAt } from '../../session/session'
 import { blockDecisionTexts } from '../../words/block-decision'
 import { decisionTexts, type ReasonText, surenessTexts } from '../../words/decision'
 import { decisionWords } from '../../words/decision-words'
+import { whatIfWords } from '../../words/what-if-words'
 import { comeIntoView } from './come-into-view'
 import type { OnBench } from './use-job'
 import { WhatIfSlot } from './what-if-slot'
@@ -61,7 +62,7 @@ function TryOut({ evidence }: { readonly evidence: Evidence }) {
   const [isOpen, setOpen] = useState(false)
   return (
     <details className="other-rules" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{decisionWords.whatIf.title}</summary>
+      <summary>{whatIfWords.title}</summary>
       {isOpen ? (
         <Suspense fallback={null}>
           <WhatIf evidence={evidence} />

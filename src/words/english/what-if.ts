@@ -1,0 +1,38 @@
+/** Sliders that try a decision out. */
+export const whatIf = {
+  title: 'What if',
+  lead: 'Move a slider, and the decision follows. Nothing of this changes the job.',
+  asItIs: (headline: string) => `As it is: ${headline}`,
+  thenIt: (headline: string) => `Then: ${headline}`,
+  labels: {
+    plain: {
+      hours: 'Run on from here',
+      temperature: 'Temperature of the bore',
+      limit: 'Largest size allowed',
+      piston: 'Piston at hand, as the micrometer shows it',
+      reading: 'Reading',
+    },
+    reading: (place: string) => `Diameter at ${place}`,
+  },
+  station: 'Station of the reading',
+  hoursOn: (on: string, run: string) => `${on} h, ${run} h run`,
+  looking: 'Looking where it tips over …',
+  never: (from: string, to: string) => `It does not tip over from ${from} to ${to}.`,
+  tips: (at: string, off: string, outcome: string) => `Tips over at ${at}, ${off}: ${outcome}.`,
+  off: {
+    later: (hours: string) => `${hours} h later`,
+    sooner: (hours: string) => `${hours} h sooner`,
+    warmer: (kelvin: string) => `${kelvin} K warmer`,
+    colder: (kelvin: string) => `${kelvin} K colder`,
+    more: (microns: string) => `${microns} more`,
+    less: (microns: string) => `${microns} less`,
+  },
+  undecided: 'no decision',
+  onlyThis: 'Only this bore is tried out: a choice that all bores share is made for it alone.',
+  reset: 'As it is',
+  closer: 'Work out how sure, more closely',
+  running: (done: string, all: string) => `${done} of ${all} sets of true sizes`,
+  cancel: 'Stop',
+  failed: 'That could not be worked out here. Load the page anew and try again.',
+  closely: (trials: string) => `From ${trials} sets of true sizes:`,
+} as const

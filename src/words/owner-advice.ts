@@ -1,3 +1,4 @@
+import type { BlockDecision } from '../core/decision/block-decision'
 import type { KnownDecision } from '../core/decision/decision'
 import type { Change } from '../core/decision/what-would-change'
 import { dayText } from './day-text'
@@ -19,10 +20,13 @@ export function adviceStep(evidence: OwnerEvidence): OwnerPart {
     const look = { from: 'above', beside: false } as const
     return { ...part, sentence: said.undecided[decision.why], beside: [said.lastWord], look }
   }
+  const { block } = evidence
+  const isTakenAlong = block?.alike === true && !block.boreIds.includes(evidence.bore.id)
   return {
     ...part,
-    sentence: suggestion(decision),
+    sentence: isTakenAlong ? alikeText(block) : suggestion(decision),
     beside: [
+      ...(isTakenAlong ? [said.alone(suggestion(decision))] : []),
       ...(decision.checkOn === undefined ? [] : [said.runOnDay(dayText(decision.checkOn))]),
       ...playTexts(decision),
       ...openTexts(decision),
@@ -48,6 +52,12 @@ function playTexts({ facts: { clearance } }: KnownDecision): string[] {
   return clearance === 'not-judged' ? [] : [ownerWords.advice.play[clearance]]
 }
 
+/** One bore of an engine takes the others along to its size. */
+function alikeText(block: BlockDecision): string {
+  const { boreAlike, boreAlikeAny } = ownerWords.advice
+  return block.oversizeMm === undefined ? boreAlikeAny : boreAlike(oversizeText(block.oversizeMm))
+}
+
 /** What is open now, and what follows once it is known. */
 function openTexts({ outcome, reasons, changes }: KnownDecision): string[] {
   const said = ownerWords.advice
@@ -66,26 +76,28 @@ function choiceTexts(evidence: OwnerEvidence, { outcome, facts }: KnownDecision)
   const { choices } = ownerWords.advice
   const isPlated = facts.wall === 'plated'
   const possible = [
-    ['next-piston', facts.otherPiston === 'fits'],
-    ['hone', facts.honing === 'room'],
+    ['next-piston', facts.otherPiston === 'fits' && facts.clearance !== 'inside'],
+    ['hone', facts.honing === 'room' && outcome !== 'run-on'],
     ['bore-oversize', facts.oversize === 'cleans-up'],
     ['re-plate', isPlated],
     ['replace-or-sleeve', !isPlated],
   ] as const
   return [
-    runOnText(evidence, facts),
+    ...runOnTexts(evidence, facts),
     ...possible.flatMap(([one, isPossible]) => (isPossible && one !== outcome ? [choices[one]] : [])),
   ]
 }
 
-function runOnText({ growth, survey }: OwnerEvidence, facts: KnownDecision['facts']): string {
+function runOnTexts({ growth, survey }: OwnerEvidence, facts: KnownDecision['facts']): string[] {
   const { choices } = ownerWords.advice
-  if ([facts.size, facts.ovality, facts.taper].includes('above')) return choices['run-on-over']
-  if (facts.surface === 'ended' || facts.surface === 'marked') return choices['run-on-marked']
+  if ([facts.size, facts.ovality, facts.taper].includes('above')) return [choices['run-on-over']]
+  if (facts.surface === 'ended' || facts.surface === 'marked') return [choices['run-on-marked']]
   const { outlook } = growth
-  const earliest = outlook?.known && !outlook.now ? outlook.earliestHours : undefined
-  if (earliest === undefined || survey.hoursRun === undefined) return choices['run-on-open']
-  return choices['run-on'](hours(earliest), plain(survey.hoursRun, 1))
+  // That nobody knows the hours is said of all choices together.
+  if (outlook?.known === false) return []
+  const earliest = outlook && !outlook.now ? outlook.earliestHours : undefined
+  if (earliest === undefined || survey.hoursRun === undefined) return [choices['run-on-open']]
+  return [choices['run-on'](hours(earliest), plain(survey.hoursRun, 1))]
 }
 
 /** How long a wall lasts from new, by this one; or why nobody can say. */

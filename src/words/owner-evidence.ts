@@ -1,3 +1,4 @@
+import { type BlockDecision, blockDecisionOf } from '../core/decision/block-decision'
 import { type Decision, decisionOf } from '../core/decision/decision'
 import type { BoreFinding, Findings, Place, StationFinding } from '../core/findings'
 import type { Bore, Measured, Survey } from '../core/measured'
@@ -13,6 +14,8 @@ export interface OwnerEvidence {
   readonly survey: Survey
   readonly growth: Growth
   readonly decision: Decision
+  /** For an engine of several bores. */
+  readonly block: BlockDecision | undefined
   /** The wear that the sentences speak of. */
   readonly wear: Wear | undefined
 }
@@ -31,6 +34,7 @@ export function ownerEvidence(measured: Measured, findings: Findings, finding: B
     survey,
     growth,
     decision: decisionOf(measured, findings, finding),
+    block: finding.role === 'of-this-engine' ? blockDecisionOf(measured, findings) : undefined,
     wear: wearTold(growth),
   }
 }

@@ -79,5 +79,5 @@ function gapTexts(gaps: readonly DepthSpan[]): string[] {
 
 function gapLook(gaps: readonly DepthSpan[]): OwnerLook | undefined {
   const gap = widest(gaps)
-  return gap && { from: 'side', depthMm: (gap.fromDepthMm + gap.toDepthMm) / 2, beside: false }
+  return gap && lookAt({ depthMm: (gap.fromDepthMm + gap.toDepthMm) / 2, axisDegrees: 0 })
 }

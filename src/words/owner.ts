@@ -1,6 +1,7 @@
 import type { BoreFinding, Findings } from '../core/findings'
 import type { Measured } from '../core/measured'
 import { blockSentence } from './block'
+import { blockDecisionTexts } from './block-decision'
 import { plain } from './numbers'
 import { adviceStep } from './owner-advice'
 import { causesStep } from './owner-causes'
@@ -38,10 +39,19 @@ export function ownerTalk(
     ].map(headed),
   )
   // It names bores, so no trade term is looked for in it.
-  const block = blockSentence(findings)
+  const block = finding.role === 'of-this-engine' ? blockTexts(evidence) : []
   return steps.map((step) =>
-    step.topic === 'advice' && block !== undefined ? { ...step, beside: [...step.beside, block] } : step,
+    step.topic === 'advice' ? { ...step, beside: [...step.beside, ...block] } : step,
   )
+}
+
+/** How all bores of an engine stand, and what that means for it. */
+function blockTexts({ measured, findings, block }: OwnerEvidence): readonly string[] {
+  const standing = blockSentence(findings)
+  return [
+    ...(standing === undefined ? [] : [standing]),
+    ...(block ? blockDecisionTexts(measured, block).slice(0, 1) : []),
+  ]
 }
 
 function headed(part: OwnerPart): OwnerStep {

@@ -171,6 +171,12 @@ export const owner = {
     runOnDay: (day: string) => `At the hours it runs each week, that is on ${day}.`,
     boreTo: (oversize: string) =>
       `We suggest boring it out by ${oversize} [oversize], with a piston to suit.`,
+    /** It is not asked for by this bore. */
+    boreAlike: (oversize: string) =>
+      `Another bore has to be bored out, and all go to one size: we suggest this one too, by ${oversize} [oversize].`,
+    boreAlikeAny:
+      'Another bore has to be bored out, and all go to one size: we suggest this one too [oversize].',
+    alone: (suggestion: string) => `By itself: ${suggestion}`,
     undecided: {
       'for-comparison': 'This one is here to compare with, so there is nothing to suggest.',
       'earlier-survey': 'This is how it was, so there is nothing to suggest.',

@@ -143,6 +143,18 @@ describe('what the owner is told', () => {
     expect(step(talkOf('D1-compressor.json'), 'advice').beside).toContain(ownerWords.advice.hours['no-hours'])
   })
 
+  it('says of an engine how all of its bores stand and what that asks for', () => {
+    const { sentence, beside } = step(talkOf('B-four-cylinder-iron.json'), 'advice')
+    expect(sentence).toBe(
+      'Another bore has to be bored out, and all go to one size: we suggest this one too, by +0.25 mm (oversize).',
+    )
+    expect(beside[0]).toMatch(/^By itself: We suggest running it as it is/)
+    expect(beside.slice(-2)).toEqual([
+      'Bore 3 is out of its limits. Bore 4 is too close to call. Bores 1 and 2 are inside.',
+      expect.stringMatching(/\+0\.25 mm/),
+    ])
+  })
+
   it('begins with a mark that can end the bore, and looks at it', () => {
     const used = step(talkOf('D2-hydraulic-tube.json'), 'used')
     expect(used.sentence).toMatch(/^A scratch at 300 to 420 mm, 200° catches a fingernail/)

@@ -48,7 +48,7 @@ function change(before: Patch, after: Patch): number {
   return changed.length / before.length
 }
 
-test('the picture draws nothing while the page is idle, says so when the graphics are lost, and is drawn again when they are back', async ({
+test('the picture draws nothing while the page is idle, says so when the graphics are lost, and is drawn again as it was turned when they are back', async ({
   page,
 }) => {
   await countDrawing(page)
@@ -62,6 +62,10 @@ test('the picture draws nothing while the page is idle, says so when the graphic
   await page.waitForTimeout(3000)
   expect(await page.evaluate(() => window.drawn)).toBe(drawn)
 
+  const unturned = await wallSeen(page)
+  await page.getByRole('application').press('ArrowRight')
+  await page.getByRole('application').press('ArrowRight')
+  await expect.poll(async () => change(unturned, await wallSeen(page))).toBeGreaterThan(0.05)
   const before = await wallSeen(page)
   await page.evaluate(() => {
     const gl = document.querySelector<HTMLCanvasElement>('.picture-box canvas')?.getContext('webgl2')
@@ -76,4 +80,78 @@ test('the picture draws nothing while the page is idle, says so when the graphic
   await page.evaluate(() => window.losing?.restoreContext())
   await expect(page.getByText(trouble.restored)).toBeVisible()
   await expect.poll(async () => change(before, await wallSeen(page))).toBeLessThan(0.01)
+})
+
+/** Frames that a key takes until nothing is drawn any more. */
+async function framesOfKey(page: Page, key: string): Promise<number> {
+  const drawn = () => page.evaluate(() => window.drawn)
+  const before = await drawn()
+  await page.getByRole('application').press(key)
+  let last = -1
+  for (let now = before; now !== last; now = await drawn()) {
+    last = now
+    await page.waitForTimeout(400)
+  }
+  return last - before
+}
+
+test('arrow keys reach the picture through a screen reader too, and turn it in one frame where less motion is asked for', async ({
+  page,
+}) => {
+  // Counted, not drawn: frames are quick then.
+  await page.addInitScript(() => {
+    window.drawn = 0
+    let isCounted = false
+    for (const name of ['drawArrays', 'drawElements'] as const) {
+      Object.defineProperty(WebGL2RenderingContext.prototype, name, {
+        value() {
+          if (isCounted) return
+          isCounted = true
+          window.drawn += 1
+          queueMicrotask(() => {
+            isCounted = false
+          })
+        },
+      })
+    }
+  })
+  await openApp(page)
+  // A screen reader keeps the arrow keys for itself but in an application, and says which keys that has.
+  const picture = page.getByRole('application', { description: words.pictureTexts.keys })
+  await expect(picture).toHaveCount(1)
+  await expect(picture).toHaveAttribute('tabindex', '0')
+  await expect.poll(() => page.evaluate(() => window.drawn)).toBeGreaterThan(0)
+  await framesOfKey(page, 'ArrowLeft')
+  const atOnce = await framesOfKey(page, 'ArrowRight')
+  expect(atOnce).toBeGreaterThan(0)
+  expect(atOnce).toBeLessThan(4)
+  await page.emulateMedia({ reducedMotion: 'no-preference' })
+  expect(await framesOfKey(page, 'ArrowRight')).toBeGreaterThan(2 * atOnce)
+})
+
+test('without linear filtering of float textures, as on many phones, the wall is drawn the same', async ({
+  page,
+  context,
+}) => {
+  const without = await context.newPage()
+  await without.addInitScript(() => {
+    const { getExtension } = WebGL2RenderingContext.prototype
+    Object.defineProperty(WebGL2RenderingContext.prototype, 'getExtension', {
+      value(this: WebGL2RenderingContext, name: string) {
+        return name === 'OES_texture_float_linear' ? null : Reflect.apply(getExtension, this, [name])
+      },
+    })
+  })
+  const seen: Patch[] = []
+  for (const one of [page, without]) {
+    await openApp(one)
+    await expect
+      .poll(() => one.evaluate(() => performance.getEntriesByName('borewall:first-picture').length))
+      .toBe(1)
+    await one.waitForTimeout(1000)
+    seen.push(await wallSeen(one))
+  }
+  const [filtered = [], plain = []] = seen
+  expect(new Set(plain.map(String)).size, 'colours of the wall').toBeGreaterThan(50)
+  expect(change(filtered, plain)).toBeLessThan(0.001)
 })

@@ -1,7 +1,7 @@
 import type { Port } from '../measured'
 import { surfaceWidthDegrees } from '../surface-findings/surface-place'
 import type { CellBox } from './cell-box'
-import { formDoubtShare } from './form-doubt'
+import { formDoubtShare, formShare } from './form-doubt'
 import { heightOf, type MarkHeight } from './height-of'
 import { withoutHigherLobes } from './higher-lobes'
 import { markPatterns } from './mark-patterns'
@@ -31,10 +31,10 @@ const leastCells = 2
 /**
  * The marks of a scan: what stands out of its smooth form on either side, gathered, with place, size and height, and
  * the patterns that they make. In a clean scan (noise of one σ, any smooth form) less than one scan in a hundred shows
- * any mark; see `standingOut`. A height is over the smooth form, that of a narrow line within a wider mark over that
- * mark; its doubt is that of the noise, σ/√n, and of the smooth form, and holds no systematic error of the probe; ± is 95 % for
- * the highest place of all that were looked at. Own derivation on published
- * parts, named with each. Throws for a diameter that is not above 0.
+ * any mark; see `standingOut`. σ is robust, over √(1 − p/n) for a form of p coefficients from n values. A height is
+ * over the smooth form, that of a narrow line within a wider mark over that mark; its doubt is that of the noise, σ/√n,
+ * and of the smooth form, and holds no systematic error of the probe; ± is 95 % for the highest place of all that were
+ * looked at. Own derivation on published parts, named with each. Throws for a diameter that is not above 0.
  */
 export function marksOf(scan: RadialScan, fit: Pick<ScanFit, 'smooth'>, options: MarkOptions): ScanMarks {
   const { ports, nearDiameterMm } = options
@@ -44,7 +44,8 @@ export function marksOf(scan: RadialScan, fit: Pick<ScanFit, 'smooth'>, options:
   const leastSigma = options.leastSigmaUm ?? usualLeastSigmaUm
   const all = workingMap(scan, residualUm, sigmaUm, ports)
   const map = withoutHigherLobes(all, Math.max(all.sigma, leastSigma))
-  const sigma = Math.max(robustSigma(map.values, new Float64Array(map.values.length)), leastSigma)
+  const left = robustSigma(map.values, new Float64Array(map.values.length))
+  const sigma = Math.max(left / Math.sqrt(1 - formShare(scan)), leastSigma)
   const { seen, threshold } = seenMarks(map, sigma, nearDiameterMm)
   const kept = seen.filter((one) => isMark(one, sigma)).sort((a, b) => b.region.evidence - a.region.evidence)
   const formDoubtUm = sigmaUm * formDoubtShare(scan)

@@ -28,6 +28,7 @@ export function adviceStep(evidence: OwnerEvidence): OwnerPart {
     beside: [
       ...(isTakenAlong ? [said.alone(suggestion(decision))] : []),
       ...(decision.checkOn === undefined ? [] : [said.runOnDay(dayText(decision.checkOn))]),
+      ...(decision.facts.surface === 'covered' ? [said.covered] : []),
       ...playTexts(decision),
       ...openTexts(decision),
       ...choiceTexts(evidence, decision),

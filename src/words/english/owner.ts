@@ -158,7 +158,7 @@ export const owner = {
   advice: {
     outcomes: {
       'run-on': 'We suggest running it as it is, and measuring it again at the next service.',
-      'clean-and-measure-again': 'We suggest cleaning it, and measuring it again before you decide.',
+      'clean-and-measure-again': 'We suggest a good clean, and then to measure it once more.',
       'measure-again-better': 'We suggest measuring it again, with more care, before you decide.',
       'next-piston': 'We suggest a piston that suits the bore as it is now.',
       hone: 'We suggest a light grind of the wall [honing], if that takes the marks out.',
@@ -183,6 +183,7 @@ export const owner = {
       'no-readings': 'There is nothing to suggest before it is measured.',
       'no-limits': 'There is nothing to suggest before its limits are written down.',
     } satisfies Record<UndecidedReason, string>,
+    covered: 'Something lies on the wall and hides it; it has to come off first.',
     play: {
       'too-loose': 'The piston has more play in it [clearance] than it may have.',
       'too-tight': 'The piston has less play in it [clearance] than it must have.',

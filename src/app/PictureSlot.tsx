@@ -1,10 +1,11 @@
 import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import { jobStore } from '../job/job-store'
-import { exaggerationOfJob, findingOf, gridOfBore, surveyOf, wallOfBore } from '../job/selectors'
+import { findingOf, gridOfBore, surveyOf, wallOfBore } from '../job/selectors'
 import { useLayout } from '../pages/bench/phone/use-layout'
 import { drawnFactor, type ScanWall, useDrawnScan } from '../pages/bench/use-drawn-scan'
 import { useStationInHand } from '../pages/bench/use-entry'
+import { useExaggerationRange } from '../pages/bench/use-exaggeration'
 import { useOnBench } from '../pages/bench/use-job'
 import type { BorePictureProps } from '../scene/BorePicture'
 import { chooseBore, pointAt, session, turnedByHand } from '../session/session'
@@ -153,8 +154,15 @@ function useOfReadings(): { readonly drawn: DrawnBore; readonly other?: OtherWal
   const job = useStore(jobStore, (state) => state.job)
   const bore = useChosenBore()
   const layout = useLayout()
-  const { surveyId, allBores, exaggeration = exaggerationOfJob(job) } = useStore(session)
+  const { surveyId, allBores, exaggeration: asked, piston } = useStore(session)
   const grid = bore && gridOfBore(job, bore.id, surveyId)
+  const range = useExaggerationRange(job, grid?.middleMm)
+  const placed = allBores ? undefined : piston?.placed
+  // The slider ends where the piston would have no room.
+  const exaggeration =
+    placed && range.end !== undefined && asked !== undefined
+      ? Math.min(asked, range.end)
+      : (asked ?? range.own)
   const finding = bore && findingOf(job, bore.id, surveyOf(bore, surveyId)?.id)
   const row = useMemo(
     () => (allBores && layout !== 'one' && bore ? rowOf(job, bore.id, surveyId) : undefined),
@@ -178,6 +186,7 @@ function useOfReadings(): { readonly drawn: DrawnBore; readonly other?: OtherWal
       belts: bore.belts,
       stations,
       surface,
+      ...(placed ? { piston: placed } : {}),
       ...(pair ? { pair } : {}),
       exaggeration,
       ...(row ? { row } : {}),

@@ -108,6 +108,8 @@ export interface Piston {
   /** From the skirt's lower edge to the crown's edge, and to the middle of the pin. */
   readonly crownHeightMm?: number
   readonly pinHeightMm?: number
+  /** And to the top ring. */
+  readonly topRingHeightMm?: number
   /** Sizes at other heights, as the micrometer showed them, for the drawing alone. */
   readonly profile?: readonly PistonSize[]
 }

@@ -103,6 +103,7 @@ export const fieldRanges = {
   heightMm: depth,
   crownHeightMm: depth,
   pinHeightMm: depth,
+  topRingHeightMm: depth,
   readingDoubtUm: doubt,
   feelerDoubtUm: doubt,
   temperatureC: temperature,

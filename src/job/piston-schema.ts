@@ -34,6 +34,7 @@ export const pistonSchema = z
       num('pinHeightMm'),
       'From the lower edge of the skirt to the middle of the pin, mm',
     ),
+    topRingHeightMm: optional(num('topRingHeightMm'), 'From the lower edge of the skirt to the top ring, mm'),
     profile: optional(
       z.array(pistonSizeSchema).check(z.maxLength(mostOf.pistonSizes)),
       'Sizes at other heights, for the drawing alone',

@@ -2,6 +2,7 @@ import './bore-picture.css'
 import { type KeyboardEvent, type Ref, useId, useImperativeHandle, useMemo, useRef } from 'react'
 import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Belt, Port, SurfaceFinding } from '../core/measured'
+import type { PlacedPiston } from '../core/piston/piston-in-bore'
 import type { ScanMark } from '../core/scan/scan-marks'
 import { rampSpan } from '../core/surface/ramp-span'
 import type { WallGrid } from '../core/surface/wall-grid'
@@ -40,6 +41,8 @@ export interface BorePictureProps {
   readonly surface: readonly SurfaceFinding[]
   /** What stands out in the scan that the wall is drawn from. */
   readonly scanMarks?: readonly ScanMark[]
+  /** A piston where it stands in the bore. */
+  readonly piston?: PlacedPiston
   readonly pair?: LimitPair
   readonly exaggeration: number
   /** The bores to draw side by side, this one among them; undefined for this one alone. */

@@ -3,6 +3,7 @@ import { useMemo } from 'react'
 import { Group, Mesh, Points } from 'three'
 import type { DrawnStation } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
+import type { PlacedPiston } from '../core/piston/piston-in-bore'
 import type { ScanMark } from '../core/scan/scan-marks'
 import { drawnAt, plainFrom } from './bore-row'
 import { DrawnBore } from './DrawnBore'
@@ -21,6 +22,8 @@ export interface BoreSceneProps extends BoreCameraProps {
   readonly surface: readonly SurfaceFinding[]
   /** What stands out in the scan that the bore in hand is drawn from. */
   readonly scanMarks?: readonly ScanMark[] | undefined
+  /** A piston where it stands in the bore in hand. */
+  readonly piston?: PlacedPiston | undefined
   /** The bore in hand is drawn on this way. */
   readonly way?: WallWay | undefined
   readonly theme: Theme
@@ -63,6 +66,7 @@ export function BoreScene(props: BoreSceneProps) {
         stations={stations}
         surface={surface}
         scanMarks={props.scanMarks}
+        piston={props.piston}
         pair={pair}
         exaggeration={drawnAt(own, exaggeration)}
         isDifference={own?.isDifference === true}

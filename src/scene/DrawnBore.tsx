@@ -3,12 +3,15 @@ import { useEffect, useMemo, useRef } from 'react'
 import type { BufferGeometry, Group } from 'three'
 import type { DrawnStation, LimitPair } from '../core/findings'
 import type { SurfaceFinding } from '../core/measured'
+import type { PlacedPiston } from '../core/piston/piston-in-bore'
 import type { ScanMark } from '../core/scan/scan-marks'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { surfaceNear } from '../core/surface-findings/surface-place'
+import type { BorePaint } from './bore-paint'
 import { limitStrokes, pointerStrokes } from './bore-strokes'
 import { type BandLimit, doubtBandGeometry } from './doubt-band-geometry'
 import { deviationAt } from './grid-reading'
+import { pistonGeometry, pistonStrokes } from './piston-geometry'
 import type { PointedPlace } from './pointed-place'
 import { contactsOf } from './proven-marks'
 import { scanMarkStrokes } from './scan-mark-strokes'
@@ -25,6 +28,8 @@ export interface DrawnBoreProps extends PaintedBore {
   readonly surface: readonly SurfaceFinding[]
   /** What stands out in the scan that the wall is drawn from. */
   readonly scanMarks?: readonly ScanMark[] | undefined
+  /** A piston where it stands in the bore. */
+  readonly piston?: PlacedPiston | undefined
   /** The cylinder of the outer limit. */
   readonly shell: boolean
   /** Rings of the limits at every level, beside those at the mouths. */
@@ -37,6 +42,8 @@ export interface DrawnBoreProps extends PaintedBore {
 }
 
 const radians = Math.PI / 180
+/** What is drawn is always in sight, and its parts are freed by those who made them. */
+const mesh = { frustumCulled: false, dispose: null }
 
 /** Everything drawn of one bore, in its own space. */
 export function DrawnBore(props: DrawnBoreProps) {
@@ -45,6 +52,7 @@ export function DrawnBore(props: DrawnBoreProps) {
     stations,
     surface,
     scanMarks,
+    piston,
     pair,
     pointed,
     next,
@@ -79,7 +87,6 @@ export function DrawnBore(props: DrawnBoreProps) {
     if (measured.current)
       measured.current.visible = share <= 0 || share >= 1 || !paint.shared.fadesBetween.value
   })
-  const mesh = { frustumCulled: false, dispose: null }
   return (
     <>
       <mesh {...mesh} geometry={wall} material={paint.wall.far} renderOrder={0} />
@@ -107,12 +114,30 @@ export function DrawnBore(props: DrawnBoreProps) {
           visible={hasDiscs}
         />
       </group>
+      {piston ? <DrawnPiston paint={paint} piston={piston} middleMm={grid.middleMm} /> : null}
       <mesh {...mesh} geometry={glass} material={paint.wall.near} renderOrder={3} visible={!onPaper} />
       <mesh {...mesh} geometry={proven} material={paint.wall.patches} renderOrder={4} />
       <mesh {...mesh} geometry={rings} material={paint.stroke.material} renderOrder={5} />
       <points {...mesh} geometry={squares} material={paint.pointer.material} renderOrder={7} />
       <mesh {...mesh} geometry={line} material={paint.stroke.material} renderOrder={7} />
       <points {...mesh} geometry={marks} material={paint.pointer.material} renderOrder={8} />
+    </>
+  )
+}
+
+/** A piston in its bore, between the far wall and the glass. */
+function DrawnPiston(props: {
+  readonly paint: BorePaint
+  readonly piston: PlacedPiston
+  readonly middleMm: number
+}) {
+  const { paint, piston, middleMm } = props
+  const skirt = useFreed(useMemo(() => pistonGeometry(piston, middleMm), [piston, middleMm]))
+  const edges = useFreed(useMemo(() => strokeGeometry(pistonStrokes(piston, middleMm)), [piston, middleMm]))
+  return (
+    <>
+      <mesh {...mesh} geometry={skirt} material={paint.piston.material} renderOrder={2.5} />
+      <mesh {...mesh} geometry={edges} material={paint.stroke.material} renderOrder={2.6} />
     </>
   )
 }

@@ -1,4 +1,5 @@
 import { DoubtBandMaterial } from './doubt-band-material'
+import { PistonMaterial } from './piston-material'
 import { type SharedUniforms, sharedUniforms } from './shared-uniforms'
 import { ShellMaterial } from './shell-material'
 import { StationMaterial } from './station-material'
@@ -13,6 +14,7 @@ export class BorePaint {
   readonly wall = new WallMaterials(this.shared)
   readonly shell = new ShellMaterial(this.shared)
   readonly doubtBand = new DoubtBandMaterial(this.shared)
+  readonly piston = new PistonMaterial(this.shared)
   readonly stroke = new StrokeMaterial(this.shared, 'in-space')
   readonly surface = new StrokeMaterial(this.shared, 'on-wall')
   readonly stations = new StationMaterial(this.shared, 0.2)
@@ -24,6 +26,7 @@ export class BorePaint {
       this.shell.set((look.pair.maxMm - look.middleMm) * 1000, look.palette.maxRing)
     }
     this.doubtBand.setPalette(look.palette)
+    this.piston.setColour(look.palette.glass)
     this.stroke.setPalette(look.palette)
     this.surface.setPalette(look.palette)
     this.stations.setPalette(look.palette)
@@ -33,7 +36,7 @@ export class BorePaint {
   dispose(): void {
     this.textures.dispose()
     this.wall.dispose()
-    for (const part of [this.shell, this.doubtBand, this.stroke, this.surface, this.stations, this.pointer])
-      part.dispose()
+    const { shell, doubtBand, piston, stroke, surface, stations, pointer } = this
+    for (const part of [shell, doubtBand, piston, stroke, surface, stations, pointer]) part.dispose()
   }
 }

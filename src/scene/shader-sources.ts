@@ -2,6 +2,8 @@ import boreSpace from './shaders/bore-space.glsl?raw'
 import doubtBandFragment from './shaders/doubt-band.frag.glsl?raw'
 import doubtBandVertex from './shaders/doubt-band.vert.glsl?raw'
 import marks from './shaders/marks.glsl?raw'
+import pistonFragment from './shaders/piston.frag.glsl?raw'
+import pistonVertex from './shaders/piston.vert.glsl?raw'
 import ports from './shaders/ports.glsl?raw'
 import shellFragment from './shaders/shell.frag.glsl?raw'
 import shellVertex from './shaders/shell.vert.glsl?raw'
@@ -37,6 +39,11 @@ export const strokeSource: ShaderSource = {
 export const shellSource: ShaderSource = {
   vertex: joined(boreSpace, shellVertex),
   fragment: joined(boreSpace, ports, shellFragment),
+}
+
+export const pistonSource: ShaderSource = {
+  vertex: joined(boreSpace, pistonVertex),
+  fragment: joined(pistonFragment),
 }
 
 export const doubtBandSource: ShaderSource = {

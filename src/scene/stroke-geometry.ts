@@ -14,6 +14,7 @@ export const strokeRoles = [
   'new-max',
   'pointer',
   'pointer-edge',
+  'piston',
   'surface',
   'surface-middle',
   'scan-mark-ground',

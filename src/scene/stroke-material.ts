@@ -29,6 +29,7 @@ export class StrokeMaterial {
       'new-max': palette.newMaxRing,
       pointer: palette.wallInk,
       'pointer-edge': palette.wallPaper,
+      piston: palette.glass,
       surface: palette.wallInk,
       'surface-middle': palette.wallPaper,
       'scan-mark-ground': palette.wallPaper,

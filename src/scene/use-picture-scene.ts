@@ -2,6 +2,7 @@ import type { RootStore } from '@react-three/fiber'
 import { createElement, type RefObject, useEffect, useMemo, useRef, useState } from 'react'
 import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
+import type { PlacedPiston } from '../core/piston/piston-in-bore'
 import type { ScanMark } from '../core/scan/scan-marks'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BoreScene } from './BoreScene'
@@ -31,6 +32,7 @@ interface SceneProps {
   readonly stations: readonly DrawnStation[]
   readonly surface: readonly SurfaceFinding[]
   readonly scanMarks?: readonly ScanMark[]
+  readonly piston?: PlacedPiston
   readonly pair?: LimitPair
   readonly exaggeration: number
   readonly row?: BoreRow
@@ -83,6 +85,7 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         stations: props.stations,
         surface: props.surface,
         scanMarks: props.scanMarks,
+        piston: props.piston,
         pair: props.pair,
         exaggeration: props.exaggeration,
         row: props.row,

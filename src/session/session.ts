@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla'
+import type { PlacedPiston } from '../core/piston/piston-in-bore'
 import { showStep } from './showing'
 
 /** Where a person points, and from which part of the page: every part lights the same place. */
@@ -92,6 +93,14 @@ export interface Aids {
   readonly pedals: { readonly [Action in PedalAction]?: string }
 }
 
+/** A piston shown in the bore on the bench, and where along its stroke: 0 at the top, 1 at the bottom. */
+export interface PistonShown {
+  readonly id?: string
+  readonly share: number
+  /** Absent until it was worked out, or where its dimensions were not given. */
+  readonly placed?: PlacedPiston
+}
+
 /** State of this tab alone: never saved with the job, never undone. */
 export interface Session {
   readonly page: PageName
@@ -124,6 +133,7 @@ export interface Session {
   readonly marking: boolean
   /** Other walls that fit the same readings take turns in the picture. */
   readonly doubtShown: boolean
+  readonly piston?: PistonShown
   /** The surface finding that is being told more of. */
   readonly surfaceOpen?: string
   /** The keys for the right hand lie at the left. */
@@ -157,7 +167,15 @@ function set(change: (state: Session) => Session) {
   session.setState(change, true)
 }
 
-type OptionalPart = 'boreId' | 'surveyId' | 'pointed' | 'inHand' | 'taken' | 'exaggeration' | 'surfaceOpen'
+type OptionalPart =
+  | 'piston'
+  | 'boreId'
+  | 'surveyId'
+  | 'pointed'
+  | 'inHand'
+  | 'taken'
+  | 'exaggeration'
+  | 'surfaceOpen'
 
 /** The state with one optional part replaced, or taken out where the value is undefined. */
 function withPart<Key extends OptionalPart>(
@@ -316,6 +334,11 @@ export function setMarking(marking: boolean) {
 /** Has other walls that fit the same readings drawn, or the wall again. */
 export function showDoubt(doubtShown: boolean) {
   set((state) => ({ ...state, doubtShown }))
+}
+
+/** Shows a piston in the bore, moves it, or takes it out again. */
+export function showPiston(piston: PistonShown | undefined) {
+  set((state) => withPart(state, 'piston', piston))
 }
 
 /** Opens a surface finding, or closes that which is open. */

@@ -101,3 +101,32 @@ test('ring gaps and the window of clearance are typed on a phone, a half-typed g
   await expect(row(page, gapWords.taper)).toContainText('the gauge says')
   await expectAccessible(page, '.findings-part')
 })
+
+test('a piston is shown in the bore at the exaggeration that gives it room, and moved along its stroke by keyboard', async ({
+  page,
+}) => {
+  const { shown } = pistonWords
+  await openApp(page)
+  const factor = field(page, words.picture.exaggerationTyped)
+  await expect(factor).toHaveValue('500')
+  const show = page.getByRole('button', { name: words.pistons.show })
+  await show.focus()
+  await page.keyboard.press('Enter')
+  const said = page.locator('.piston-row p')
+  await expect(said).toHaveText(`${shown.crown('0.5 mm')} ${shown.between}`)
+  await expect(factor).toHaveValue('100')
+  const down = page.getByRole('button', { name: shown.down })
+  await down.focus()
+  await page.keyboard.press('Enter')
+  await expect(said).toContainText('At 62 mm, where it was measured across: clearance 80 to 83 µm')
+  await page.getByRole('slider', { name: shown.along }).focus()
+  await page.keyboard.press('End')
+  await expect(said).toHaveText(`${shown.crown('54.5 mm')} ${shown.between}`)
+  await expectAccessible(page, '.piston-row')
+  await choice(page, shown.which).selectOption({ label: words.pistons.ofGrade('B') })
+  await expect(said).toContainText('from its skirt edge to its crown')
+  await show.focus()
+  await page.keyboard.press('Enter')
+  await expect(said).toBeHidden()
+  await expect(factor).toHaveValue('500')
+})

@@ -1,7 +1,9 @@
+import { readdirSync, readFileSync } from 'node:fs'
 import { expect, type Page, test } from '@playwright/test'
 import { createServer, type ViteDevServer } from 'vite'
 import { deviationAt, drawnPosition } from '../../src/core/surface/drawn-position'
 import type { Toward, WallGrid } from '../../src/core/surface/wall-grid'
+import { drawnRadius, onCircle } from '../../src/scene/bore-space'
 import { seededRandom } from '../proof/seeded-random'
 
 /** Drawn sizes here are tens of millimetres: single precision leaves about a hundredth of this. */
@@ -295,6 +297,62 @@ test.describe('the shader that draws the wall, without linear filtering of float
     expect(largestDifference(before, after)).toBeGreaterThan(5 * toleranceMm)
   })
 })
+
+test('shell, bands, lines, discs and piston are placed by one function of the shaders, which puts places where the core does, 500 from seed 9', async ({
+  page,
+}) => {
+  const folder = new URL('../../src/scene/shaders/', import.meta.url)
+  const others = readdirSync(folder).filter(
+    (name) => name.endsWith('.vert.glsl') && name !== 'wall.vert.glsl',
+  )
+  expect(others).toEqual(
+    ['doubt-band', 'piston', 'shell', 'station', 'stroke'].map((name) => `${name}.vert.glsl`),
+  )
+  for (const name of others)
+    expect(readFileSync(new URL(name, folder), 'utf8'), name).toContain('drawnPlace(')
+  const grid = unevenGrid(9)
+  const random = seededRandom(90).even
+  const nodes = Array.from({ length: 500 }, () => [
+    Math.fround((random() - 0.5) * 4 * Math.PI),
+    Math.fround(random() * grid.lengthMm),
+  ]).flat()
+  for (const exaggeration of exaggerations) {
+    const deviationUm = Math.fround((random() - 0.5) * 100)
+    const run = await placed(grid, nodes, exaggeration, deviationUm)
+    const radius = drawnRadius(grid.middleMm, exaggeration, deviationUm)
+    const expected = pairsOf(nodes).flatMap(([angle, depthMm]) => {
+      const { x, y, z } = onCircle(grid.lengthMm, angle, depthMm, radius)
+      return [x, y, z]
+    })
+    // The sine of a shader is good to 2⁻¹¹ on some machines, and these are lines and discs.
+    expect(largestDifference(await captured(page, run), expected)).toBeLessThan(radius * 2 ** -11)
+  }
+})
+
+/** The function that places all but the wall, under a main function of this test. */
+async function placed(
+  grid: WallGrid,
+  nodes: readonly number[],
+  exaggeration: number,
+  deviationUm: number,
+): Promise<Run> {
+  const { default: chunk } = await sources.ssrLoadModule('/src/scene/shaders/bore-space.glsl?raw')
+  const main = `
+    in vec2 node; // angle rad, depth mm
+    uniform float deviationUm;
+    out vec3 vPlace;
+    void main() { vPlace = drawnPlace(outwardAt(node.x), node.y, deviationUm); }`
+  const inputs = await inputsOf(grid, exaggeration)
+  return {
+    ...inputs,
+    textures: {},
+    numbers: { ...inputs.numbers, deviationUm },
+    vertex: `precision highp float;\n${chunk}\n${main}`,
+    nodes,
+    captured: 'vPlace',
+    components: 3,
+  }
+}
 
 function pairsOf(flat: readonly number[]): readonly (readonly [number, number])[] {
   return Array.from({ length: flat.length / 2 }, (_, index) => [

@@ -10,10 +10,9 @@ const proportions: readonly Proportion[] = [
   'ovalityLimitPerMm',
   'taperLimitPerMmOfBore',
   'taperLimitPerMmOfTravel',
-  'travelMm',
 ]
 
-/** Whether the manual gives limits per mm. */
+/** Whether the manual gives limits per mm; the travel alone is given for a piston too. */
 export function hasProportions(spec: Spec): boolean {
   return proportions.some((field) => spec[field] !== undefined)
 }

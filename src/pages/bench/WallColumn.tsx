@@ -4,7 +4,7 @@ import { UnrolledMap } from '../../charts/UnrolledMap'
 import type { LimitPair } from '../../core/findings'
 import type { SurfacePlace } from '../../core/measured'
 import type { WallGrid } from '../../core/surface/wall-grid'
-import { exaggerationEndOfJob, exaggerationOfJob, mapGridOfBore, wallOfBore } from '../../job/selectors'
+import { mapGridOfBore, wallOfBore } from '../../job/selectors'
 import { pointAt, setMarking, showAllBores, showPart } from '../../session/session'
 import { readOut } from '../../words/read-out'
 import { surfaceHere } from '../../words/surface'
@@ -15,11 +15,13 @@ import { DoubtButton } from './DoubtButton'
 import { FlatWall } from './FlatWall'
 import { MarkButton } from './MarkButton'
 import { PictureControls } from './PictureControls'
+import { PistonButton } from './PistonButton'
 import { useLayout, useOnPaper } from './phone/use-layout'
 import { recordSurface } from './record-surface'
 import { ScanReadOut, ScanRow, ScanStatus } from './ScanRow'
 import { isUnderWay, useDrawnScan } from './use-drawn-scan'
 import { useStationInHand } from './use-entry'
+import { useExaggerationRange } from './use-exaggeration'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
 import { useSize } from './use-size'
@@ -31,10 +33,14 @@ const mapHeight = 224
 /** Without a picture the map has its room too. */
 const tallMapHeight = 740
 
+const PistonRow = lazy(async () => ({ default: (await import('./PistonRow')).PistonRow }))
 const ScanFlatWall = lazy(async () => ({ default: (await import('./ScanFlatWall')).ScanFlatWall }))
 
 /** What the row of scans takes from the picture, or without one from the map. */
 const scanRowHeight = 40
+
+/** What the row of a piston in the bore takes from the picture. */
+const pistonRowHeight = 92
 
 /** What the strip of small maps takes from the map, with the room below it. */
 const stripHeight = 80
@@ -52,7 +58,7 @@ export function WallColumn({ bench, picture, paintOf, saveChart }: WallColumnPro
   const onPaper = useOnPaper()
   const { job, bore, survey, finding } = bench
   const grid = mapGridOfBore(job, bore.id, survey.id)
-  const own = exaggerationOfJob(job)
+  const range = useExaggerationRange(job, grid?.middleMm)
   const later = useDeferredValue(bench)
   // A section needs the height that the small maps would take.
   const hasStrip = job.bores.length >= stripFrom && (chart === 'map' || onPaper)
@@ -60,6 +66,7 @@ export function WallColumn({ bench, picture, paintOf, saveChart }: WallColumnPro
   const width = Math.min(fullWidth, size?.width ?? fullWidth)
   const drawn = useDrawnScan(bench)
   const scanRow = bore.scans ? scanRowHeight : 0
+  const hasPiston = useSession((state) => state.piston !== undefined) && !drawn && picture !== undefined
   const height = (picture ? mapHeight : tallMapHeight - scanRow) - (hasStrip ? stripHeight : 0)
   const box = { width, height }
   const isDrawn = drawn
@@ -71,16 +78,21 @@ export function WallColumn({ bench, picture, paintOf, saveChart }: WallColumnPro
         <>
           <div className="picture-box">
             {isDrawn ? (
-              picture({ width, height: pictureHeight - scanRow })
+              picture({ width, height: pictureHeight - scanRow - (hasPiston ? pistonRowHeight : 0) })
             ) : drawn ? (
               <ScanStatus figures={drawn.figures} />
             ) : (
               <p className="picture-empty">{words.picture.empty}</p>
             )}
+            {hasPiston && isDrawn ? (
+              <Suspense fallback={null}>
+                <PistonRow bench={bench} />
+              </Suspense>
+            ) : null}
           </div>
           <PictureControls
-            own={drawn ? drawn.wall?.exaggeration : own}
-            end={drawn ? drawn.wall?.exaggerationEnd : exaggerationEndOfJob(job)}
+            own={drawn ? drawn.wall?.exaggeration : range.own}
+            end={drawn ? drawn.wall?.exaggerationEnd : range.end}
           />
         </>
       ) : (
@@ -95,6 +107,7 @@ export function WallColumn({ bench, picture, paintOf, saveChart }: WallColumnPro
         ) : (
           <ReadOut bench={bench} canShowAll={picture !== undefined && job.bores.length > 1} />
         )}
+        {picture && grid && !drawn ? <PistonButton bench={bench} /> : null}
         {picture && grid && !drawn ? <DoubtButton /> : null}
         <MarkButton />
       </div>

@@ -3,7 +3,7 @@
 uniform mat4 modelViewMatrix;  // bore space → view space
 uniform mat4 projectionMatrix; // view space → clip space
 uniform vec2 viewport;         // CSS pixels
-uniform vec4 strokeColours[9]; // sRGB as written and opacity, by role
+uniform vec4 strokeColours[10]; // sRGB as written and opacity, by role
 
 in vec3 here;  // angle rad, depth mm, deviation on the diameter µm
 in vec3 there; // the other end of the segment, the same
@@ -11,7 +11,7 @@ in vec3 style; // x side: ±1 at the first end, ±2 at the second, y width in CS
 in vec2 opacity; // of the parts on the far side of the bore and on the side turned to the eye
 
 // From here on lines are outlines, whose segments reach a little past their ends to close the bends.
-const float firstOutline = 5.0;
+const float firstOutline = 6.0;
 const float reach = 0.12; // of the width
 
 out float vAcross; // CSS pixels from the middle of the line

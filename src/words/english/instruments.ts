@@ -47,6 +47,7 @@ export const instruments = {
     title: 'Pistons and rings',
     open: 'Pistons',
     loading: 'Loading…',
+    show: 'Show a piston',
     numbered: (number: number) => `piston ${number}`,
     ofGrade: (grade: string) => `piston of grade ${grade}`,
     oversized: (called: string, oversize: string) => `${called}, ${oversize}`,

@@ -1,8 +1,16 @@
 import type { ClearanceRule, PistonState } from '../../core/measured'
 import type { FitReason, FitSide, FitVerdict } from '../../core/piston/fits'
 import type { OversizeReason } from '../../core/piston/oversize-choice'
+import type { PistonLack } from '../../core/piston/piston-in-bore'
 import type { PistonGap } from '../../core/piston/piston-size'
 import type { GapVerdict } from '../../core/ring/ring-gaps'
+
+const lackNames: Record<PistonLack, string> = {
+  size: 'its size',
+  height: 'the height at which that was measured',
+  'crown-height': 'from its skirt edge to its crown',
+  travel: 'the travel of the piston',
+}
 
 /** Pistons, their clearance, the oversize to bore to, and ring gaps. */
 export const piston = {
@@ -177,6 +185,26 @@ export const piston = {
         ? `the gauge says ${figure}: they differ beyond their doubt, so one of the two has a slip`
         : `the gauge says ${figure}: they agree as far as a feeler can tell`,
   },
+  /** A piston drawn in the bore. */
+  shown: {
+    which: 'Piston shown in the bore',
+    along: 'Place along the stroke',
+    up: 'Up a level',
+    down: 'Down a level',
+    crown: (depth: string) => `Crown ${depth} below the deck.`,
+    range: (least: string, most: string) => `${least} to ${most}`,
+    clearance: (depth: string, clearance: string, doubt: string) =>
+      `At ${depth}, where it was measured across: clearance ${clearance} µm (${doubt} each), at rest.`,
+    gap: {
+      measured: (depth: string, gap: string, doubt: string) =>
+        `Ring at ${depth}: gap ${gap} ± ${doubt} mm, measured.`,
+      bore: (depth: string, gap: string, doubt: string) =>
+        `Ring at ${depth}: gap ${gap} ± ${doubt} mm, as the bore opens it.`,
+    },
+    between: 'Between levels: drawn, not measured.',
+    lacks: (lacks: readonly PistonLack[]) =>
+      `It is drawn once these are entered under Pistons: ${lacks.map((one) => lackNames[one]).join(', ')}.`,
+  },
   panel: {
     lead: 'From the service manual, and as measured. A piston is measured across its skirt at a right angle to the pin.',
     window:
@@ -193,7 +221,11 @@ export const piston = {
     range: 'Not measured, it is from {min} to {max} mm at 20 °C.',
     doubt:
       'One reading is good to {doubt} µm (one standard uncertainty). It grows {expansion} per million and kelvin.',
-    details: 'Doubt and expansion',
+    shape:
+      'From the skirt’s lower edge it is {crown} mm to the edge of the crown and {ring} mm to the top ring, for the drawing.',
+    stroke:
+      'The piston travels {travel} mm; at the top its crown stands {crownAtTop} mm below the deck, for the drawing.',
+    details: 'Doubt, expansion and shape',
     ofPiston: (piston: string, label: string) => `${piston}: ${label}`,
     labels: {
       min: 'Smallest clearance when new, mm',
@@ -221,6 +253,10 @@ export const piston = {
       temperature: 'temperature of the piston, °C',
       micrometerTemperature: 'temperature of the micrometer, °C',
       thermometer: 'thermometer',
+      crown: 'skirt edge to crown, mm',
+      topRing: 'skirt edge to top ring, mm',
+      travel: 'Travel of the piston, mm',
+      crownAtTop: 'Crown below the deck at the top, mm',
       rangeMin: 'smallest size it may have, mm',
       rangeMax: 'largest size it may have, mm',
       doubt: 'doubt of reading it, µm',

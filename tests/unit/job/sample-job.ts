@@ -197,6 +197,7 @@ export const sampleJob: Job = {
       expansionDoubtPerK: 0.000001,
       crownHeightMm: 56,
       pinHeightMm: 26,
+      topRingHeightMm: 50,
       profile: [{ heightMm: 40, readMm: 53.8 }],
     },
     { id: 'catalogue', state: 'obtainable', grade: 'B', minMm: 53.956, maxMm: 53.962 },

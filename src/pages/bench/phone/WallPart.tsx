@@ -1,11 +1,6 @@
 import './wall-part.css'
 import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react'
-import {
-  exaggerationEndOfJob,
-  exaggerationOfJob,
-  mapGridOfBore,
-  stationsPlanned,
-} from '../../../job/selectors'
+import { mapGridOfBore, stationsPlanned } from '../../../job/selectors'
 import { letFingerTurn, showPart, takeInHand } from '../../../session/session'
 import { words } from '../../../words/words'
 import { BoreStrip } from '../BoreStrip'
@@ -13,14 +8,17 @@ import { DoubtButton } from '../DoubtButton'
 import { FlatWall } from '../FlatWall'
 import { MarkButton } from '../MarkButton'
 import { Exaggeration, TurnButtons, ViewButtons } from '../PictureControls'
+import { PistonButton } from '../PistonButton'
 import { ScanReadOut, ScanRow, ScanStatus } from '../ScanRow'
 import { type DrawnScan, isUnderWay, useDrawnScan } from '../use-drawn-scan'
+import { useExaggerationRange } from '../use-exaggeration'
 import { type OnBench, useSession } from '../use-job'
 import { type Size, useSize } from '../use-size'
 import { BoreMap, ReadOut, type WallColumnProps } from '../WallColumn'
 import type { Layout } from './use-layout'
 import { wallBoxes } from './wall-boxes'
 
+const PistonRow = lazy(async () => ({ default: (await import('../PistonRow')).PistonRow }))
 const ScanFlatWall = lazy(async () => ({ default: (await import('../ScanFlatWall')).ScanFlatWall }))
 
 /** The picture, what is pointed at, the exaggeration, the map and the other bores. */
@@ -32,6 +30,8 @@ export function WallPart(props: WallColumnProps & { readonly layout: Layout; rea
     if (!isShown) letFingerTurn(false)
   }, [isShown])
   const grid = mapGridOfBore(job, bore.id, survey.id)
+  const range = useExaggerationRange(job, grid?.middleMm)
+  const hasPiston = useSession((state) => state.piston !== undefined)
   const drawn = useDrawnScan(bench)
   const chart = useSession((state) => state.chart)
   const isDrawn = drawn
@@ -42,8 +42,8 @@ export function WallPart(props: WallColumnProps & { readonly layout: Layout; rea
   const boxes = size && wallBoxes(size, { hasPicture, hasStrip: several })
   const exaggeration = hasPicture ? (
     <Exaggeration
-      own={drawn ? drawn.wall?.exaggeration : exaggerationOfJob(job)}
-      end={drawn ? drawn.wall?.exaggerationEnd : exaggerationEndOfJob(job)}
+      own={drawn ? drawn.wall?.exaggeration : range.own}
+      end={drawn ? drawn.wall?.exaggerationEnd : range.end}
     />
   ) : null
   return (
@@ -77,6 +77,11 @@ export function WallPart(props: WallColumnProps & { readonly layout: Layout; rea
               canShowAll={hasPicture && several && layout === 'two'}
             />
             {boxes.form === 'broad' ? null : <div className="controls">{exaggeration}</div>}
+            {hasPiston && hasPicture && !drawn ? (
+              <Suspense fallback={null}>
+                <PistonRow bench={bench} />
+              </Suspense>
+            ) : null}
             <ScanRow bench={bench} drawn={drawn} />
             {drawn && chart !== 'hours' ? (
               <Suspense fallback={null}>
@@ -181,6 +186,7 @@ function Pointed(props: {
           {words.phone.measureHere}
         </button>
       ) : null}
+      {hasPicture && !drawn ? <PistonButton bench={props.bench} /> : null}
       {hasPicture && !drawn ? <DoubtButton /> : null}
       <MarkButton />
     </div>

@@ -64,6 +64,34 @@ export function ClearanceWindow({ spec }: { readonly spec: Spec }) {
   )
 }
 
+/** How the piston moves, for the drawing. */
+export function Stroke({ spec }: { readonly spec: Spec }) {
+  const { stroke, labels, taken } = pistonWords.panel
+  return (
+    <Sentence
+      template={stroke}
+      fields={{
+        travel: (
+          <NumberField
+            label={labels.travel}
+            none={none}
+            value={spec.travelMm}
+            keep={(travelMm) => keepSpec({ travelMm })}
+          />
+        ),
+        crownAtTop: (
+          <NumberField
+            label={labels.crownAtTop}
+            none={taken('0')}
+            value={spec.crownAtTopMm}
+            keep={(crownAtTopMm) => keepSpec({ crownAtTopMm })}
+          />
+        ),
+      }}
+    />
+  )
+}
+
 function RuleChoice({ rule }: { readonly rule: ClearanceRule }) {
   return (
     <ChoiceField

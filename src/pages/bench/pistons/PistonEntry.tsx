@@ -43,7 +43,7 @@ export function PistonEntry({ job, piston }: PistonProps) {
         <details>
           <summary aria-label={said.ofPiston(called, said.details)}>{said.details}</summary>
           <div className="sentence">
-            <Doubts {...props} />
+            <Doubts {...props} /> <Shape {...props} />
           </div>
         </details>
         <button
@@ -215,6 +215,32 @@ function SizesItMayHave({ piston, called }: FieldsProps) {
       fields={{
         min: <NumberField label={said.ofPiston(called, said.labels.rangeMin)} size {...sizes.low} />,
         max: <NumberField label={said.ofPiston(called, said.labels.rangeMax)} size {...sizes.high} />,
+      }}
+    />
+  )
+}
+
+/** What the drawing of it in the bore needs. */
+function Shape({ piston, called, keep }: FieldsProps) {
+  const said = pistonWords.panel
+  return (
+    <Sentence
+      template={said.shape}
+      fields={{
+        crown: (
+          <NumberField
+            label={said.ofPiston(called, said.labels.crown)}
+            value={piston.crownHeightMm}
+            keep={(crownHeightMm) => keep({ crownHeightMm })}
+          />
+        ),
+        ring: (
+          <NumberField
+            label={said.ofPiston(called, said.labels.topRing)}
+            value={piston.topRingHeightMm}
+            keep={(topRingHeightMm) => keep({ topRingHeightMm })}
+          />
+        ),
       }}
     />
   )

@@ -6,7 +6,7 @@ import { pistonWords } from '../../../words/piston-words'
 import { perform } from '../perform'
 import type { OnBench } from '../use-job'
 import { BoringFields } from './BoringFields'
-import { ClearanceWindow, GapWindow } from './ClearanceWindow'
+import { ClearanceWindow, GapWindow, Stroke } from './ClearanceWindow'
 import { PistonEntry } from './PistonEntry'
 import { RingGapEntries } from './RingGapEntries'
 
@@ -18,7 +18,7 @@ export function PistonsPanel({ job, bore, survey }: OnBench) {
     <div className="panel pistons-panel">
       <p className="aside">{said.lead}</p>
       <div className="sentence">
-        <ClearanceWindow spec={job.spec} />
+        <ClearanceWindow spec={job.spec} /> <Stroke spec={job.spec} />
       </div>
       <h2>{said.pistonsTitle}</h2>
       {pistons.length === 0 ? (

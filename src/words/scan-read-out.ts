@@ -35,21 +35,25 @@ export function scanReadOut(pointed: PointedScan): string {
   return parts.join(' · ')
 }
 
-/** What a level or a line of a scan holds, a sentence each; µm as they are drawn. */
+/** What a level or a line of a scan holds, a sentence each; µm as they are drawn, from a middle, mm, where there is a size. */
 export function scanCutSentences(
   at: { readonly depthMm: number } | { readonly angleDegrees: number },
   drawnUm: readonly number[],
+  middleMm: number | undefined,
 ): string[] {
   const said = words.scans
   const least = drawnUm.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY)
   const most = drawnUm.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY)
   if (drawnUm.length === 0) return [said.noRadius, said.oneWall]
-  const range = [least, most].map((um) => inTenthsOfMicrons(um / 1000, { sign: true })) as [string, string]
+  const written = (um: number) =>
+    middleMm === undefined ? inTenthsOfMicrons(um / 1000, { sign: true }) : size(middleMm + um / 1000)
+  const range = [written(least), written(most)] as const
+  const of = middleMm === undefined ? said.radii : said.twiceRadii
   const count = String(drawnUm.length)
   return [
     'depthMm' in at
-      ? said.levelText(depth(at.depthMm), count, ...range)
-      : said.lineText(degrees(at.angleDegrees), count, ...range),
+      ? said.levelText(of(count), depth(at.depthMm), ...range)
+      : said.levelText(of(count), degrees(at.angleDegrees), ...range),
     said.oneWall,
   ]
 }

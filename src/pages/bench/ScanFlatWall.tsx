@@ -124,7 +124,7 @@ function ScanSection({ bench, wall, paint, box, letter, views }: ChartProps & { 
   const exaggeration = useSession((state) => state.exaggeration) ?? wall.exaggeration
   const { depthsMm } = wall.scan
   const said = words.section
-  const sentences = scanCutSentences(place, drawnAtLevel(wall, place.level))
+  const sentences = scanCutSentences(place, drawnAtLevel(wall, place.level), middleOf(wall))
   const to = (level: number) => {
     const depthMm = depthsMm[level]
     return depthMm === undefined
@@ -161,7 +161,11 @@ function ScanProfile({ bench, wall, paint, box, letter, views }: ChartProps & { 
   const pointed = useSession((state) => state.pointed)
   const { anglesDegrees } = wall.scan
   const said = words.profile
-  const sentences = scanCutSentences({ angleDegrees: place.angleDegrees }, drawnAtAngle(wall, place.angle))
+  const sentences = scanCutSentences(
+    { angleDegrees: place.angleDegrees },
+    drawnAtAngle(wall, place.angle),
+    middleOf(wall),
+  )
   const to = (angle: number) => {
     const angleDegrees = anglesDegrees[(angle + anglesDegrees.length) % anglesDegrees.length]
     return angleDegrees === undefined
@@ -212,6 +216,11 @@ function usePlace({ scan, fit }: ScanWall) {
       angleDegrees: scan.anglesDegrees[most % columns] ?? 0,
     })
   }, [scan, fit, last])
+}
+
+/** What deviations count from, mm, where the wall has a size. */
+function middleOf({ isSized, grid }: ScanWall): number | undefined {
+  return isSized ? grid.middleMm : undefined
 }
 
 /** Of a scan with more levels than rows a row speaks for several. */

@@ -33,10 +33,10 @@ export const scans = {
     radius: (radius: string) => `radius ${radius} from the middle`,
     over: (over: string) => `${over} from the smooth form`,
     twiceRadius: (size: string) => `twice the radius ${size}`,
-    levelText: (depth: string, radii: string, least: string, most: string) =>
-      `${radii} radii at ${depth}, from ${least} to ${most}.`,
-    lineText: (angle: string, radii: string, least: string, most: string) =>
-      `${radii} radii at ${angle}, from ${least} to ${most}.`,
+    radii: (count: string) => `${count} radii`,
+    twiceRadii: (count: string) => `${count} radii, doubled,`,
+    levelText: (radii: string, place: string, least: string, most: string) =>
+      `${radii} at ${place}, from ${least} to ${most}.`,
     oneWall: 'A probe reads one wall: what is opposite is read by itself.',
     list: {
       levels: (levels: string, angles: string) => `${levels} levels × ${angles} angles`,

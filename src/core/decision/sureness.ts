@@ -52,6 +52,8 @@ export function* surenessOf(
     .map((outcome) => ({ outcome, share: (counts.get(outcome) ?? 0) / trials }))
     .filter(({ share }) => share > 0)
     .sort((a, b) => b.share - a.share)
+  // Where every set of sizes leaves nothing to judge by, there is nothing to be sure of.
+  if (shares.length === 0) return undefined
   return { trials, same: shares.find(({ outcome }) => outcome === rule.outcome)?.share ?? 0, shares }
 }
 

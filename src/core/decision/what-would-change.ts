@@ -42,8 +42,12 @@ const turns: Turn = {
     'not-judged': ['too-loose'],
   },
   otherPiston: { 'none-listed': ['fits'], 'none-fits': ['fits'], 'too-close': ['fits'] },
-  honing: { 'no-room': ['room'] },
-  oversize: { 'none-given': ['cleans-up'], 'none-cleans-up': ['cleans-up'] },
+  honing: { 'no-room': ['room'], room: ['no-room'] },
+  oversize: {
+    'none-given': ['cleans-up'],
+    'none-cleans-up': ['cleans-up'],
+    'cleans-up': ['none-cleans-up'],
+  },
 }
 
 /** No more than this many are told. */

@@ -217,8 +217,14 @@ export const decision = {
       'too-loose': 'If the clearance proves too large',
     },
     otherPiston: { fits: 'If a piston that fits is to be had' },
-    honing: { room: 'If the limit leaves room to hone' },
-    oversize: { 'cleans-up': 'If the manual has an oversize that cleans it up' },
+    honing: {
+      room: 'If the limit leaves room to hone',
+      'no-room': 'If honing to the limit does not do it',
+    },
+    oversize: {
+      'cleans-up': 'If the manual has an oversize that cleans it up',
+      'none-cleans-up': 'If no oversize cleans it up',
+    },
   },
   hintsTitle: 'What it rests on that is no proof',
   readOnce: {

@@ -24,7 +24,7 @@ function loadedExamples(page: Page): Promise<string[]> {
     performance
       .getEntriesByType('resource')
       .map(({ name }) => name)
-      .filter((name) => /two-stroke|four-cylinder|liner|compressor|tube/.test(name)),
+      .filter((name) => /two-stroke|four-cylinder|liner|compressor|tube|scuff/.test(name)),
   )
 }
 
@@ -37,7 +37,7 @@ test('a browser without a job shows three ways to begin, free of faults by axe i
   await expect(heading(page)).toBeVisible()
   await expect(page).toHaveTitle('Borewall')
   await expect(page.getByRole('button')).toHaveText([firstPage.measure, firstPage.open])
-  await expect(page.locator('.example-list a')).toHaveCount(6)
+  await expect(page.locator('.example-list a')).toHaveCount(8)
   expect(await loadedExamples(page)).toEqual([])
   for (const size of [phone, { width: 1440, height: 900 }]) {
     await page.setViewportSize(size)

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { fitScan } from '../../../src/core/scan/fit-scan'
 import { sizeFromTies } from '../../../src/core/scan/size-from-ties'
+import { columnAt, rowAt } from '../../../src/core/surface/drawn-position'
+import { scanGridOf } from '../../../src/core/surface/scan-grid'
 import { withoutScans } from '../../../src/job/embedded-scans'
 import { scanOfBytes } from '../../../src/job/scan-bytes'
+import type { Job } from '../../../src/job/schema'
 import { nearDiameterOf, scanFormOptions, shownScan, tieStations } from '../../../src/job/shown-scan'
 import { proven, scenario } from './scenario'
 
@@ -58,6 +61,38 @@ describe('what is drawn of the invented scuffed cylinder', () => {
     const size = sizeFromTies(radii, fit, tieStations(job, bore, entry), options)
     expect(size).toMatchObject({ known: true, tiesAgree: true })
     expect(proven(job, bore.id).blunders).toEqual([])
+  })
+
+  it('has limits with the doubt of the nearest station, and is proven only where a station is', () => {
+    const { job, bore, entry, radii, options, fit } = opened('E-scuff-scan-360.json')
+    const drawn = (limits: Partial<Job['spec']>) => {
+      const judged: Job = { ...job, spec: { ...job.spec, ...limits } }
+      const stations = tieStations(judged, bore, entry)
+      const size = sizeFromTies(radii, fit, stations, options)
+      if (!size.known) throw new Error('Expected a size')
+      const grid = scanGridOf(radii, fit, {
+        middleMm: 60.025,
+        lengthMm: 90,
+        belts: [],
+        isLocal: false,
+        tied: { byUm: size.addUm, stations },
+      })
+      const at = (depthMm: number, degrees: number) =>
+        Math.round(rowAt(grid, depthMm)) * grid.angles.length +
+        (Math.round(columnAt(grid, (degrees * Math.PI) / 180)) % grid.angles.length)
+      return { grid, at, stations }
+    }
+    const { grid, at, stations } = drawn({})
+    const front = stations.find(({ depthMm, axisDegrees }) => depthMm === 8 && axisDegrees === 0)
+    expect(grid.doubtUm[at(8, 180) * 4 + 3]).toBeCloseTo(
+      ((front?.doubt?.aboveFirmMm ?? 0) - 60.025) * 1000,
+      3,
+    )
+    expect(grid.proven.every((mark) => mark === 0)).toBe(true)
+    // The station at 8 mm, 0° reads 60.029.
+    const tight = drawn({ wearLimitMm: 60.022 })
+    expect(tight.grid.proven[tight.at(8, 0)]).toBe(1)
+    expect(tight.grid.proven[tight.at(38, 50)]).toBe(0)
   })
 
   it('is the scan where nobody read the bore, and it has no size', () => {

@@ -1,4 +1,5 @@
-import { type CellBox, isInBox } from './cell-box'
+import { type CellBox, cellBox, isInBox } from './cell-box'
+import { halfHeightBox } from './half-height-box'
 import { doColumnsMeet, joinedRegion, joinedRegions } from './joined-regions'
 import { type MarkRegion, markRegions } from './mark-regions'
 import { narrowLineMm, withoutWideMark } from './narrow-lines'
@@ -33,9 +34,9 @@ export function seenMarks(
   const { regions, threshold } = markRegions(map, sigma, map.misfit, ['smaller', 'larger'])
   const lineColumns = Math.ceil((narrowLineMm * map.columns) / (Math.PI * diameterMm))
   const touching = joinedRegions(map, regions, diameterMm, 0)
-  const wide = lineColumns < leastLineColumns ? [] : wideMarks(map, touching, diameterMm, lineColumns)
+  const wide = lineColumns < leastLineColumns ? [] : wideMarks(map, sigma, touching, diameterMm, lineColumns)
   const seen = (['smaller', 'larger'] as const).flatMap((sign) => {
-    const own = wide.filter(({ region }) => region.sign === sign).map(({ region }) => region)
+    const own = wide.filter(({ region }) => region.sign === sign)
     const others = wide.filter(({ region }) => region.sign !== sign)
     const found =
       others.length > 0
@@ -43,11 +44,11 @@ export function seenMarks(
         : touching
             .filter((region) => region.sign === sign)
             .map((region): SeenMark => ({ region, heights: map }))
-    // Pieces of a wide mark are in it already.
+    // Pieces and slopes of a wide mark belong to it.
     const rest = found.filter(
       ({ region }) => !own.some(({ box }) => shareWithin(region, box, map.columns) > 0.5),
     )
-    return [...own.map((region): SeenMark => ({ region, heights: map })), ...rest]
+    return [...own.map(({ region }): SeenMark => ({ region, heights: map })), ...rest]
   })
   return { seen, threshold }
 }
@@ -58,13 +59,17 @@ export function seenMarks(
  */
 function wideMarks(
   map: WorkingMap,
+  sigma: number,
   touching: readonly MarkRegion[],
   diameterMm: number,
   lineColumns: number,
 ): Wide[] {
   const wide = joinedRegions(map, touching, diameterMm, lineColumns)
     .filter(({ box }) => box.wide >= lineColumns + widerBy && box.wide < map.columns / 4)
-    .map((region) => ({ region, box: reachOf(map, region.box) }))
+    .map((region) => {
+      const trimmed = toHalfHeight(map, region, sigma)
+      return { region: trimmed, box: reachOf(map, trimmed.box) }
+    })
   return wide.filter(
     ({ region }) =>
       !wide.some(
@@ -74,6 +79,13 @@ function wideMarks(
           shareWithin(region, other.box, map.columns) > 0.5,
       ),
   )
+}
+
+/** Without the pieces at its ends that have less than half of its height. */
+function toHalfHeight(map: WorkingMap, region: MarkRegion, sigma: number): MarkRegion {
+  const half = halfHeightBox(map, region.core, region.sign, sigma)
+  const core = region.core.filter((cell) => isInBox(half, map.columns, cell))
+  return { ...region, core, box: cellBox(core, map.columns) }
 }
 
 function shareWithin({ core }: MarkRegion, box: CellBox, columns: number): number {

@@ -3,7 +3,7 @@ import { robustSigma } from './robust-weights'
 import { type MapWindow, type RingMap, type WindowMeans, windowMeans } from './window-means'
 
 /** Chance that anything at all is called out in a scan that holds noise alone, at most. */
-const falseAlarm = 0.005
+const falseAlarm = 0.02
 /** So many independent values is a robust standard deviation worth, for each value that it rests on. */
 const robustEfficiency = 0.37
 /** Windows reach so far around the bore at most, as a share of a turn. */
@@ -41,9 +41,10 @@ export interface StandingOut {
  * Looks at a map through windows of all sizes, each half larger than the one before, from single rows and columns
  * to the whole depth and a sixth of a turn. The mean of n values has the standard deviation σ/√n if they are
  * independent; where the means of one size scatter more, robustly, than that, their own scatter is taken instead, so
- * that neither correlated noise nor what is left of a lobed form is called a mark; and `misfit` is allowed for what the smooth
- * form misses. `sigma` in the unit of the map, above 0. The threshold is what a clean map exceeds anywhere with a chance of 0.5 % at most: each window at each
- * place, both signs, has its share of that chance (Bonferroni), though neighbours say nearly the same; Student's t
+ * that neither correlated noise nor what is left of a lobed form is called a mark; and `misfit` is allowed for what
+ * the smooth form misses. `sigma` in the unit of the map, above 0. The threshold is what a clean map exceeds anywhere
+ * with a chance of 2 % at most: each window at each place, both signs, has its share of that chance (Bonferroni);
+ * since neighbours say nearly the same it is a quarter of one in a hundred, counted on simulated bores. Student's t
  * makes up for σ being an estimate from the same values.
  */
 export function standingOut(map: RingMap, sigma: number, misfit: number): StandingOut {

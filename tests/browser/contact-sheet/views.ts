@@ -49,7 +49,7 @@ export const views: readonly View[] = [
     })),
   ),
   ...themes.flatMap((theme) =>
-    (['B', 'C', 'D1', 'D2'] as const).map((example) => ({
+    (['B', 'C', 'D1', 'D2', 'E', 'E-72'] as const).map((example) => ({
       title: `Bench, example ${example}`,
       example,
       ...desktop,

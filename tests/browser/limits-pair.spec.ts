@@ -96,6 +96,8 @@ test('limits in proportion are opened, typed with a comma, judged and printed wi
   ).toBeVisible()
   await expect(page.locator('.finding', { hasText: words.findings.grades.name })).toContainText('over: A, B')
   await page.getByRole('button', { name: limits.more }).click()
+  // The example gives the travel, for its piston.
+  await type(page, limits.labels.travel, '')
   await type(page, limits.labels.ovalityPerMm, '0,0002')
   const outOfRound = page.locator('.finding', { hasText: words.findings.ovality }).first()
   await expect(outOfRound).toContainText(/limit 10\.8 µm = 0\.0002 of 54\.\d{3} mm, the smallest of 2 given/)

@@ -105,7 +105,9 @@ async function typeUntilKilled(page: Page, kill: () => Promise<void>, moment: Mo
     }
   }
   // On a slow machine all are typed before enough of them are shown as saved.
-  for (let waited = 0; !killing && waited < 100; waited += 1) await page.waitForTimeout(100)
+  for (let waited = 0; !killing && waited < 100; waited += 1) {
+    await new Promise((later) => setTimeout(later, 100))
+  }
   if (!killing) throw new Error(`Only ${shown.length} readings were shown as saved`)
   await killing
   return shown

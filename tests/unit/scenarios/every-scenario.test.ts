@@ -32,12 +32,12 @@ describe('the scenarios', () => {
     '%s has both zeros, both temperatures and the direction for every set-up',
     (file) => {
       for (const setUp of scenario(file).setUps) {
-        expect(setUp.zeroOpenUm).toBeDefined()
-        expect(setUp.zeroCloseUm).toBeDefined()
+        expect(setUp.zeroOpenUm).toBeTypeOf('number')
+        expect(setUp.zeroCloseUm).toBeTypeOf('number')
         expect(Math.abs((setUp.zeroCloseUm ?? 0) - (setUp.zeroOpenUm ?? 0))).toBeLessThanOrEqual(2)
-        expect(setUp.boreTemperatureC).toBeDefined()
-        expect(setUp.referenceTemperatureC).toBeDefined()
-        expect(setUp.largerIs).toBeDefined()
+        expect(setUp.boreTemperatureC).toBeTypeOf('number')
+        expect(setUp.referenceTemperatureC).toBeTypeOf('number')
+        expect(setUp.largerIs).toMatch(/clockwise/)
       }
     },
   )

@@ -107,7 +107,7 @@ describe('how sure a decision is (20,000 trials, seed 5)', () => {
     const [survey] = bore?.surveys ?? []
     if (!bore || !survey) throw new Error('no survey')
     const changed = { ...measured, bores: [{ ...bore, surveys: [{ ...survey, contactChanged: true }] }] }
-    expect(asked(measured)).toBeDefined()
+    expect(asked(measured)?.shares.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12)
     expect(asked(changed)).toBeUndefined()
     expect(asked({ ...measured, spec: {} })).toBeUndefined()
   })

@@ -44,7 +44,8 @@ describe('the check of a gauge', () => {
     const two = checked({ dialUm: [1, 2] })
     expect(two.scatter?.degreesOfFreedom).toBe(1)
     expect(two.drift).toBeUndefined()
-    expect(checked({ dialUm: [1, 2, 2] }).drift).toBeDefined()
+    // Σ(i − 1)(y − 5/3) = 1 over Σ(i − 1)² = 2, over two steps.
+    expect(checked({ dialUm: [1, 2, 2] }).drift?.overCheckUm).toBeCloseTo(1, 12)
   })
 
   it('says where the step that is read hides the scatter, and lets no drift stand out for less than a step', () => {

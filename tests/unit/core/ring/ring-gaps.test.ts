@@ -138,8 +138,8 @@ describe('the taper that ring gaps tell', () => {
           [21, 0.4],
           [99, 0.3],
         ]),
-      ).taper?.byGauge,
-    ).toBeDefined()
+      ).taper?.byGauge?.taperMm,
+    ).toBeCloseTo(0.03, 9)
   })
 
   it('needs two gaps on the running surface', () => {

@@ -4,8 +4,10 @@ import type { Port } from '../core/measured'
 import { isoStep } from '../core/surface/exaggeration'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { hatchedRects } from './hatched-rects'
+import { MapPorts } from './MapPorts'
+import { MapUnmeasured } from './MapUnmeasured'
 import { type MapContours, mapContours } from './map-contours'
-import { downOf, type MapScale, stretchesOf } from './map-scale'
+import type { MapScale } from './map-scale'
 import { dotPitch, dotRows, hatchLines, pathOfRects } from './map-texture'
 
 /** Colours that the map shares with the picture of the wall. */
@@ -70,21 +72,9 @@ export function MapWall({ grid, paint, pair, ports, scale, isoLines, isDifferenc
             id={id}
           />
         ) : null}
-        {drawn ? <Unmeasured path={drawn.hatched} scale={scale} id={id} /> : null}
+        {drawn ? <MapUnmeasured path={drawn.hatched} scale={scale} id={id} /> : null}
         {drawn ? null : <path d={hatchLines(scale)} className="map-hatch" />}
-        {ports.flatMap((port) =>
-          stretchesOf(scale, port.fromDegrees, port.toDegrees).map((stretch) => (
-            <rect
-              key={`${port.id} ${stretch.x}`}
-              className="map-port"
-              {...stretch}
-              y={downOf(scale, port.fromDepthMm)}
-              height={downOf(scale, port.toDepthMm) - downOf(scale, port.fromDepthMm)}
-            >
-              <title>{port.name}</title>
-            </rect>
-          )),
-        )}
+        <MapPorts ports={ports} scale={scale} />
       </g>
       <rect x={x} y={y} width={width} height={height} className="map-frame" />
     </>
@@ -96,19 +86,6 @@ interface Textured {
   readonly path: string
   readonly scale: MapScale
   readonly id: string
-}
-
-/** Wall that nobody measured: a faint trace of the drawn shape under the hatch. */
-function Unmeasured({ path, scale, id }: Textured) {
-  return (
-    <>
-      <path d={path} className="map-unmeasured" />
-      <clipPath id={`${id}-hatched`}>
-        <path d={path} />
-      </clipPath>
-      <path d={hatchLines(scale)} clipPath={`url(#${id}-hatched)`} className="map-hatch" />
-    </>
-  )
 }
 
 /** Dots where it is too close to call. */

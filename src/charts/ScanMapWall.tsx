@@ -3,9 +3,11 @@ import type { Port } from '../core/measured'
 import { columnAt, deviationAt, rowAt } from '../core/surface/drawn-position'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { hatchedRects } from './hatched-rects'
+import { MapPorts } from './MapPorts'
+import { MapUnmeasured } from './MapUnmeasured'
 import type { MapPaint } from './MapWall'
-import { downOf, type MapScale, placeUnder, stretchesOf } from './map-scale'
-import { hatchLines, pathOfRects } from './map-texture'
+import { type MapScale, placeUnder } from './map-scale'
+import { pathOfRects } from './map-texture'
 
 interface ScanMapWallProps {
   readonly grid: WallGrid
@@ -29,24 +31,8 @@ export function ScanMapWall({ grid, paint, ports, scale }: ScanMapWallProps) {
         {image === undefined ? null : (
           <image href={image} x={x} y={y} width={width} height={height} preserveAspectRatio="none" />
         )}
-        <path d={hatched} className="map-unmeasured" />
-        <clipPath id={`${id}-hatched`}>
-          <path d={hatched} />
-        </clipPath>
-        <path d={hatchLines(scale)} clipPath={`url(#${id}-hatched)`} className="map-hatch" />
-        {ports.flatMap((port) =>
-          stretchesOf(scale, port.fromDegrees, port.toDegrees).map((stretch) => (
-            <rect
-              key={`${port.id} ${stretch.x}`}
-              className="map-port"
-              {...stretch}
-              y={downOf(scale, port.fromDepthMm)}
-              height={downOf(scale, port.toDepthMm) - downOf(scale, port.fromDepthMm)}
-            >
-              <title>{port.name}</title>
-            </rect>
-          )),
-        )}
+        <MapUnmeasured path={hatched} scale={scale} id={id} />
+        <MapPorts ports={ports} scale={scale} />
       </g>
       <rect x={x} y={y} width={width} height={height} className="map-frame" />
     </>

@@ -1,37 +1,21 @@
-import { type ReactNode, useCallback, useMemo, useState } from 'react'
+import { useMemo } from 'react'
 import { useStore } from 'zustand'
-import type { LimitPair } from '../core/findings'
-import type { WallGrid } from '../core/surface/wall-grid'
 import { jobStore } from '../job/job-store'
 import { exaggerationEndOfJob, exaggerationOfJob } from '../job/selectors'
 import { useLayout } from '../pages/bench/phone/use-layout'
 import { Compare, type PicturedWalls } from '../pages/compare/Compare'
 import type { BoreRow } from '../scene/bore-row'
-import { wallPaint } from '../scene/wall-palette'
 import { compare } from '../session/comparing'
 import { pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
-import { BorePictureLater, PictureStand, type Trouble } from './PictureSlot'
+import { BorePictureLater } from './PictureSlot'
 import { pictureLabels } from './picture-labels'
-import { type Theme, themeStore } from './theme'
+import { type PicturePlace, usePagePicture } from './use-page-picture'
 
 /** The page for comparing, with its picture. */
 export function ComparePage() {
-  const theme = useStore(themeStore, (state) => state.theme)
-  const [impossible, setImpossible] = useState(false)
-  const picture = useCallback(
-    (shown: PicturedWalls, box: { width: number; height: number }): ReactNode => (
-      <PictureStand box={box} onImpossible={() => setImpossible(true)}>
-        {(onTrouble) => <WallsPicture {...shown} theme={theme} onTrouble={onTrouble} />}
-      </PictureStand>
-    ),
-    [theme],
-  )
-  const paintOf = useCallback(
-    (grid: WallGrid, pair: LimitPair | undefined) => wallPaint(grid, pair, theme),
-    [theme],
-  )
-  return <Compare picture={impossible ? undefined : picture} paintOf={paintOf} />
+  const { picture, paintOf } = usePagePicture<PicturedWalls>(WallsPicture)
+  return <Compare picture={picture} paintOf={paintOf} />
 }
 
 const said = words.compare.less
@@ -45,12 +29,7 @@ const differenceLabels = {
   tooClose: said.withinDoubt,
 }
 
-interface WallsPictureProps extends PicturedWalls {
-  readonly theme: Theme
-  readonly onTrouble: (trouble: Trouble) => void
-}
-
-function WallsPicture({ walls, inHand, theme, onTrouble }: WallsPictureProps) {
+function WallsPicture({ walls, inHand, theme, onTrouble }: PicturedWalls & PicturePlace) {
   const job = useStore(jobStore, (state) => state.job)
   const layout = useLayout()
   const { pointed, view, fingerTurns, exaggeration: chosen } = useStore(session)

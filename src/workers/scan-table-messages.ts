@@ -1,12 +1,5 @@
 import type { ScanChoices, ScanTable } from '../formats/scan-table'
+import type { FileAsked, FileSaid } from './file-messages'
 
-/** What the page asks of the worker. */
-export interface ScanTableAsked {
-  readonly bytes: Uint8Array
-  readonly choices: ScanChoices
-}
-
-/** What the worker says: how many characters are done, then what the file holds. */
-export type ScanTableSaid =
-  | { readonly kind: 'progress'; readonly done: number; readonly all: number }
-  | { readonly kind: 'done'; readonly table: ScanTable }
+export type ScanTableAsked = FileAsked<ScanChoices>
+export type ScanTableSaid = FileSaid<ScanTable>

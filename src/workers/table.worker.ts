@@ -6,7 +6,7 @@ const say = (message: TableSaid) => self.postMessage(message)
 self.addEventListener('message', ({ data }: MessageEvent<TableAsked>) => {
   const steps = readTableFile(data.bytes, data.choices)
   for (let step = steps.next(); ; step = steps.next()) {
-    if (step.done) return say({ kind: 'done', file: step.value })
+    if (step.done) return say({ kind: 'done', read: step.value })
     say({ kind: 'progress', ...step.value })
   }
 })

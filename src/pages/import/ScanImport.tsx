@@ -5,14 +5,14 @@ import { ScanPreview } from '../../charts/ScanPreview'
 import type { Scan } from '../../core/measured'
 import { scanCleanings } from '../../core/measured'
 import type { RadialScan } from '../../core/scan/radial-scan'
-import type { ReadScanTable, ScanChoices } from '../../formats/scan-table'
+import type { ReadScanTable, ScanChoices, ScanTable } from '../../formats/scan-table'
 import { inTenthsOfMicrons } from '../../words/numbers'
 import { heldRows, scanProblemPlace, scanProblemText, scanRefusalText } from '../../words/scan-table'
 import { scanTableWords } from '../../words/scan-table-words'
 import { words } from '../../words/words'
+import type { FileReading } from './file-reading'
 import { PickField } from './PickField'
 import { ScanFields } from './ScanFields'
-import type { ScanReadingState } from './scan-reading-state'
 
 /** What is said of a scan when it is taken. */
 export type SaidOfScan = Pick<Scan, 'name' | 'cleaning'>
@@ -20,7 +20,7 @@ export type SaidOfScan = Pick<Scan, 'name' | 'cleaning'>
 export interface ScanImportProps {
   /** Of the file, without its ending. */
   readonly name: string
-  readonly state: ScanReadingState
+  readonly state: FileReading<ScanTable>
   readonly choices: ScanChoices
   /** Of the bore that takes it; absent: there is no job on the bench. */
   readonly boreName: string | undefined
@@ -47,7 +47,7 @@ export function ScanImport(props: ScanImportProps) {
       </>
     )
   }
-  const table = 'table' in state ? state.table : undefined
+  const table = 'read' in state ? state.read : undefined
   return (
     <>
       {table && !table.ok ? (

@@ -1,21 +1,21 @@
 import './import.css'
 import { useMemo, useState } from 'react'
 import { isValue } from '../../formats/column-meaning'
-import type { ReadTableFile, TableChoices } from '../../formats/table-file'
+import type { ReadTableFile, TableChoices, TableFile } from '../../formats/table-file'
 import { jobOfTable } from '../../job/job-of-table'
 import type { Job } from '../../job/schema'
 import { type TakenTable, takeTable } from '../../job/take-table'
 import { words } from '../../words/words'
 import { type DestinationChoices, DestinationFields, type InHand, offeredFor } from './DestinationFields'
+import type { FileReading } from './file-reading'
 import { MappingFields } from './MappingFields'
 import { PreviewTable } from './PreviewTable'
 import { type AnyRefusedCell, TakenReport } from './TakenReport'
-import type { TableReadingState } from './table-reading-state'
 
 export interface TableImportProps {
   /** Of the file, without its ending. */
   readonly name: string
-  readonly state: TableReadingState
+  readonly state: FileReading<TableFile>
   readonly choices: TableChoices
   /** Absent: there is no job on the bench. */
   readonly inHand: InHand | undefined
@@ -42,7 +42,7 @@ export function TableImport(props: TableImportProps) {
       </>
     )
   }
-  const file = 'file' in state ? state.file : undefined
+  const file = 'read' in state ? state.read : undefined
   return (
     <>
       {file && !file.ok ? (

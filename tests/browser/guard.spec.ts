@@ -19,6 +19,8 @@ test('the guard of the browser tests sees errors, warnings, throws, foreign requ
     script.textContent = 'document.title = "breached"'
     document.head.append(script)
   })
+  // What is thrown a moment later must be thrown before the page is left.
+  await expect.poll(() => complaints.join('\n')).toContain('made-up throw')
   await page.route('http://elsewhere.example/', (route) => route.fulfill({ body: '<h1>Elsewhere</h1>' }))
   await page.goto('http://elsewhere.example/')
 

@@ -34,9 +34,9 @@ export function useFileReading<Choices, Read>(
     worker.postMessage(asked)
     return () => worker.terminate()
   }, [open, bytes, choices, run, stopped])
-  const stop = () => {
-    setStopped(run)
-    setState({ kind: 'stopped' })
+  return {
+    state: stopped === run ? { kind: 'stopped' } : state,
+    stop: () => setStopped(run),
+    again: () => setRun(run + 1),
   }
-  return { state, stop, again: () => setRun(run + 1) }
 }

@@ -92,9 +92,19 @@ test('a table of 100,000 rows is read aside and can be stopped, and a table open
   await page.goto('./')
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
   const many = Array.from({ length: 100_000 }, (_, row) => `${row % 300};${row % 180};54,012`)
+  // Touched from within the page as soon as it stands there: a fast machine has read the table before
+  // a touch from outside has found the button.
+  await page.evaluate((stop) => {
+    new MutationObserver((_, seen) => {
+      const buttons = [...document.querySelectorAll<HTMLButtonElement>('dialog button')]
+      const found = buttons.find((button) => button.textContent === stop)
+      if (found === undefined) return
+      seen.disconnect()
+      found.click()
+    }).observe(document, { childList: true, subtree: true })
+  }, table.cancel)
   await dropFiles(page, [{ name: 'long.csv', text: `depth_mm;axis;size_mm\n${many.join('\n')}` }])
   const dialog = page.getByRole('dialog')
-  await dialog.getByRole('button', { name: table.cancel, exact: true }).click()
   await expect(dialog.getByText(table.stopped)).toBeVisible()
   await page.keyboard.press('Escape')
   await expect(dialog).toBeHidden()

@@ -28,8 +28,10 @@ createRoot(root).render(
     <App />
   </StrictMode>,
 )
-void startDesk()
-if (tokenOfTwo() !== undefined) void import('./second-window').then(({ joinTwo }) => joinTwo())
+// The windows are joined once something lies here: what the bench tells would change the address that is being opened.
+void startDesk().then(async () => {
+  if (tokenOfTwo() !== undefined) (await import('./second-window')).joinTwo()
+})
 if (window.showDirectoryPicker !== undefined) {
   void import('./folder-copies').then(({ startFolderCopies }) => startFolderCopies())
 }

@@ -197,6 +197,11 @@ test('a second window shows the bench as it is: what is told, the bore, a change
 }) => {
   await withoutPictures(context)
   await openShow(page, 'B')
+  // The bench tells what it shows while the window still waits for its own example.
+  await context.route(/B-four-cylinder-iron-[^/]*\.js/, async (route) => {
+    await new Promise((resolve) => setTimeout(resolve, 500))
+    await route.continue()
+  })
   const opened = context.waitForEvent('page')
   await page.getByRole('button', { name: said.otherWindow }).click()
   const second = await opened

@@ -63,7 +63,9 @@ async function missJob(): Promise<void> {
   const { kind } = saveLoop.state.getState()
   if (document.hidden || kind !== 'saved' || jobPen.state.getState().kind === 'following') return
   const { id } = jobStore.getState().job
-  const standing = await unlessFailed(async () => (await shelf()).standing(id))
+  const look = () => unlessFailed(async () => (await shelf()).standing(id))
+  // Once more where the first look met the connection that the browser closes when it clears its data.
+  const standing = (await look()) ?? (await look())
   if (standing === 'gone' && jobStore.getState().job.id === id) saveLoop.fail('gone')
 }
 

@@ -5,11 +5,14 @@ import { arrangeStores, databaseVersion, type ShelfDatabase } from './shelf-stor
 export interface Connection {
   /** The open database, opened when it is not (any more). Rejects with a `ShelfError`. */
   open(): Promise<IDBPDatabase<ShelfDatabase>>
+  /** Lets go of a database that is of no use any more, so that the next call opens one. */
+  forget(database: IDBPDatabase<ShelfDatabase>): void
   close(): Promise<void>
 }
 
 export function connectionTo(databaseName = 'borewall'): Connection {
   let opened: Promise<IDBPDatabase<ShelfDatabase>> | undefined
+  let held: IDBPDatabase<ShelfDatabase> | undefined
   /** An older tab stands in the way of a request that has not been answered yet. */
   let isBlocked = false
   const forget = () => {
@@ -24,18 +27,32 @@ export function connectionTo(databaseName = 'borewall'): Connection {
       onAnswered(database) {
         isBlocked = false
         // It came after all: what asks from now on gets it.
-        if (database) opened ??= Promise.resolve(database)
+        if (database && !opened) {
+          held = database
+          opened = Promise.resolve(database)
+        }
       },
     })
   return {
     open() {
       // A further request would wait behind the one that is blocked, and say nothing.
       if (isBlocked) return Promise.reject(new ShelfError('blocked'))
-      opened ??= start().catch((error: unknown) => {
-        forget()
-        throw shelfErrorOf(error)
-      })
+      opened ??= start().then(
+        (database) => {
+          held = database
+          return database
+        },
+        (error: unknown) => {
+          forget()
+          throw shelfErrorOf(error)
+        },
+      )
       return opened
+    },
+    forget(database) {
+      // Closed, or a later version that rearranges the stores would wait for it.
+      database.close()
+      if (database === held) forget()
     },
     async close() {
       const closing = opened

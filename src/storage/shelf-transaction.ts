@@ -9,16 +9,29 @@ export type Writing = IDBPTransaction<ShelfDatabase, StoreNames<ShelfDatabase>[]
 /** Does a step with the open database, whichever that is. */
 export type Attempt = <Result>(step: (database: Database) => Promise<Result>) => Promise<Result>
 
-/** Does something with the open database; every failure is a `ShelfError`. */
+/** Does something with the open database; every failure is a `ShelfError`. One that is closing is opened anew next time. */
 export async function attempted<Result>(
   connection: Connection,
   step: (database: Database) => Promise<Result>,
 ): Promise<Result> {
   try {
-    return await step(await connection.open())
+    const database = await connection.open()
+    try {
+      return await step(database)
+    } catch (error) {
+      if (endsConnection(error)) connection.forget(database)
+      throw error
+    }
   } catch (error) {
     throw shelfErrorOf(error)
   }
+}
+
+/** What a transaction meets when the browser closes the database under it. */
+function endsConnection(error: unknown): boolean {
+  return (
+    error instanceof DOMException && ['InvalidStateError', 'AbortError', 'UnknownError'].includes(error.name)
+  )
 }
 
 /** One transaction over all stores: all of it is on the disk when this resolves, or none of it happened. */

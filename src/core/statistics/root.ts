@@ -10,10 +10,26 @@ export function risingRoot(
   high: number,
   tolerance: number,
 ): number {
-  let a = low
-  let b = high
-  let atA = of(a) - target
-  let atB = of(b) - target
+  return rootBetween(of, target, { x: low, value: of(low) }, { x: high, value: of(high) }, tolerance)
+}
+
+/** A place with the value of the function there. */
+interface Point {
+  readonly x: number
+  readonly value: number
+}
+
+function rootBetween(
+  of: (x: number) => number,
+  target: number,
+  low: Point,
+  high: Point,
+  tolerance: number,
+): number {
+  let a = low.x
+  let b = high.x
+  let atA = low.value - target
+  let atB = high.value - target
   if (!(atA <= 0 && atB >= 0)) throw new RangeError(`risingRoot: ${target} is not between the ends`)
   let lastSide = 0
   for (let step = 0; step < 200 && b - a > tolerance; step++) {
@@ -53,9 +69,17 @@ export function quantileOfDistribution(
   }
   const tail = (x: number) => -Math.log(Math.max(1 - cdf(x), 1e-16))
   const target = -Math.log(1 - p)
-  let from = low
-  while (from > 0 && tail(from) > target) from = from > low / 1024 ? from / 2 : 0
-  let to = high
-  while (tail(to) < target && to < Number.MAX_VALUE / 4) to *= 2
-  return risingRoot(tail, target, from, to, tolerance)
+  const at = (x: number): Point => ({ x, value: tail(x) })
+  let from = at(low)
+  let to: Point | undefined
+  while (from.x > 0 && from.value > target) {
+    to = from
+    from = at(from.x > low / 1024 ? from.x / 2 : 0)
+  }
+  to ??= at(high)
+  while (to.value < target && to.x < Number.MAX_VALUE / 4) {
+    from = to
+    to = at(to.x * 2)
+  }
+  return rootBetween(tail, target, from, to, tolerance)
 }

@@ -57,7 +57,7 @@ function Saving() {
   )
 }
 
-const clock = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' })
+const clock = new Intl.DateTimeFormat(words.language.locale, { hour: '2-digit', minute: '2-digit' })
 
 function timeText(at: Date): string {
   return clock.format(at)

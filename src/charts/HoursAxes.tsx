@@ -1,4 +1,4 @@
-import { plain } from '../words/numbers'
+import { plain, size } from '../words/numbers'
 import { words } from '../words/words'
 import type { HoursScale } from './hours-scale'
 import { labelRow } from './label-row'
@@ -23,7 +23,7 @@ export function HoursAxes({ scale, letter }: { readonly scale: HoursScale; reado
         <g key={mm}>
           <line x1={left} x2={right} y1={y(mm)} y2={y(mm)} className="chart-level" />
           <text x={left - 6} y={y(mm) + 4} textAnchor="end">
-            {mm.toFixed(3)}
+            {size(mm)}
           </text>
         </g>
       ))}

@@ -1,5 +1,5 @@
 import type { Belt } from '../core/measured'
-import { microns, plain } from '../words/numbers'
+import { microns, plain, size } from '../words/numbers'
 import { words } from '../words/words'
 import { depthLabels } from './depth-labels'
 import { labelRow, labelsDown } from './label-row'
@@ -25,7 +25,7 @@ export function ProfileAxes(props: {
   const sizes = scale.across.copy().domain(scale.across.domain().map((um) => middleMm + um / 1000))
   const ticks = sizes.ticks(Math.max(2, Math.floor(scale.width / 90)))
   const texts = labelRow(
-    ticks.map((mm) => ({ x: sizes(mm), texts: [inMicrons ? microns(mm, { sign: true }) : mm.toFixed(3)] })),
+    ticks.map((mm) => ({ x: sizes(mm), texts: [inMicrons ? microns(mm, { sign: true }) : size(mm)] })),
     { left: scale.left - 4, right: right + 14 },
     letter,
   )

@@ -5,9 +5,9 @@ import { looksLikeScan } from '../formats/looks-like-scan'
 import { layOut } from '../formats/plain-text'
 import { readJob } from '../job/read-job'
 import type { Job } from '../job/schema'
-import { scanForm } from '../words/english/scan-form'
 import { problemPlace, problemText } from '../words/findings'
 import { readNumber } from '../words/read-number'
+import { scanFormWords } from '../words/scan-form-words'
 import { words } from '../words/words'
 import { inspectJson, jsonText } from './inspect-json'
 import { inspectScanFile } from './inspect-scan'
@@ -72,9 +72,9 @@ function askedOf(parameters: readonly string[]): Asked | string {
   if (files.length !== 1 || file === undefined) return said.oneFile
   const isTable = isTableName(file)
   if (isTable && at >= 0 && (spec === undefined || spec.startsWith('-'))) return said.specForTable
-  if (diameter && !(isTable && at < 0)) return scanForm.diameterForScan
+  if (diameter && !(isTable && at < 0)) return scanFormWords.diameterForScan
   if (diameter && !(diameter.ok && diameter.value >= 1 && diameter.value <= 2000)) {
-    return scanForm.diameterRange
+    return scanFormWords.diameterRange
   }
   if (!isTable && at >= 0) return said.noSpecForJob
   return {
@@ -114,7 +114,8 @@ function lineOf({ path, text }: Reported): string {
   return path === '' ? text : words.file.problemAt(path, text)
 }
 
-function usage(why: string): Outcome {
+/** How the command ends where it cannot tell what is wanted. */
+export function usage(why: string): Outcome {
   return { exitStatus: 2, output: '', errors: `${why === '' ? '' : `${why}\n\n`}${words.inspect.usage}\n` }
 }
 

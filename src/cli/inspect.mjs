@@ -1,6 +1,6 @@
 /**
  * `npm run inspect -- FILE [--json]`: installs what is missing, bundles the command from its sources and
- * runs it. Plain JavaScript, because it runs before anything is installed.
+ * runs it in the language asked for. Plain JavaScript, because it runs before anything is installed.
  */
 import { rmSync } from 'node:fs'
 import { join } from 'node:path'
@@ -11,29 +11,22 @@ const root = fileURLToPath(new URL('../..', import.meta.url))
 
 async function run() {
   await ensureInstalled()
-  const { inspectCommand } = await bundled(join(root, 'src/cli/inspect-command.ts'))
-  const { exitStatus, output, errors } = inspectCommand(process.argv.slice(2), startFolder())
-  process.exitCode = exitStatus
-  process.stderr.write(errors)
-  process.stdout.write(output)
-}
-
-/**
- * The module made from a source file and all it imports. Each run has a bundle of its own, so that two runs
- * at once do not read what the other is writing.
- * @param {string} source
- * @returns {Promise<typeof import('./inspect-command.ts')>}
- */
-async function bundled(source) {
   const { rolldown } = await import('rolldown')
-  const file = join(root, 'node_modules/.cache/borewall', `inspect-${process.pid}.mjs`)
-  const bundle = await rolldown({ input: source, platform: 'node', logLevel: 'silent', tsconfig: false })
+  const input = join(root, 'src/cli/inspect-in-language.ts')
+  // Each run has a bundle of its own, so that two runs at once do not read what the other is writing.
+  const dir = join(root, 'node_modules/.cache/borewall', `inspect-${process.pid}`)
+  const bundle = await rolldown({ input, platform: 'node', logLevel: 'silent', tsconfig: false })
   try {
-    await bundle.write({ file, format: 'esm' })
-    return await import(pathToFileURL(file).href)
+    await bundle.write({ dir, format: 'esm', entryFileNames: 'inspect.mjs', chunkFileNames: '[name].mjs' })
+    /** @type {typeof import('./inspect-in-language.ts')} */
+    const { inspectInLanguage } = await import(pathToFileURL(join(dir, 'inspect.mjs')).href)
+    const { exitStatus, output, errors } = await inspectInLanguage(process.argv.slice(2), startFolder())
+    process.exitCode = exitStatus
+    process.stderr.write(errors)
+    process.stdout.write(output)
   } finally {
     await bundle.close()
-    rmSync(file, { force: true })
+    rmSync(dir, { recursive: true, force: true })
   }
 }
 

@@ -1,4 +1,5 @@
 import { decision } from './english/decision'
+import { inLanguage } from './language'
 
 /** The texts of decisions: kept out of what the first page loads. */
-export const decisionWords: typeof decision = decision
+export const decisionWords = inLanguage('decision', decision)

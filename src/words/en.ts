@@ -16,6 +16,7 @@ import { instruments } from './english/instruments'
 import { keeping } from './english/keeping'
 import { keptSpecs } from './english/kept-specs'
 import { keyList } from './english/key-list'
+import { language } from './english/language'
 import { limits } from './english/limits'
 import { model } from './english/model'
 import { number } from './english/number'
@@ -49,6 +50,7 @@ export const en = {
   ...keptSpecs,
   ...limits,
   ...keyList,
+  ...language,
   ...bore,
   ...shelf,
   ...sheet,
@@ -79,6 +81,3 @@ export const en = {
   ...firstPage,
   ...aids,
 }
-
-/** The table that every language fills. */
-export type Words = typeof en

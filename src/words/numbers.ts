@@ -4,7 +4,7 @@
  * shown. Doubt is rounded up to the next whole micron, so that it is never less than computed; only an
  * excess of up to a twentieth of a micron falls away (GUM, JCGM 100:2008, 7.2.6: round up, with common
  * sense). The ends of an interval are rounded outwards in the same way. A figure that is not finite is our
- * own mistake and throws; a zero has no sign.
+ * own mistake and throws; a zero has no sign. The decimal mark is that of the language.
  */
 import type { Place } from '../core/findings'
 import { words } from './words'
@@ -109,8 +109,14 @@ export function placeText({ depthMm, axisDegrees }: Place): string {
 
 /** A number as a person would type it, with at most so many decimals and no trailing zeros. */
 export function plain(value: number, decimals: number): string {
-  const text = fixed(value, decimals)
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text
+  return withDecimals(value, 0, decimals)
+}
+
+/** A number with as many decimals as it has, from `least` of them to `most`. */
+export function withDecimals(value: number, least: number, most: number): string {
+  const [whole = '', decimals = ''] = pointed(value, most).split('.')
+  const needed = decimals.replace(/0+$/, '').padEnd(least, '0')
+  return needed === '' ? whole : `${whole}${words.language.decimalMark}${needed}`
 }
 
 const chanceSteps = [
@@ -172,12 +178,16 @@ function down(um: number): number {
 }
 
 function fixed(value: number, decimals: number): string {
+  return withDecimals(value, decimals, decimals)
+}
+
+function pointed(value: number, decimals: number): string {
   const text = checked(value).toFixed(decimals)
   return Number(text) === 0 ? text.replace('-', '') : text.replace('-', minus)
 }
 
 function signed(text: string, sign: boolean): string {
-  return sign && !text.startsWith(minus) && Number(text) !== 0 ? `+${text}` : text
+  return sign && !text.startsWith(minus) && /[1-9]/.test(text) ? `+${text}` : text
 }
 
 function checked(value: number): number {

@@ -1,4 +1,5 @@
 import { owner } from './english/owner'
+import { inLanguage } from './language'
 
 /** What an owner is told: kept out of what the first page loads. */
-export const ownerWords: typeof owner = owner
+export const ownerWords = inLanguage('owner', owner)

@@ -1,8 +1,16 @@
 import type { ScanFit } from '../core/scan/radial-scan'
 import type { ScanRange } from '../core/scan/range-of-many'
 import type { ScanForm } from '../core/scan/scan-form'
-import { scanForm as said } from './english/scan-form'
-import { degrees, depth, doubtInMicrons, inMicrons, inTenthsOfMicrons, microns } from './numbers'
+import {
+  degrees,
+  depth,
+  doubtInMicrons,
+  inMicrons,
+  inTenthsOfMicrons,
+  microns,
+  withDecimals,
+} from './numbers'
+import { scanFormWords as said } from './scan-form-words'
 
 /** A figure of the form of a scan: what it is, how large, where and by which definition. */
 export interface ScanFormRow {
@@ -104,8 +112,8 @@ function widest<Level extends { readonly range: ScanRange }>(levels: readonly Le
 function rangeText({ valueUm, lowUm, highUm }: ScanRange): string {
   return said.range(
     inTenths(valueUm),
-    (Math.floor(lowUm * 10) / 10).toFixed(1),
-    (Math.ceil(highUm * 10) / 10).toFixed(1),
+    withDecimals(Math.floor(lowUm * 10) / 10, 1, 1),
+    withDecimals(Math.ceil(highUm * 10) / 10, 1, 1),
   )
 }
 

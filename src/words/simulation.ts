@@ -4,7 +4,7 @@ import { ruleText } from './notes'
 import { chances, depth, placeText, plain, size } from './numbers'
 import { words } from './words'
 
-const grouped = new Intl.NumberFormat('en-GB')
+const grouped = new Intl.NumberFormat(words.language.locale)
 
 /** A whole number with its thousands apart. */
 export function countText(count: number): string {

@@ -1,4 +1,5 @@
 import { whatIf } from './english/what-if'
+import { inLanguage } from './language'
 
 /** The texts of trying a decision out: kept out of what the first page loads. */
-export const whatIfWords: typeof whatIf = whatIf
+export const whatIfWords = inLanguage('whatIf', whatIf)

@@ -1,4 +1,5 @@
-import { en, type Words } from './en'
+import { en } from './en'
+import { inLanguage } from './language'
 
 /** The texts in use. */
-export const words: Words = en
+export const words = inLanguage('words', en)

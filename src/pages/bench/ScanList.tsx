@@ -4,9 +4,9 @@ import { type Scan, scanCleanings } from '../../core/measured'
 import { removeScan, setScan } from '../../job/scan-commands'
 import { lookAtScan, scanView } from '../../session/scan-view'
 import { dayText } from '../../words/day-text'
-import { scanForm } from '../../words/english/scan-form'
 import { plusMinusMicrons } from '../../words/numbers'
 import { scanFormNotes, scanFormRows } from '../../words/scan-form'
+import { scanFormWords } from '../../words/scan-form-words'
 import { scanTableWords } from '../../words/scan-table-words'
 import { scanName } from '../../words/scans'
 import { words } from '../../words/words'
@@ -134,7 +134,7 @@ function FormSaid({ scan }: Pick<EntryProps, 'scan'>) {
   const { form, fit } = figures
   return (
     <div className="scan-form">
-      <h3>{scanForm.title}</h3>
+      <h3>{scanFormWords.title}</h3>
       <ul className="findings">
         {scanFormRows(form, fit).map(({ id, name, figure, detail }) => (
           <li key={id}>

@@ -1,5 +1,5 @@
 import type { Gauge } from '../../core/measured'
-import { inMicrons, plain, size } from '../../words/numbers'
+import { inMicrons, size, withDecimals } from '../../words/numbers'
 import { words } from '../../words/words'
 
 /** How the grid writes what was worked out from readings, in the unit that the gauge is marked in. */
@@ -26,10 +26,7 @@ export function gridFigures({ markedIn }: Pick<Gauge, 'markedIn'>): GridFigures 
     return { size, spoken: size, difference: inMicrons, spread, unit: undefined }
   }
   const unit = words.setUp.units.size.inch
-  const inches = (mm: number) => {
-    const [whole = '0', part = ''] = plain(mm / mmPerInch, inchDecimals).split('.')
-    return `${whole}.${part.padEnd(inchDecimals, '0')}`
-  }
+  const inches = (mm: number) => withDecimals(mm / mmPerInch, inchDecimals, inchDecimals)
   const withUnit = (mm: number) => words.setUp.withUnit(inches(mm), unit)
   return { size: inches, spoken: withUnit, difference: withUnit, spread: withUnit, unit }
 }

@@ -1,5 +1,5 @@
 import type { Marking } from '../../core/measured'
-import { plain, size } from '../../words/numbers'
+import { plain, withDecimals } from '../../words/numbers'
 import { words } from '../../words/words'
 
 /** Figures as an instrument shows them, for figures kept in mm or µm. */
@@ -29,7 +29,7 @@ export function sizeMarks(marking: Marking = 'mm'): Marks {
       unit,
       shown: (mm) => mm / mmPerInch,
       kept: (inches) => rounded(inches * mmPerInch, 1e6),
-      written: (mm) => decimals(mm / mmPerInch, 4),
+      written: (mm) => withDecimals(mm / mmPerInch, 4, 6),
       echo: (mm) => words.setUp.withUnit(plain(mm, 4), words.setUp.units.size.mm),
     }
   }
@@ -38,7 +38,7 @@ export function sizeMarks(marking: Marking = 'mm'): Marks {
     unit,
     shown: (mm) => mm,
     kept: (mm) => mm,
-    written: (mm) => (Number(size(mm)) === mm ? size(mm) : plain(mm, 6)),
+    written: (mm) => withDecimals(mm, 3, 6),
     echo: (mm) => words.setUp.withUnit(plain(mm / mmPerInch, 5), words.setUp.units.size.inch),
   }
 }
@@ -68,11 +68,4 @@ export function dialMarks(marking: Marking = 'mm'): Marks {
 
 function rounded(value: number, perUnit: number): number {
   return Math.round(value * perUnit) / perUnit
-}
-
-/** At least so many decimals, and as many as six where the figure has them. */
-function decimals(value: number, least: number): string {
-  const text = plain(value, 6)
-  const missing = least - (text.split('.')[1] ?? '').length
-  return missing <= 0 ? text : `${text.includes('.') ? text : `${text}.`}${'0'.repeat(missing)}`
 }

@@ -1,3 +1,5 @@
+import { words } from '../../words/words'
+
 /** The browser's own voice; undefined where it has none. */
 export function voice(): SpeechSynthesis | undefined {
   return typeof window.speechSynthesis === 'undefined' ? undefined : window.speechSynthesis
@@ -9,6 +11,6 @@ export function say(text: string): void {
   if (!speaks || text === '') return
   speaks.cancel()
   const utterance = new SpeechSynthesisUtterance(text)
-  utterance.lang = 'en-GB'
+  utterance.lang = words.language.locale
   speaks.speak(utterance)
 }

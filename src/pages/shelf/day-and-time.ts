@@ -1,5 +1,7 @@
-const calendar = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' })
-const days = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium' })
+import { words } from '../../words/words'
+
+const calendar = new Intl.DateTimeFormat(words.language.locale, { dateStyle: 'medium', timeStyle: 'short' })
+const days = new Intl.DateTimeFormat(words.language.locale, { dateStyle: 'medium' })
 
 /** A moment as it is read, on this machine's clock; a damaged record may hold any text here. */
 export function dayAndTime(iso: string): string {

@@ -3,9 +3,10 @@ import { dayAfter } from '../../core/outlook/day-after'
 import { folded } from '../../job/job-summary'
 import type { ListedJob } from '../../job/listed-job'
 import type { ShelfOrder, ShelfPlace, ShelfQuery } from '../../session/shelf-view'
+import { words } from '../../words/words'
 
 /** Numbers in names by their size, capitals and accents alike. */
-const byName = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
+const byName = new Intl.Collator(words.language.locale, { numeric: true, sensitivity: 'base' })
 
 /** Where a job stands: deleted ones are no longer among the archived. */
 export function placeOf({ archivedAt, deletedAt }: ListedJob): ShelfPlace {

@@ -22,7 +22,7 @@ export const report = {
   },
   inspect: {
     usage: [
-      'Usage: npm run inspect -- FILE [--json]',
+      'Usage: npm run inspect -- FILE [--json] [--language CODE]',
       'or: npm run inspect -- TABLE.csv --spec JOB [--json]',
       'or: npm run inspect -- SCAN.csv [--diameter 60] [--json]',
       '',
@@ -40,6 +40,8 @@ export const report = {
       '',
       'Exit status: 0 read and reported, 1 the file could not be read, 2 wrong usage.',
     ].join('\n'),
+    languages: (codes: readonly string[]) =>
+      `Name a language there is behind --language: ${codes.join(', ')}.`,
     oneFile: 'Name one job file.',
     specForTable: 'Name the job file that holds limits and set-up for this table: --spec JOB.',
     noSpecForJob: '--spec goes with a table of readings; a job file has its own limits.',

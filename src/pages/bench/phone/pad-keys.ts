@@ -1,3 +1,5 @@
+import { words } from '../../../words/words'
+
 export const digitKeys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '0', '00'] as const
 export type PadKey = (typeof digitKeys)[number] | 'delete' | 'sign' | 'point'
 
@@ -15,7 +17,7 @@ function numberAfter(number: string, key: PadKey): string {
       return /^[-\u2212]/.test(number) ? number.slice(1) : `-${number.replace(/^\+/, '')}`
     case 'point':
       if (/[.,]/.test(number)) return number
-      return /\d$/.test(number) ? `${number}.` : `${number}0.`
+      return `${number}${/\d$/.test(number) ? '' : '0'}${words.language.decimalMark}`
     default:
       return number + key
   }

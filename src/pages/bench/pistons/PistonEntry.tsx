@@ -269,7 +269,7 @@ function Doubts({ piston, called, keep }: FieldsProps) {
           <NumberField
             label={said.ofPiston(called, said.labels.expansion)}
             none={said.taken(typical)}
-            value={expansionPerK === undefined ? undefined : Number(plain(expansionPerK * perMillion, 6))}
+            value={expansionPerK === undefined ? undefined : Number((expansionPerK * perMillion).toFixed(6))}
             keep={(value) => keep({ expansionPerK: value === undefined ? undefined : value / perMillion })}
           />
         ),

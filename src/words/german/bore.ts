@@ -1,0 +1,62 @@
+import type { bore as english } from '../english/bore'
+import type { Texts } from '../texts'
+
+export const bore: Texts<typeof english> = {
+  bore: {
+    title: 'Bohrung',
+    machine: 'Maschine {machine}, läuft {hoursPerWeek} h pro Woche.',
+    who: 'Bohrung {name}, {role}.',
+    sentence: '{length} mm lang, {wall}.',
+    plated: '{length} mm lang, {wall}, Beschichtung {plating} µm dick.',
+    travel:
+      'Die Ringe laufen von {travelFrom} bis {travelTo} mm; die Wand außerhalb davon ist Rand ohne Ringlauf.',
+    labels: {
+      hoursPerWeek: 'Stunden, die die Maschine in einer Woche läuft',
+      name: 'Name der Bohrung',
+      role: 'Wozu die Bohrung hier steht',
+      length: 'Länge der Bohrung, mm',
+      wall: 'Art der Wand',
+      plating: 'Beschichtung auf einer Wand, kleinste zulässige Dicke, µm',
+      travelFrom: 'Ringe laufen ab, mm unter der Zylinderoberkante',
+      travelTo: 'Ringe laufen bis, mm unter der Zylinderoberkante',
+    },
+    walls: {
+      'plated-aluminium': 'Aluminium, beschichtet',
+      'aluminium-silicon': 'Aluminium-Silizium ohne Beschichtung',
+      'grey-iron': 'Grauguss',
+      steel: 'Stahl',
+    },
+    roles: { 'of-this-engine': 'von diesem Motor', 'for-comparison': 'zum Vergleich' },
+    lengthNotKnown: 'nicht bekannt',
+    ports: {
+      title: 'Steuerschlitze',
+      lead: 'Öffnungen in der Wand. Tiefe unter der Zylinderoberkante; Winkel im Uhrzeigersinn, von der Zylinderoberkante aus gesehen, 0° vorn.',
+      none: 'Keine Schlitze eingetragen.',
+      add: 'Schlitz hinzufügen',
+      newName: 'Schlitz',
+      remove: (name) => `${name} entfernen`,
+      mirror: (name) => `Spiegelbild hinzufügen: ${name}`,
+      mirrorShort: 'Spiegeln',
+      mirrorSuffix: ' (gespiegelt)',
+      name: 'Name',
+      fromDepth: 'Von, mm',
+      toDepth: 'Bis, mm',
+      fromAngle: 'Von, °',
+      toAngle: 'Bis, °',
+      measuredBy: 'Schlitze werden angegeben durch',
+      measured: 'Angegeben durch {way}.',
+      ways: { edges: 'beide Kanten in Grad', arc: 'Breite in mm und Mitte' },
+      width: 'Breite, mm',
+      middle: 'Mitte, °',
+      allBores: 'Alle Bohrungen dieses Auftrags haben diese Schlitze.',
+    },
+    belts: {
+      title: 'Gürtel',
+      lead: 'Ein Streifen rundum, den niemand messen konnte: als Wand gezeichnet, schraffiert.',
+      none: 'Keine Gürtel eingetragen.',
+      add: 'Gürtel hinzufügen',
+      newName: 'Gürtel',
+      remove: (name) => `${name} entfernen`,
+    },
+  },
+}

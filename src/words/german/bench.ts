@@ -14,7 +14,7 @@ export const bench: Texts<typeof english> = {
     crashed: 'Auf dieser Seite ist etwas schiefgegangen.',
     crashedKept: 'Was Sie eingetragen haben, ist gespeichert; laden Sie die Seite neu, um weiterzumachen.',
     crashedAgain:
-      'Geht es noch einmal schief, beginnen Sie einen neuen Auftrag, oder öffnen Sie einen anderen: dieser bleibt in der Auftragsliste.',
+      'Geht es noch einmal schief, beginnen Sie einen neuen Auftrag, oder öffnen Sie einen anderen: Dieser bleibt in der Auftragsliste.',
     reload: 'Neu laden',
     help: 'Wie diese Seite zu lesen ist',
     close: 'Schließen',

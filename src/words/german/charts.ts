@@ -36,10 +36,10 @@ export const charts: Texts<typeof english> = {
     ovalTwoUnseen:
       'Zwei Achsen zeigen kein sicheres Oval und können eines übersehen, das zwischen ihnen liegt.',
     oneAxis: 'Eine Achse zeigt nichts von einem Oval.',
-    land: 'Rand ohne Ringlauf: hier laufen die Ringe nicht.',
+    land: 'Rand ohne Ringlauf: Hier laufen die Ringe nicht.',
     notRead: 'Auf dieser Ebene hat niemand gemessen.',
     twoContacts:
-      'Auf beiden Seiten gleich gezeichnet: zwei Messbolzen können nicht sagen, welche Wand verschlissen ist.',
+      'Auf beiden Seiten gleich gezeichnet: Zwei Messbolzen können nicht sagen, welche Wand verschlissen ist.',
     threeContacts:
       'Drei Messbolzen messen das Mittel einer Ebene: ein runder Ring, unter jedem Messbolzen gemessen, und kein Oval.',
   },
@@ -58,7 +58,7 @@ export const charts: Texts<typeof english> = {
       `Die Ringe laufen von ${from} bis ${to}; die Wand außerhalb davon ist Rand ohne Ringlauf.`,
     ringTravel: 'Ringlauf',
     doubt: 'Balken und Schattierung: ± U (95 %). Unterbrochen, wo niemand gemessen hat.',
-    round: 'Drei Messbolzen messen das Mittel einer Ebene: jede Achse zeigt dieses Mittel.',
+    round: 'Drei Messbolzen messen das Mittel einer Ebene: Jede Achse zeigt dieses Mittel.',
   },
   savedChart: {
     fileParts: { map: 'Karte', section: 'Schnitt', profile: 'Profil', hours: 'Stunden' },

@@ -15,9 +15,9 @@ export const compare: Texts<typeof english> = {
     lead: 'Zwei bis acht, alle gleich gezeichnet: eine Überhöhung, eine Ansicht, eine gezeigte Stelle.',
     nothing: 'Noch nichts zu vergleichen',
     nothingSaid:
-      'Zum Vergleichen braucht es zwei Messungen mit Ablesungen: messen Sie diese Bohrung noch einmal, oder fügen Sie eine weitere Bohrung des Motors oder eine neue zum Vergleich hinzu.',
+      'Zum Vergleichen braucht es zwei Messungen mit Ablesungen: Messen Sie diese Bohrung noch einmal, oder fügen Sie eine weitere Bohrung des Motors oder eine neue zum Vergleich hinzu.',
     tooFew: 'Wählen Sie mindestens zwei.',
-    full: 'Höchstens acht: nehmen Sie zuerst eine heraus.',
+    full: 'Höchstens acht: Nehmen Sie zuerst eine heraus.',
     walls: 'Wände nebeneinander',
     show: (name) => `${name} zeigen`,
     ofSurvey: (bore, survey) => `${bore}, ${survey}`,
@@ -53,7 +53,7 @@ export const compare: Texts<typeof english> = {
         asMade: 'Von der Fertigung',
       },
       asMade: (microns) =>
-        `Zwei neue Bohrungen können von der Fertigung her um ${microns} verschieden sein: was darunter liegt, muss kein Verschleiß sein.`,
+        `Zwei neue Bohrungen können von der Fertigung her um ${microns} verschieden sein: Was darunter liegt, muss kein Verschleiß sein.`,
       warning: 'Nicht gleich verspannt',
     },
     time: {
@@ -74,7 +74,7 @@ export const compare: Texts<typeof english> = {
         lastTwo: (figure) => `Nach den letzten beiden Messungen: ${figure}.`,
         before: (earliest, limit) => `Noch vor ${earliest} h; frühestens dann ist ${limit} erreicht.`,
         past: (earliest, limit) =>
-          `Ab ${earliest} h kann sie über ${limit} liegen: messen Sie, bevor es so weit ist.`,
+          `Ab ${earliest} h kann sie über ${limit} liegen: Messen Sie, bevor es so weit ist.`,
         sides:
           'Jede der beiden Seiten gilt für sich in 19 von 20 Fällen, wenn sie so weiter verschleißt wie bisher.',
         faded:

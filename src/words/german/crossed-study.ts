@@ -2,16 +2,16 @@ import type { crossedStudy as english } from '../english/crossed-study'
 import type { Texts } from '../texts'
 
 export const crossedStudy: Texts<typeof english> = {
-  heading: 'Messgeräte mit mehreren Personen geprüft',
+  heading: 'Personenvergleiche an Messgeräten',
   help: 'Lassen Sie zwei oder drei Personen jedes von fünf bis zehn Teilen (Bohrungen oder darin markierte Stellen) zwei- oder dreimal messen, in gemischter Reihenfolge, ohne dass jemand sieht, was ein anderer abgelesen hat. Eine Zeile für jede Person und jedes Teil: Person, Teil, dann die Ablesungen. Eine Tabelle lässt sich einfügen, wie sie in einer Tabellenkalkulation steht, auch mit einer Zeile für jede Ablesung: Person, Teil, die wievielte Ablesung, Ablesung.',
-  another: 'Noch eine Prüfung, {writtenAs}:',
-  writtenAs: (gauge) => `Was die Ablesungen der Prüfung sind: ${gauge}`,
-  field: (gauge) => `Tabelle einer Prüfung: ${gauge}`,
-  again: (gauge, number) => `Tabelle der Prüfung ${number}: ${gauge}`,
-  date: (gauge, number) => `Tag der Prüfung ${number}, Jahr-Monat-Tag: ${gauge}`,
+  another: 'Noch ein Personenvergleich, {writtenAs}:',
+  writtenAs: (gauge) => `Was die Ablesungen des Personenvergleichs sind: ${gauge}`,
+  field: (gauge) => `Tabelle eines Personenvergleichs: ${gauge}`,
+  again: (gauge, number) => `Tabelle des Personenvergleichs ${number}: ${gauge}`,
+  date: (gauge, number) => `Tag des Personenvergleichs ${number}, Jahr-Monat-Tag: ${gauge}`,
   made: 'Gemacht {date}, {unit}:',
-  add: 'Diese Prüfung behalten',
-  remove: (gauge, number) => `Prüfung ${number} herausnehmen: ${gauge}`,
+  add: 'Diesen Personenvergleich behalten',
+  remove: (gauge, number) => `Personenvergleich ${number} herausnehmen: ${gauge}`,
   between: '; ',
   refused: {
     line: (line, why) => `Zeile ${line}: ${why}`,
@@ -19,7 +19,7 @@ export const crossedStudy: Texts<typeof english> = {
     unnamed: 'Die Person oder das Teil hat keinen Namen.',
     piece: (piece, why) => `„${piece}“: ${why}`,
     empty: 'Geben Sie in jeder Zeile eine Person, ein Teil und Ablesungen ein.',
-    'too-large': 'Das ist mehr, als in eine Prüfung passt.',
+    'too-large': 'Das ist mehr, als in einen Personenvergleich passt.',
     'commas-only':
       'Die Kommas lassen sich auf zwei Arten lesen. Setzen Sie Semikolons oder Tabulatoren zwischen die Zellen, oder Punkte vor die Dezimalstellen.',
     'quote-left-open': 'Ein Anführungszeichen ist nicht geschlossen.',
@@ -30,7 +30,7 @@ export const crossedStudy: Texts<typeof english> = {
     'one-trial':
       'Jedes Teil wurde einmal gemessen. Es braucht von jeder Person zwei oder mehr Ablesungen jedes Teils.',
     'too-many': (readings, most) =>
-      `Es sind ${readings} Ablesungen. Auswerten lässt sich eine Prüfung mit bis zu ${most}.`,
+      `Es sind ${readings} Ablesungen. Auswerten lässt sich ein Personenvergleich mit bis zu ${most}.`,
     uneven: (person, part, found, usual) =>
       `${person}, Teil ${part}: ${readingsOf(found)}, die meisten haben ${usual}. Ausgewertet wird erst, wenn jede Person jedes Teil gleich oft gemessen hat.`,
     others: (others) =>
@@ -51,11 +51,11 @@ export const crossedStudy: Texts<typeof english> = {
   interval: (low, high) => `${low} bis ${high} µm`,
   rowText: (name, amount, interval, share) => `${name}: ${amount}, Bereich ${interval}, ${share}`,
   doubt:
-    'Jede liegt in 95 von 100 solchen Prüfungen in ihrem Intervall, nach der Varianzanalyse; wenige Personen lassen das der Personen weit. Anteile beziehen sich auf die Standardabweichung aller Ablesungen: quadriert ergeben die von Messgerät und Personen zusammen und die der Teile das Ganze.',
+    'Jede liegt in 95 von 100 solchen Vergleichen in ihrem Intervall, nach der Varianzanalyse; wenige Personen lassen das der Personen weit. Anteile beziehen sich auf die Standardabweichung aller Ablesungen: Quadriert ergeben die von Messgerät und Personen zusammen und die der Teile das Ganze.',
   pooled: (chance) =>
-    `Ob eine Person größer abliest als eine andere, hängt nicht vom Teil ab, soweit sich das hier zeigt: so viel käme durch Zufall in ${chance} solcher Prüfungen. Ab 25 % wird das zum Messgerät gezählt.`,
+    `Ob eine Person größer abliest als eine andere, hängt nicht vom Teil ab, soweit sich das hier zeigt: So viel käme durch Zufall in ${chance} solcher Vergleiche. Ab 25 % wird das zum Messgerät gezählt.`,
   apart: (chance) =>
-    `Ob eine Person größer abliest als eine andere, hängt vom Teil ab: so viel käme durch Zufall in ${chance} solcher Prüfungen. Unter 25 % steht das für sich.`,
+    `Ob eine Person größer abliest als eine andere, hängt vom Teil ab: So viel käme durch Zufall in ${chance} solcher Vergleiche. Unter 25 % steht das für sich.`,
   underOne: 'weniger als 1 %',
   tells: (count, low, high) =>
     `In diesen Händen unterscheidet das Messgerät ${count} Größen solcher Teile (von ${low} bis ${high}, nach den Enden der Intervalle). Üblicherweise werden fünf oder mehr verlangt.`,
@@ -64,7 +64,7 @@ export const crossedStudy: Texts<typeof english> = {
   byRanges: ({ gauge, people, both, share, parts }) =>
     `Nach Mittelwerten und Spannweiten, dem älteren Verfahren: das Messgerät ${gauge}, die Personen ${people}, beide zusammen ${both} (${share}), die Teile ${parts}.`,
   rangesTell: (count, differs) =>
-    `Nach diesem Verfahren unterscheidet es ${differs ? '' : 'ebenfalls '}${count === 1 ? '1 Größe' : `${count} Größen`}${differs ? '. Die beiden Verfahren gewichten dieselben Ablesungen verschieden und müssen nicht übereinstimmen; keines ist falsch' : ''}. Ein eigenes Intervall hat es nicht: seine Zahlen sind nicht genauer bekannt als die darüber.`,
+    `Nach diesem Verfahren unterscheidet es ${differs ? '' : 'ebenfalls '}${count === 1 ? '1 Größe' : `${count} Größen`}${differs ? '. Die beiden Verfahren gewichten dieselben Ablesungen verschieden und müssen nicht übereinstimmen; keines ist falsch' : ''}. Ein eigenes Intervall hat es nicht: Seine Zahlen sind nicht genauer bekannt als die darüber.`,
   share: (six, share, band) =>
     `Sechs Standardabweichungen einer Ablesung durch eine beliebige dieser Personen, ${six}, sind ${share} der Spanne von ${band} zwischen kleinstem und größtem Neumaß.`,
   good: (bore, repeats, doubt) =>

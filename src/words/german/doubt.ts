@@ -8,8 +8,8 @@ export const doubt: Texts<typeof english> = {
     hide: 'Zurück zur Wand',
     next: 'Eine andere Wand',
     title: 'Andere Wände, die zu denselben Ablesungen passen',
-    lead: 'Zufällig gezogen, eine nach der anderen: gemessene Stellen bewegen sich nur innerhalb ihrer Unsicherheit, ungemessene weiter.',
-    eyeOnly: 'Nur fürs Auge: keine Zahl kommt daraus.',
+    lead: 'Zufällig gezogen, eine nach der anderen: Gemessene Stellen bewegen sich nur innerhalb ihrer Unsicherheit, ungemessene weiter.',
+    eyeOnly: 'Nur fürs Auge: Keine Zahl kommt daraus.',
     model: (spread, depth, around) =>
       `Um die Wand zwischen den Ablesungen, Streuung ${spread}; zwei Stellen hängen zusammen nach ρ(Tiefenabstand / ${depth}) · ρ(Winkelabstand / ${around}), ρ(r) = (1 + √3·r)·e^(−√3·r).`,
     none: {

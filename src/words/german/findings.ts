@@ -39,8 +39,8 @@ export const findings: Texts<typeof english> = {
       undecided: 'keine nachgewiesen',
       tooClose: (grades) => `zu knapp für ein Urteil: ${listed(grades)}`,
       tooNarrow: (grades) => `zu schmal für dieses Messgerät: ${listed(grades)}`,
-      above: (grades) => `darüber bei: ${listed(grades)}`,
-      below: (grades) => `darunter bei: ${listed(grades)}`,
+      above: (grades) => `größer als: ${listed(grades)}`,
+      below: (grades) => `kleiner als: ${listed(grades)}`,
       rule: (stations) =>
         stations === 1 ? 'nach der einen Messstelle' : `innerhalb, wenn es alle ${stations} Messstellen sind`,
       information: 'zur Kenntnis: beurteilt wird allein die Verschleißgrenze',
@@ -104,12 +104,12 @@ export const findings: Texts<typeof english> = {
   notes: {
     title: 'Was diese Ablesungen nicht zeigen können',
     cannotProve: (doubt, needed) =>
-      `Dieses Messgerät kann innerhalb dieser Spanne nichts nachweisen: es ist auf ${doubt} genau. Nötig wäre ${needed}, und auch das reicht nur in der Mitte der Spanne.`,
+      `Dieses Messgerät kann innerhalb dieser Spanne nichts nachweisen: Es ist auf ${doubt} genau. Nötig wäre ${needed}, und auch das reicht nur in der Mitte der Spanne.`,
     lessThanAnyGauge: 'weniger, als irgendein Bohrungsmessgerät erreicht',
     belowNew: (place) =>
       `Bei ${place} ist die Bohrung zweifelsfrei kleiner als das kleinste Neumaß. Prüfen Sie Ablesung, Größenklasse und Grenzmaß; auf einer beschichteten Wand kann es angeriebenes Metall vom Kolben sein.`,
     blocked: (place, by) =>
-      `Die Ablesung bei ${place} liegt hier: ${by}. Sie bleibt gespeichert, zählt aber in keinem Urteil, bis Sie bestätigen, dass beide Messbolzen auf Metall standen.`,
+      `Bei ${place} im Weg: ${by}. Die Ablesung bleibt gespeichert, zählt aber in keinem Urteil, bis Sie bestätigen, dass beide Messbolzen auf Metall standen.`,
     soakedApart: (bore, standard, reference) =>
       `Erfasst sind für die Bohrung ${bore} und für das Einstellnormal (${standard}) ${reference}, obwohl beide bis zum Temperaturausgleich nebeneinander lagen. Beides zugleich kann nicht stimmen; der Unterschied geht, wie er erfasst ist, in jedes Maß ein.`,
     temperatureDecides: {
@@ -124,7 +124,7 @@ export const findings: Texts<typeof english> = {
       colder: (kelvin) => `Die Bohrung war ${kelvin} K kälter als ${apartAdvice}`,
     },
     evenLobes:
-      'Zwei Messbolzen sehen nur Formen mit einer geraden Zahl von Bögen: eine dreibogige Form bleibt unbemerkt. Sie können nicht sagen, welche der beiden Wände verschlissen ist; beide sind gleich gezeichnet.',
+      'Zwei Messbolzen sehen nur Formen mit einer geraden Zahl von Bögen: Eine dreibogige Form bleibt unbemerkt. Sie können nicht sagen, welche der beiden Wände verschlissen ist; beide sind gleich gezeichnet.',
     twoAxes: (between) =>
       `Zwei Achsen können ein Oval übersehen, das zwischen ihnen liegt, und setzen ihm keine Obergrenze. Eine Ablesung bei ${between} würde es zeigen.`,
     oneAxis: 'Eine Achse zeigt nichts von einem Oval. Messen Sie eine zweite quer dazu.',
@@ -135,11 +135,11 @@ export const findings: Texts<typeof english> = {
     outOfReach: (places) => `Für das Messgerät nicht erreichbar, dort hat also niemand gemessen: ${places}.`,
     places: (shown, more) => (more > 0 ? `${shown.join('; ')}; und ${more} weitere` : shown.join('; ')),
     lengthNotKnown: (depth) =>
-      `Die Länge der Bohrung ist nicht bekannt: sie ist bis ${depth} gezeichnet, 10 mm über die tiefste Ebene oder Spur hinaus.`,
+      `Die Länge der Bohrung ist nicht bekannt: Sie ist bis ${depth} gezeichnet, 10 mm über die tiefste Ebene oder Spur hinaus.`,
     differenceOfDiameters:
       'Unrundheit und Konizität sind hier Unterschiede von Durchmessern. Rundheit und Zylindrizität auf einer Zeichnung sind Unterschiede von Radien: halb so viel bei einem einfachen Oval oder einem einfachen Kegel.',
     threeContacts:
-      'Drei Messbolzen messen das Mittel einer Ebene: ein Oval bleibt unbemerkt, die Unrundheit sagt hier also nichts, und „innerhalb“ gilt nur für das Mittel.',
+      'Drei Messbolzen messen das Mittel einer Ebene: Ein Oval bleibt unbemerkt, die Unrundheit sagt hier also nichts, und „innerhalb“ gilt nur für das Mittel.',
     threeContactsBounded:
       'Drei Messbolzen messen das Mittel einer Ebene. Ablesungen mit zwei Messbolzen von derselben Gelegenheit zeigen, dass das Oval auf jeder Ebene zu klein ist, um das Urteil zu ändern.',
     uncertainty: 'Der wahre Durchmesser liegt in 95 von 100 solchen Fällen innerhalb von ± um seine Zahl.',
@@ -149,26 +149,26 @@ export const findings: Texts<typeof english> = {
     manual:
       'Das Werkstatthandbuch für diesen Motor hat das letzte Wort, und was den Ausschlag gibt, sollte sich eine Fachkraft für Motoreninstandsetzung ansehen.',
     surface:
-      'Zahlen allein entscheiden nicht: eine Riefe oder ein Grat, an dem der Fingernagel hängen bleibt, Löcher im Ringlauf oder ein Riss können eine maßhaltige Bohrung unbrauchbar machen.',
+      'Zahlen allein entscheiden nicht: Eine Riefe oder ein Grat, an dem der Fingernagel hängen bleibt, Löcher im Ringlauf oder ein Riss können eine maßhaltige Bohrung unbrauchbar machen.',
     surfacePlated:
-      'Zahlen allein entscheiden nicht: blankes Aluminium, Abblättern, eine Riefe, an der der Fingernagel hängen bleibt, oder Löcher im Ringlauf können eine maßhaltige Bohrung unbrauchbar machen.',
+      'Zahlen allein entscheiden nicht: Blankes Aluminium, Abblättern, eine Riefe, an der der Fingernagel hängen bleibt, oder Löcher im Ringlauf können eine maßhaltige Bohrung unbrauchbar machen.',
     warm: 'Messen Sie nie ein Teil, das vom Lauf, vom Waschen oder vom Honen noch warm ist.',
     walls: {
       'plated-aluminium':
-        'Eine beschichtete Wand lässt sich nicht auf Übermaß aufbohren oder honen: sie wird neu beschichtet oder ersetzt.',
+        'Eine beschichtete Wand lässt sich nicht auf Übermaß aufbohren oder honen: Sie wird neu beschichtet oder ersetzt.',
       'aluminium-silicon':
-        'Diese Wand braucht ihre eigene Endbearbeitung: gewöhnliches Honen verdirbt sie. Überlassen Sie das einem Betrieb, der diese Art bearbeitet.',
+        'Diese Wand braucht ihre eigene Endbearbeitung: Gewöhnliches Honen verdirbt sie. Überlassen Sie das einem Betrieb, der diese Art bearbeitet.',
     },
     provisional:
-      'Entscheiden Sie über keinen Motor nach einem vorläufigen Urteil: erfassen Sie, was fehlt, und sehen Sie dann noch einmal nach.',
+      'Entscheiden Sie über keinen Motor nach einem vorläufigen Urteil: Erfassen Sie, was fehlt, und sehen Sie dann noch einmal nach.',
   },
 }
 
 const apartAdvice =
-  'Ring oder Bügelmessschraube. Über 3 K hat ein Teil selten überall dieselbe Temperatur: lassen Sie beide nebeneinander liegen und messen Sie noch einmal.'
+  'Ring oder Bügelmessschraube. Über 3 K hat ein Teil selten überall dieselbe Temperatur: Lassen Sie beide nebeneinander liegen und messen Sie noch einmal.'
 
 function temperatureKeepsOpen(place: string, doubt: string, without: string, proven: string): string {
-  return `Allein die Unsicherheit der Temperaturen hält das Urteil offen: ohne sie wären es bei ${place} statt ${doubt} nur ${without}, und dieselben Ablesungen würden „${proven}“ nachweisen. Lassen Sie Bohrung und Ring oder Bügelmessschraube bis zum Temperaturausgleich nebeneinander liegen, messen Sie beide mit einem Thermometer, und messen Sie dann noch einmal.`
+  return `Allein die Unsicherheit der Temperaturen hält das Urteil offen: Ohne sie wären es bei ${place} statt ${doubt} nur ${without}, und dieselben Ablesungen würden „${proven}“ nachweisen. Lassen Sie Bohrung und Ring oder Bügelmessschraube bis zum Temperaturausgleich nebeneinander liegen, messen Sie beide mit einem Thermometer, und messen Sie dann noch einmal.`
 }
 
 /** The first few, and how many more there are. */

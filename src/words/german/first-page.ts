@@ -18,7 +18,7 @@ export const firstPage: Texts<typeof english> = {
   },
   examples: {
     title: 'Ein Beispiel ansehen',
-    lead: 'Alle Zahlen sind erfunden. Jedes Beispiel öffnet sich als Kopie: ändern Sie, was Sie mögen.',
+    lead: 'Alle Zahlen sind erfunden. Jedes Beispiel öffnet sich als Kopie: Ändern Sie, was Sie mögen.',
     list: {
       A: {
         name: 'Ein gebrauchter Zweitaktzylinder neben einem neuen',
@@ -43,7 +43,7 @@ export const firstPage: Texts<typeof english> = {
       D1: {
         name: 'Ein liegender Kompressor',
         shows:
-          'Bauchig verschlissen und innerhalb der Grenzmaße. Ob die Konizität besteht, hängt an der Regel; von seinem Rost steht in der Notiz.',
+          'Bauchig verschlissen und innerhalb der Grenzmaße. Das Urteil über die Konizität hängt von der Regel ab; von seinem Rost steht in der Notiz.',
       },
       D2: {
         name: 'Ein Hydraulikrohr',
@@ -58,7 +58,7 @@ export const firstPage: Texts<typeof english> = {
       'E-72': {
         name: 'Derselbe Zylinder, alle 5° abgetastet',
         shows:
-          'Kein Innenmessgerät war darin: die Abtastung zeigt die Form und kein Maß. Bei diesem Schritt werden die meisten Riefen verfehlt.',
+          'Kein Innenmessgerät war darin: Die Abtastung zeigt die Form und kein Maß. Bei diesem Schritt werden die meisten Riefen verfehlt.',
       },
     },
     unknown: (name) =>

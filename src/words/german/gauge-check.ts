@@ -3,7 +3,7 @@ import type { Texts } from '../texts'
 
 export const gaugeCheck: Texts<typeof english> = {
   gaugeCheck: {
-    title: 'Wie gut es wiederholt',
+    title: 'Wiederholbarkeit',
     heading: 'Prüfungen von Messgeräten',
     help: 'Messen Sie eine Stelle immer wieder, zehnmal oder öfter: eine Messstelle oder den Ring. Nehmen Sie das Messgerät jedes Mal heraus, und lassen Sie alles andere, wie es ist. Geben Sie die Ablesungen in der Reihenfolge ein, in der sie genommen wurden, mit Leerzeichen dazwischen.',
     field: (gauge) => `Ablesungen einer Prüfung: ${gauge}`,
@@ -22,16 +22,16 @@ export const gaugeCheck: Texts<typeof english> = {
     remove: (gauge, number) => `Prüfung ${number} herausnehmen: ${gauge}`,
     checked: 'Geprüft {date}, {unit}:',
     of: (gauge, day) => (day === undefined ? gauge : `${gauge}, ${day}`),
-    one: 'Eine Ablesung zeigt nicht, wie ein Messgerät wiederholt: es braucht zwei, ab zehn sagt es etwas aus.',
+    one: 'Eine einzelne Ablesung zeigt nicht, wie gut ein Messgerät wiederholt: Es braucht zwei, ab zehn sagt es etwas aus.',
     scatter: (readings, deviation, freedom, low, high) =>
-      `${readings} Ablesungen streuen mit einer Standardabweichung von ${deviation}, bekannt aus ${freedomOf(freedom)}: sie liegt in 95 von 100 solchen Prüfungen zwischen ${low} und ${high}.`,
+      `${readings} Ablesungen streuen mit einer Standardabweichung von ${deviation}, bekannt aus ${freedomOf(freedom)}: Sie liegt in 95 von 100 solchen Prüfungen zwischen ${low} und ${high}.`,
     belowStep: (readings, deviation, step, counted) =>
       `${readings} Ablesungen streuen mit einer Standardabweichung von ${deviation}, weniger, als der Schritt von ${step} zeigen kann; stattdessen zählt ${counted}.`,
     drift: {
       none: (drift, doubt) =>
         `Von der ersten bis zur letzten driften sie um ${drift} ± ${doubt}: keine Drift, die hervortritt.`,
       standsOut: (drift, doubt) =>
-        `Von der ersten bis zur letzten driften sie um ${drift} ± ${doubt}. Das tritt hervor: lassen Sie Messgerät und Teil auf eine Temperatur kommen, sehen Sie nach, ob jede Schraube fest ist, und prüfen Sie noch einmal.`,
+        `Von der ersten bis zur letzten driften sie um ${drift} ± ${doubt}. Das tritt hervor: Lassen Sie Messgerät und Teil auf eine Temperatur kommen, sehen Sie nach, ob jede Schraube fest ist, und prüfen Sie noch einmal.`,
     },
     share: (six, share, band) =>
       `Sechs Standardabweichungen einer Ablesung, ${six}, sind ${share} der Spanne von ${band} zwischen kleinstem und größtem Neumaß.`,
@@ -41,11 +41,11 @@ export const gaugeCheck: Texts<typeof english> = {
       band: (margin, band) =>
         `Das kann beantworten, ob eine Bohrung innerhalb der Spanne von ${band} liegt: Ablesungen, die ${margin} oder mehr innerhalb beider Grenzmaße liegen, sind nachgewiesen.`,
       never: (band, needed) =>
-        `Das kann nicht beantworten, ob eine Bohrung innerhalb der Spanne von ${band} liegt: nötig ist ${needed}.`,
+        `Das kann nicht beantworten, ob eine Bohrung innerhalb der Spanne von ${band} liegt: Nötig ist ${needed}.`,
       wear: (margin) =>
-        `Das beantwortet, ob sie innerhalb der Verschleißgrenze liegt, außer bei Ablesungen, die näher als ${margin} an der Grenze liegen: die bleiben zu knapp für ein Urteil.`,
+        `Das beantwortet, ob sie innerhalb der Verschleißgrenze liegt, außer bei Ablesungen, die näher als ${margin} an der Grenze liegen: Die bleiben zu knapp für ein Urteil.`,
       'one-limit': (margin) =>
-        `Das beantwortet, ob sie innerhalb des Grenzmaßes liegt, außer bei Ablesungen, die näher als ${margin} daran liegen: die bleiben zu knapp für ein Urteil.`,
+        `Das beantwortet, ob sie innerhalb des Grenzmaßes liegt, außer bei Ablesungen, die näher als ${margin} daran liegen: Die bleiben zu knapp für ein Urteil.`,
       nothing:
         'Es sind keine Grenzmaße eingetragen, also gibt es noch keine Frage, die es beantworten könnte.',
     },

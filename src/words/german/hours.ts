@@ -14,11 +14,11 @@ export const hours: Texts<typeof english> = {
     none: {
       'no-readings': 'Diese Ansicht erscheint mit der ersten Ablesung eines Messgeräts.',
       'no-limit':
-        'Ohne Grenze gibt es keine Gerade zu ihr: tragen Sie eine Verschleißgrenze oder ein größtes Maß ein.',
+        'Ohne Grenze gibt es keine Gerade zu ihr: Tragen Sie eine Verschleißgrenze oder ein größtes Maß ein.',
       'no-hours': 'Diese Ansicht braucht die Betriebsstunden der letzten Messung.',
       'nothing-to-count-from':
         'Diese Ansicht braucht eine frühere Messung mit ihren Stunden, einen Rand ohne Ringlauf oder die Neumaße, um davon aus zu zählen.',
-      'never-ran': 'Diese Bohrung ist nie gelaufen: über Stunden gibt es noch nichts.',
+      'never-ran': 'Diese Bohrung ist nie gelaufen: Über Stunden gibt es noch nichts.',
       'not-of-this-engine': 'Eine Bohrung zum Vergleich hat keine Stunden dieses Motors.',
     },
     labels: {
@@ -55,7 +55,7 @@ export const hours: Texts<typeof english> = {
     sentences: {
       now: 'Jetzt an der Grenze, soweit die Ablesungen es sagen können.',
       shrunk:
-        'Sie ist über ihr ± hinaus kleiner geworden: messen Sie noch einmal, bevor Stunden genannt werden.',
+        'Sie ist über ihr ± hinaus kleiner geworden: Messen Sie noch einmal, bevor Stunden genannt werden.',
       earliest: (hours, limit) => `Erreicht ${limit} frühestens bei ${hours} h.`,
       expected: (hours) => `Nach der Geraden bei ${hours} h.`,
       lastTwo: (hours) => `Nach den letzten beiden Messungen bei ${hours} h.`,
@@ -63,7 +63,7 @@ export const hours: Texts<typeof english> = {
       uncertain:
         'Der Zuwachs tritt nicht aus seiner Unsicherheit hervor, also ist nur der früheste Zeitpunkt genannt.',
       changed:
-        'Eine einzige Verschleißrate passt nicht zu allen Messungen: beide Geraden sind gezeichnet, und die frühere Grenze zählt.',
+        'Eine einzige Verschleißrate passt nicht zu allen Messungen: Beide Geraden sind gezeichnet, und die frühere Grenze zählt.',
       check: (hours) => `Nächste Prüfung bis ${hours} h.`,
       key: 'Scheiben: Ablesungen; Balken: ihr ± U (95 %). Schattierung: wo die Gerade liegen kann, nach jeder Seite für sich in 19 von 20 Fällen.',
       ahead: 'Nach der letzten Messung gestrichelt: wenn sie so weiter verschleißt wie bisher.',

@@ -11,7 +11,7 @@ export const keeping: Texts<typeof english> = {
       'Nicht gespeichert. Was Sie eingetragen haben, ist noch auf dieser Seite; speichern Sie es in eine Datei.',
     retry: 'Noch einmal versuchen',
     toFile: 'In eine Datei speichern',
-    keepAgain: 'Wieder aufnehmen',
+    keepAgain: 'Wieder speichern',
     errors: {
       quota:
         'Dieser Browser hat keinen Platz mehr für Borewall. Speichern Sie den Auftrag in eine Datei, und schaffen Sie dann Platz.',
@@ -25,7 +25,7 @@ export const keeping: Texts<typeof english> = {
         'Ein neueres Borewall hat hier einen Auftrag mit derselben Kennung gespeichert; der bleibt, wie er ist. Speichern Sie diesen in eine Datei.',
       'newer-shelf':
         'Ein neueres Borewall hat die gespeicherten Aufträge neu geordnet, und diese ältere Seite kommt nicht an sie heran. Speichern Sie diesen Auftrag in eine Datei, und laden Sie dann die Seite neu.',
-      gone: 'Der Auftrag ist nicht mehr unter den in diesem Browser gespeicherten: die Daten des Browsers wurden gelöscht, oder der Auftrag wurde in einem anderen Tab gelöscht. Auch andere Aufträge können fehlen.',
+      gone: 'Der Auftrag ist nicht mehr unter den in diesem Browser gespeicherten: Die Daten des Browsers wurden gelöscht, oder der Auftrag wurde in einem anderen Tab gelöscht. Auch andere Aufträge können fehlen.',
       overtaken:
         'Ein anderer Tab hat diesen Auftrag übernommen, bevor die letzte Änderung gespeichert war. Die Änderung wurde in der Auftragsliste beiseitegelegt.',
     },
@@ -36,7 +36,7 @@ export const keeping: Texts<typeof english> = {
       blocked:
         'Ein anderer Tab hält sie in einer älteren Fassung offen. Schließen Sie die anderen Borewall-Tabs, und versuchen Sie es noch einmal.',
       unavailable:
-        'Dieser Browser speichert hier nichts (ein privates Fenster, oder das Speichern ist abgeschaltet). Was Sie eingeben, hält nur so lange wie diese Seite: speichern Sie es in eine Datei, bevor Sie sie schließen.',
+        'Dieser Browser speichert hier nichts (ein privates Fenster, oder das Speichern ist abgeschaltet). Was Sie eingeben, hält nur so lange wie diese Seite: Speichern Sie es in eine Datei, bevor Sie sie schließen.',
       mismatch: 'Was der Browser gespeichert hat, ist nicht das, was ihm übergeben wurde.',
       newer: 'Ein neueres Borewall hat sie gespeichert. Laden Sie die Seite neu, um es zu bekommen.',
       'newer-shelf': 'Ein neueres Borewall hat sie neu geordnet. Laden Sie die Seite neu, um es zu bekommen.',
@@ -73,7 +73,7 @@ export const keeping: Texts<typeof english> = {
         'Bei der ersten Änderung, die gespeichert wird, wird der Browser gebeten, die Aufträge dauerhaft zu behalten.',
       granted: 'Der Browser hat zugesagt, die Aufträge nicht von sich aus zu löschen.',
       refused:
-        'Der Browser hat nicht zugesagt, die Aufträge zu behalten: wird der Speicher voll, kann er sie von sich aus löschen. Eine Datei ist davor sicher.',
+        'Der Browser hat nicht zugesagt, die Aufträge zu behalten: Wird der Speicher voll, kann er sie von sich aus löschen. Eine Datei ist davor sicher.',
       unknown: 'Dieser Browser sagt nicht, ob er die Aufträge von sich aus löschen kann.',
     },
     used: (used, of) => `Borewall belegt ${used} von den ${of}, die dieser Browser ihm zugesteht.`,

@@ -4,7 +4,7 @@ import type { Texts } from '../texts'
 export const keptSpecs: Texts<typeof english> = {
   keptSpecs: {
     title: 'Gemerkte Grenzmaße',
-    lead: 'Was Sie aus Ihren eigenen Werkstatthandbüchern eingetragen haben, in diesem Browser gespeichert für den nächsten Motor dieser Art. Borewall bringt keine eigenen Grenzmaße mit: vergleichen Sie sie mit dem Werkstatthandbuch, bevor Sie sich auf sie verlassen.',
+    lead: 'Was Sie aus Ihren eigenen Werkstatthandbüchern eingetragen haben, in diesem Browser gespeichert für den nächsten Motor dieser Art. Borewall bringt keine eigenen Grenzmaße mit: Vergleichen Sie sie mit dem Werkstatthandbuch, bevor Sie sich auf sie verlassen.',
     none: 'Noch ist nichts gemerkt. Tragen Sie die Grenzmaße eines Auftrags ein, und wählen Sie dann „Diese Grenzmaße merken“.',
     take: 'Mit gemerkten Grenzmaßen beginnen …',
     takeHint: 'Grenzmaße mit ihren Regeln, der Zylinder, seine Ebenen und Achsen, und wie er gemessen wird.',

@@ -16,7 +16,7 @@ export const limits: Texts<typeof english> = {
     standardSize: 'Standardmaß',
     oversizeOf: (mm) => `+${mm} mm`,
     oversizeMoves: (oversize) =>
-      `Auf ein Übermaß von ${oversize} gefertigt: jedes Grenzmaß ist um ebenso viel größer.`,
+      `Auf ein Übermaß von ${oversize} gefertigt: Jedes Grenzmaß ist um ebenso viel größer.`,
     interval: 'Alle {serviceInterval} h wieder zu messen.',
     grade: 'Größenklasse {gradeName}: {gradeMin} bis {gradeMax}',
     boreGrade: 'In diese Bohrung eingeschlagen: {grade}.',

@@ -7,7 +7,7 @@ export const model: Texts<typeof english> = {
     lead: (drawn) =>
       `Diese Wand als Rohr in der Hand. ${drawn}. Schlitze sind Taschen, keine Löcher, damit das Rohr ganz bleibt; eine Rille außen, von der Zylinderoberkante nach unten, kennzeichnet vorn.`,
     unmeasured:
-      'Wo niemand gemessen hat, ist die Wand zwischen Ablesungen gezeichnet, nicht gemessen: die farbige Datei zeigt es blasser und mit dunklen Linien, die Datei für einen Drucker kann es nicht. An einem Modell lässt sich nichts messen.',
+      'Wo niemand gemessen hat, ist die Wand zwischen Ablesungen gezeichnet, nicht gemessen: Die farbige Datei zeigt es blasser und mit dunklen Linien, die Datei für einen Drucker kann es nicht. An einem Modell lässt sich nichts messen.',
     ways: {
       stl: 'Für einen Drucker speichern (STL)',
       glb: 'Farbig speichern (glTF)',

@@ -1,6 +1,6 @@
 import type { CleanedMark, CleanedMarks } from '../core/scan/cleaned-marks'
 import type { MarkPattern, ScanMark, ScanMarks } from '../core/scan/scan-marks'
-import { degrees, depth, doubtInMicrons, microns } from './numbers'
+import { degrees, depth, doubtInMicrons, inTenthsOfMicrons, microns } from './numbers'
 import { scanMarkWords } from './scan-mark-words'
 import { surfacePlaceText } from './surface'
 import { words } from './words'
@@ -95,7 +95,7 @@ function bridgeText({ bridge, sign }: Extract<MarkPattern, { kind: 'bridge' }>) 
 
 /** What the marks of a scan are in general: how small ones show, or that there are none, and lone values. */
 export function scanMarksLead({ marks, loneValues, leastHeightUm }: ScanMarks): string[] {
-  const least = `${Math.max(0.1, Math.ceil(leastHeightUm * 10) / 10)} µm`
+  const least = inTenthsOfMicrons(Math.max(0.1, Math.ceil(leastHeightUm * 10) / 10) / 1000)
   return [
     marks.length === 0 ? said.none(least) : said.lead(least),
     ...(loneValues > 0 ? [said.lone(loneValues)] : []),

@@ -124,6 +124,7 @@ function leafProblems(path: string, english: unknown, other: unknown): string[] 
     const found = figuresIn(said)
     const lost = [...wanted].filter((figure) => !found.has(figure))
     return [
+      ...unitProblems(question, saidInEnglish.join(' '), said.join(' ')),
       ...lost.map((figure) => `${question} leaves out ${figure}: ${said.join(' | ')}`),
       ...(saidInEnglish.some(isBadlySpaced) ? [] : said.flatMap((one) => formProblems(question, one))),
     ]
@@ -148,8 +149,18 @@ function textProblems(path: string, english: string, other: string): string[] {
   const [wanted, found] = [slotsIn(english), slotsIn(other)]
   return [
     ...(wanted === found ? [] : [`${path} has the fields ${found || 'none'}, not ${wanted || 'none'}`]),
+    ...unitProblems(path, english, other),
     ...formProblems(path, other),
   ]
+}
+
+/** Units stand in a text as often as in English: a unit lost or doubled makes another figure of it. */
+function unitProblems(path: string, english: string, other: string): string[] {
+  const unitsIn = (text: string) => (text.match(/(?<!\p{L})(mm|µm|°C)(?!\p{L})/gu) ?? []).sort().join(' ')
+  const [wanted, found] = [unitsIn(english), unitsIn(other)]
+  return wanted === found
+    ? []
+    : [`${path} has the units ${found || 'none'}, not ${wanted || 'none'}: ${other}`]
 }
 
 function formProblems(path: string, text: string): string[] {

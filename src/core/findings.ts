@@ -499,6 +499,7 @@ export type Blunder =
 export type Unseen =
   | 'setting-and-sign'
   | 'whole-turn'
+  | 'digits'
   | 'levels-upside-down'
   | 'axes-swapped'
   | 'drift-with-order'

@@ -5,7 +5,7 @@ import { canSeeLevelsUpsideDown, levelsUpsideDown } from './levels-upside-down'
 import { oversizeOpen } from './oversize-open'
 import type { ReadSurvey } from './read-survey'
 import { repeatsSpread } from './repeats-spread'
-import { typingSlips } from './typing-slips'
+import { canSeeTypingSlips, typingSlips } from './typing-slips'
 import { canSeeWholeSurveySlips, wholeSurveySlip } from './whole-survey'
 import { canSeeWholeTurns, wholeTurns } from './whole-turn'
 
@@ -39,6 +39,7 @@ export function unseenOf(survey: ReadSurvey): Unseen[] {
   const unseen: Unseen[] = []
   if (!canSeeWholeSurveySlips(survey) && survey.caliperMm === undefined) unseen.push('setting-and-sign')
   if (survey.zeroMm !== undefined && !canSeeWholeTurns(survey)) unseen.push('whole-turn')
+  if (!canSeeTypingSlips(survey)) unseen.push('digits')
   if (!canSeeLevelsUpsideDown(survey)) unseen.push('levels-upside-down')
   if (!canSeeAxesSwapped(survey)) unseen.push('axes-swapped')
   if (!canSeeDriftWithOrder(survey)) unseen.push('drift-with-order')

@@ -5,6 +5,8 @@ import type { ReadStation, ReadSurvey } from './read-survey'
 /** A reading must be off by this many times the scatter, and the likelier number within so many. */
 const isOff = 10
 const fits = 2
+/** Stations with an expectation. */
+const leastStations = 4
 
 /**
  * Readings that lie far off what the other stations let expect, and fit once two neighbouring digits are
@@ -17,11 +19,25 @@ const fits = 2
  */
 export function typingSlips({ stations, zeroMm }: ReadSurvey): Blunder[] {
   const { offsMm, scatterMm } = offsFromOthers(stations)
-  if (offsMm.filter((off) => off !== undefined).length < 4) return []
+  if (offsMm.filter((off) => off !== undefined).length < leastStations) return []
   return stations.flatMap((station, index): Blunder[] => {
     const off = offsMm[index]
     return off === undefined ? [] : slipsAt(station, off, scatterMm, zeroMm)
   })
+}
+
+/**
+ * Whether a slip in one reading would stand out: by repeats at every station, or because the others' offs are left
+ * as they are. Own derivation: with three axes or fewer, half or more of the parallelograms of a station at the same
+ * level have the wrong one for a corner, and likewise with levels; such a station is off too, and where those are half
+ * of all, the scatter is that of the slip. A grid with holes is counted as a whole one.
+ */
+export function canSeeTypingSlips({ stations }: ReadSurvey): boolean {
+  if (stations.length > 0 && stations.every(({ sizesMm }) => sizesMm.length > 1)) return true
+  const levels = new Set(stations.map(({ depthMm }) => depthMm)).size
+  const axes = new Set(stations.map(({ axisDegrees }) => axisDegrees)).size
+  const moved = 1 + (axes <= 3 ? axes - 1 : 0) + (levels <= 3 ? levels - 1 : 0)
+  return stations.length >= leastStations && 2 * moved < stations.length
 }
 
 function slipsAt(

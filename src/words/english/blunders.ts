@@ -34,6 +34,7 @@ export const blunders = {
       'setting-and-sign':
         'a setting wrong by half a millimetre or a sign turned over (a level on wall that the rings never touch, or a caliper, would show it)',
       'whole-turn': 'a whole turn of the needle at every station',
+      digits: 'two digits changed over in one reading (reading each station twice would show it)',
       'levels-upside-down': 'levels written down from the wrong end',
       'axes-swapped': 'two axes written in each other’s place',
       'drift-with-order':

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { blundersOf, unseenOf } from '../../../../src/core/blunders/blunders'
+import { offsFromOthers } from '../../../../src/core/blunders/expected-from-others'
 import type { ReadStation, ReadSurvey } from '../../../../src/core/blunders/read-survey'
 import type { Blunder } from '../../../../src/core/findings'
 import { report } from '../../../proof/record'
@@ -238,6 +239,47 @@ describe('a typing slip', () => {
     const [first] = blundersOf(survey, stepMm)
     expect(first).toMatchObject({ code: 'digits', place: { depthMm: 40, axisDegrees: 45 }, readMm: typed })
     expect(first?.code === 'digits' ? first.likelierMm : 0).toBeCloseTo(meant, 9)
+  })
+})
+
+describe('whether a typing slip of 0.09 mm in a plain bore that was read once would be seen', () => {
+  const grids = [2, 3, 4, 5, 6].flatMap((levels) => [1, 2, 3, 4, 6].map((axes) => [levels, axes] as const))
+  const surveyOf = (levels: number, axes: number, repeats: number) =>
+    readSurvey(
+      {
+        ...ironBore,
+        levelsMm: Array.from({ length: levels }, (_, i) => 10 + 12 * i),
+        axesDegrees: Array.from({ length: axes }, (_, i) => (180 * i) / axes),
+        landsMm: [],
+        trueMm: (_depth, axis) => 86.05 + 0.004 * Math.cos((2 * axis * Math.PI) / 180),
+        repeats,
+        repeatMm: 0.0005,
+        scaleMm: 0.0005,
+      },
+      7001,
+    )
+  // 86.05 is read 86.14: far beyond ten times the scatter, and far below a turn.
+  const slipped = (survey: ReadSurvey, at: ReadStation) =>
+    reread(survey, (size, s, repeat) => (isAt(s, at) && repeat === 0 ? size + 0.09 : size))
+
+  it.each(grids)('is said truly for %i levels on %i axes', (levels, axes) => {
+    const clean = surveyOf(levels, axes, 1)
+    const standOut = clean.stations.filter((at) => {
+      const survey = slipped(clean, at)
+      const { offsMm, scatterMm } = offsFromOthers(survey.stations)
+      return Math.abs(offsMm[clean.stations.indexOf(at)] ?? 0) > 10 * scatterMm
+    })
+    // Of three stations no question is asked.
+    const isAsked = clean.stations.length > 3 && standOut.length === clean.stations.length
+    expect(unseenOf(clean).includes('digits')).toBe(!isAsked)
+  })
+
+  it('is yes where each station was read twice', () => {
+    const clean = surveyOf(3, 2, 2)
+    expect(unseenOf(clean)).not.toContain('digits')
+    const [first] = clean.stations
+    if (!first) throw new Error('no stations')
+    expect(blundersOf(slipped(clean, first), stepMm)).toMatchObject([{ code: 'repeats-spread' }])
   })
 })
 

@@ -44,6 +44,11 @@ const ShowPage = lazy(async () => {
   return { default: ShowPage }
 })
 
+const ReportPage = lazy(async () => {
+  const { ReportPage } = await import('./ReportPage')
+  return { default: ReportPage }
+})
+
 /** The whole page. */
 export function App() {
   const shows = useStore(desk, (state) => state.shows)
@@ -90,7 +95,7 @@ function JobPage() {
       <Bar />
       <NotKept />
       <PenLine />
-      {page === 'bench' ? <BenchPage /> : later(<ComparePage />)}
+      {page === 'bench' ? <BenchPage /> : later(page === 'report' ? <ReportPage /> : <ComparePage />)}
     </>
   )
 }

@@ -30,7 +30,7 @@ export function usePhoto(hash: string): ShownPhoto {
 }
 
 /** The picture, or why it is not there. */
-async function readPhoto(hash: string): Promise<Blob | string> {
+export async function readPhoto(hash: string): Promise<Blob | string> {
   try {
     const photo = await (await shelf()).photos.read(hash)
     return photo ? new Blob([photo.bytes], { type: photo.type }) : words.photographs.notHere

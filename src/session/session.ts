@@ -1,5 +1,6 @@
 import { createStore } from 'zustand/vanilla'
 import type { PlacedPiston } from '../core/piston/piston-in-bore'
+import { startReport } from './reporting'
 import { showStep } from './showing'
 
 /** Where a person points, and from which part of the page: every part lights the same place. */
@@ -77,7 +78,7 @@ export interface PartsShown {
 }
 
 /** The ways to stand before a job. */
-export const pageNames = ['bench', 'compare', 'show'] as const
+export const pageNames = ['bench', 'compare', 'show', 'report'] as const
 export type PageName = (typeof pageNames)[number]
 
 /** Which station comes next: all of a bore first, or all bores at a level first. */
@@ -207,6 +208,7 @@ export function showPage(page: PageName) {
 /** Starts over for another job; the view, the hand and what helps it stay. */
 export function startSession() {
   showStep(0)
+  startReport()
   set(({ view, leftHanded, entryOrder, aids }) => ({ ...start, view, leftHanded, entryOrder, aids }))
 }
 

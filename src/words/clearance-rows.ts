@@ -58,7 +58,16 @@ function fitRow(measured: Measured, fit: Fit): Row {
       pistonText(fit),
       said.atRest(temperature(fit.atC)),
       asMeasuredText(fit),
-      fit.gaps.length > 0 ? said.provisional(fit.gaps.map((gap) => said.gaps[gap])) : undefined,
+      gapsText(fit),
+    ),
+    brief: joined(
+      fit.ranHere ? said.ranHere : undefined,
+      window ? windowText(window) : said.window.none,
+      verdict === 'too-close' ? leanText(fit) : undefined,
+      fit.unknown && said.unknown[fit.unknown],
+      said.rules[fit.rule],
+      pistonText(fit),
+      gapsText(fit),
     ),
     ...(verdict ? { verdict: markOf[verdict], verdictText: said.verdicts[verdict] } : {}),
     ...(bar ? { bar } : {}),
@@ -137,6 +146,11 @@ function pistonText({ sizeMm, sizeFrom }: Fit): string | undefined {
   const said = pistonWords.clearance
   if (sizeMm === undefined) return undefined
   return sizeFrom === 'range' ? said.fromRange(size(sizeMm)) : said.read(size(sizeMm))
+}
+
+function gapsText({ gaps }: Fit): string | undefined {
+  const said = pistonWords.clearance
+  return gaps.length > 0 ? said.provisional(gaps.map((gap) => said.gaps[gap])) : undefined
 }
 
 function asMeasuredText({ asMeasured }: Fit): string | undefined {

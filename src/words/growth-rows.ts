@@ -33,6 +33,8 @@ function wearRow(wear: Wear, index: number, bore: Bore, { bores }: Pick<Measured
   const said = words.growth
   const { largest, since, stations, allowedShare: allowed, platingShare, clampings, shrunk } = wear
   const bolted = words.setUp.more.clampings
+  const share = allowed && said.share(percent(Math.max(0, allowed.low)), percent(Math.max(0, allowed.high)))
+  const boltedApart = clampings && words.findings.clampingsApart(bolted[clampings[0]], bolted[clampings[1]])
   const figure =
     since === 'new-band'
       ? said.range(microns(largest.lowMm, { sign: true }), microns(largest.highMm, { sign: true }))
@@ -45,13 +47,14 @@ function wearRow(wear: Wear, index: number, bore: Bore, { bores }: Pick<Measured
     placeText: placeText(largest),
     figure,
     detail: joined(
-      allowed && said.share(percent(Math.max(0, allowed.low)), percent(Math.max(0, allowed.high))),
+      share,
       platingShare && platingText(platingShare),
       wear.asMadeExpandedMm === undefined ? undefined : said.asMade(plusMinusMicrons(wear.asMadeExpandedMm)),
       since === 'new-band' ? said.anywhere : stations > 1 ? said.read(stations) : undefined,
       shrunk.length > 0 ? said.shrunk(shrunk.map(placeText).join('; ')) : undefined,
-      clampings && words.findings.clampingsApart(bolted[clampings[0]], bolted[clampings[1]]),
+      boltedApart,
     ),
+    brief: joined(share, platingShare && platingText(platingShare), boltedApart),
   }
 }
 
@@ -131,6 +134,13 @@ function outlookRow(outlook: Outlook): Row[] {
         outlook.rateChanged ? said.changed : undefined,
         from,
         said.manual,
+      ),
+      brief: joined(
+        said.limit(size(limitMm)),
+        outlook.now ? said.nowDetail : said.oneSided,
+        latestHours === undefined ? undefined : said.latest(hours(Math.ceil(latestHours))),
+        outlook.rateChanged ? said.changed : undefined,
+        from,
       ),
     },
   ]

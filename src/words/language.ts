@@ -7,6 +7,7 @@ import type { en } from './en'
 import type { crossedStudy } from './english/crossed-study'
 import type { decision } from './english/decision'
 import type { owner } from './english/owner'
+import type { paper } from './english/paper'
 import type { piston } from './english/piston'
 import type { scanForm } from './english/scan-form'
 import type { scanMarks } from './english/scan-marks'
@@ -20,6 +21,7 @@ export interface LanguageTable {
   readonly crossedStudy: Texts<typeof crossedStudy>
   readonly decision: Texts<typeof decision>
   readonly owner: Texts<typeof owner>
+  readonly paper: Texts<typeof paper>
   readonly piston: Texts<typeof piston>
   readonly scanForm: Texts<typeof scanForm>
   readonly scanMarks: Texts<typeof scanMarks>

@@ -12,6 +12,8 @@ export interface Row {
   readonly figure: string
   /** Limit, rule, chances. */
   readonly detail: string
+  /** What of the detail a sheet of paper has room for, where it has not for all of it. */
+  readonly brief?: string
   readonly verdict?: Verdict
   readonly verdictText?: string
   /** The figure with its interval against its limit, mm. */

@@ -5,6 +5,7 @@ export const compare = {
     bench: 'Bench',
     compare: 'Compare',
     show: 'Show',
+    report: 'Report',
     toBench: 'Back to the bench',
     explain: 'Explain to the owner',
   },

@@ -7,6 +7,7 @@ export const compare: Texts<typeof english> = {
     bench: 'Messen',
     compare: 'Vergleichen',
     show: 'Zeigen',
+    report: 'Bericht',
     toBench: 'Zurück zum Messen',
     explain: 'Dem Besitzer erklären',
   },

@@ -2,6 +2,7 @@ import { en } from '../../../src/words/en'
 import { crossedStudy } from '../../../src/words/english/crossed-study'
 import { decision } from '../../../src/words/english/decision'
 import { owner } from '../../../src/words/english/owner'
+import { paper } from '../../../src/words/english/paper'
 import { piston } from '../../../src/words/english/piston'
 import { scanForm } from '../../../src/words/english/scan-form'
 import { scanMarks } from '../../../src/words/english/scan-marks'
@@ -17,6 +18,7 @@ export const english: LanguageTable = {
   crossedStudy,
   decision,
   owner,
+  paper,
   piston,
   scanForm,
   scanMarks,

@@ -1,0 +1,67 @@
+import type { ReactNode } from 'react'
+import type { PaintOf } from '../compare/paint-of'
+
+export const paperNames = ['a4', 'letter'] as const
+export type PaperName = (typeof paperNames)[number]
+
+/** How closely a sheet is filled: the loosest at which a report finds room is taken. */
+export const densities = ['roomy', 'plain', 'tight'] as const
+export type Density = (typeof densities)[number]
+
+/** What a sheet has within its margins of 10 mm, CSS pixels of 1/96 inch. */
+export const sheetSizes: Readonly<Record<PaperName, { readonly width: number; readonly height: number }>> = {
+  a4: { width: 718, height: 1046 },
+  letter: { width: 740, height: 979 },
+}
+
+/** The foot of a sheet, and what a printer may break otherwise than the screen. */
+const footHeight = 28
+
+/** What the parts of a report may fill of a sheet, CSS pixels. */
+export function roomOn(paper: PaperName): number {
+  return sheetSizes[paper].height - footHeight
+}
+
+/** How high pictures and charts stand on the sheet, CSS pixels. */
+export const viewHeights: Readonly<Record<Density, { readonly picture: number; readonly chart: number }>> = {
+  roomy: { picture: 240, chart: 196 },
+  plain: { picture: 214, chart: 166 },
+  tight: { picture: 190, chart: 146 },
+}
+
+/** A picture of a bore: drawn, still being drawn, or not to be had in this browser. */
+export type ReportPicture =
+  | { readonly kind: 'drawn'; readonly url: string; readonly pixelsPerMm: number }
+  | { readonly kind: 'waiting' | 'none' }
+
+/** The room that a picture was drawn for; it may be shown smaller. */
+export const pictureBox = { width: 230, height: 270 } as const
+
+export type ReportPhoto =
+  | { readonly kind: 'shown'; readonly url: string }
+  | { readonly kind: 'waiting' | 'absent' }
+
+/** The shop that the report comes from. */
+export interface Letterhead {
+  readonly shopName: string
+  readonly addressLines: readonly string[]
+  readonly pictureUrl?: string
+}
+
+/** How a report is drawn, beside what it says. */
+export interface ReportLook {
+  readonly paper: PaperName
+  readonly paintOf: PaintOf
+  /** By `pictureKey`. */
+  readonly pictures: ReadonlyMap<string, ReportPicture>
+  /** By the hash of the photograph. */
+  readonly photos: ReadonlyMap<string, ReportPhoto>
+  readonly letterhead?: Letterhead
+  /** A code to be scanned, with its caption. */
+  readonly code?: ReactNode
+}
+
+/** Names the picture of a survey of a bore. */
+export function pictureKey(boreId: string, surveyId: string): string {
+  return JSON.stringify([boreId, surveyId])
+}

@@ -1,0 +1,93 @@
+import { type RefObject, useEffect, useLayoutEffect, useState } from 'react'
+import { chaptersOf } from './ReportSheets'
+import type { Report } from './report-content'
+import { type Density, densities, type ReportLook, roomOn } from './report-look'
+import type { ReportPart } from './report-part'
+import { type LaidPart, layOutSheets, type SheetPlan } from './sheet-layout'
+
+export interface SheetsPlanned {
+  readonly density: Density
+  /** Absent while parts are measured. */
+  readonly plan?: readonly (readonly SheetPlan[])[]
+}
+
+/** Tried one after the other; what has room at none of them takes as many sheets as it needs at a plain density. */
+const tries: readonly Density[] = [...densities, 'plain']
+
+/** So many bores stand on a sheet with their maps. */
+const boresOnSheet = 4
+
+interface Tried {
+  readonly of: readonly unknown[]
+  readonly at: number
+  readonly plan?: readonly (readonly SheetPlan[])[]
+}
+
+/**
+ * Which parts of a report stand on which sheet: each part is measured as it is drawn, at the loosest density at which
+ * every chapter has room on one sheet. All of it happens before anything is seen.
+ */
+export function useSheetPlan(
+  container: RefObject<HTMLElement | null>,
+  report: Report,
+  look: ReportLook,
+): SheetsPlanned {
+  const [letters, setLetters] = useState(0)
+  const isFlat = [...look.pictures.values()].some(({ kind }) => kind === 'none')
+  const of = [report, look.paper, look.letterhead, look.code, isFlat, letters]
+  const [tried, setTried] = useState<Tried>({ of, at: 0 })
+  const isCurrent = of.every((one, index) => one === tried.of[index])
+  const { at, plan }: Omit<Tried, 'of'> = isCurrent ? tried : { at: 0 }
+  const density = tries[at] ?? 'plain'
+  useLayoutEffect(() => {
+    if (plan || !container.current) return
+    const heights = heightsIn(container.current)
+    const found = chaptersOf(report, look, density).map((parts, chapter) =>
+      layOutSheets(measured(parts, heights[chapter]), roomOn(look.paper)),
+    )
+    const hasRoom = found.every((sheets, chapter) => sheets.length <= sheetsWanted(report, chapter))
+    setTried(hasRoom || at === tries.length - 1 ? { of, at, plan: found } : { of, at: at + 1 })
+  })
+  useEffect(() => {
+    // What was measured in the type that stood in for the page's own is measured again.
+    if (document.fonts.status === 'loaded') return
+    let isGone = false
+    void document.fonts.ready.then(() => {
+      if (!isGone) setLetters((count) => count + 1)
+    })
+    return () => {
+      isGone = true
+    }
+  }, [])
+  return plan ? { density, plan } : { density }
+}
+
+/** One for a bore or for what is said of an engine, and one for every four of its bores. */
+function sheetsWanted({ bores, engine }: Report, chapter: number): number {
+  return engine && chapter > 0 ? Math.ceil(bores.length / boresOnSheet) : 1
+}
+
+/** The heights of the parts on each sheet that is drawn, by their names. */
+function heightsIn(container: HTMLElement): readonly ReadonlyMap<string, number>[] {
+  return [...container.querySelectorAll<HTMLElement>('.report-sheet')].map(
+    (sheet) =>
+      new Map(
+        [...sheet.querySelectorAll<HTMLElement>('[data-part]')].map((part) => [
+          part.dataset.part ?? '',
+          part.getBoundingClientRect().height,
+        ]),
+      ),
+  )
+}
+
+function measured(
+  parts: readonly ReportPart[],
+  heights: ReadonlyMap<string, number> | undefined,
+): readonly LaidPart[] {
+  return parts.map(({ id, across, withNext }) => ({
+    id,
+    across,
+    height: heights?.get(id) ?? 0,
+    ...(withNext ? { withNext } : {}),
+  }))
+}

@@ -68,7 +68,7 @@ export const decision: Texts<typeof english> = {
       'das Messgerät neu einstellen, denn seine Null ist weiter gewandert, als die Grenzmaße es vertragen',
     clean: 'die Wand bis auf das Metall reinigen und trocken wischen',
     'try-nail': 'den Fingernagel über die Spuren ziehen und eintragen, ob er hängen bleibt',
-    'enter-ring-travel': 'eintragen, wo die Ringe laufen; das zeigt, ob die Narben auf ihrem Weg liegen',
+    'enter-ring-travel': 'eintragen, wo die Ringe laufen; das zeigt, ob die Löcher auf ihrem Weg liegen',
     'set-by-ring': 'das Messgerät mit einem Ring einstellen statt mit der Bügelmessschraube',
     'record-what-is-missing':
       'eintragen, was fehlt (Nullstellungen, Temperaturen, die Prüfung der Bügelmessschraube, die Art der Wand)',
@@ -80,7 +80,7 @@ export const decision: Texts<typeof english> = {
       'ein feineres Messgerät, denn so oft dieses dort auch abliest: Seine Messuhr und seine Tiefe lassen mehr übrig als das',
     'two-contacts': 'zwei Messbolzen statt dreien, die nur das Mittel einer Ebene lesen',
     'more-axes': 'zwei weitere Achsen um 45° versetzt',
-    'enter-travel': 'den Kolbenhub eintragen, auf den ein Grenzwert der Konizität wartet',
+    'enter-travel': 'den Hub eintragen, auf den ein Grenzwert der Konizität wartet',
     'measure-piston': 'den Kolben noch einmal messen, mit der Bügelmessschraube, die das Messgerät einstellt',
   },
   needs: {
@@ -110,9 +110,9 @@ export const decision: Texts<typeof english> = {
   },
   reasons: {
     surface: {
-      ended: (what) => `An der Wand: ${what}. Damit ist eine Bohrung am Ende, welches Maß sie auch hat.`,
+      ended: (what) => `An der Wand: ${what}. Das macht eine Bohrung unbrauchbar, welches Maß sie auch hat.`,
       marked: (what) =>
-        `An der Wand: ${what}. Das kann das Ende einer Bohrung sein, welches Maß sie auch hat.`,
+        `An der Wand: ${what}. Das kann eine Bohrung unbrauchbar machen, welches Maß sie auch hat.`,
       covered: (what) =>
         `An der Wand: ${what}. Das verdeckt, was darunter liegt; Maße, die darüber abgelesen sind, sind nicht die der Wand.`,
       'look-closer': (what) => `An der Wand: ${what}. Ob es zählt, ist noch nicht gesagt.`,
@@ -260,10 +260,10 @@ export const decision: Texts<typeof english> = {
     'new-sizes-only':
       'Nur Neumaße sind eingetragen. Hat das Handbuch eine Verschleißgrenze, würde stattdessen nach ihr beurteilt.',
     'one-survey':
-      'Die Rate beruht auf einer Messung und auf dem, was sie neu war; das Einlaufen steckt darin.',
+      'Die Verschleißrate beruht auf einer Messung und auf dem, was sie neu war; das Einlaufen steckt darin.',
     'rate-changed':
-      'Die Rate hat sich zwischen den Messungen geändert: Zu wissen, warum, ist mehr wert als die Stunden.',
-    'slope-uncertain': 'Die Zunahme hebt sich nicht von ihrer Unsicherheit ab.',
+      'Die Verschleißrate hat sich zwischen den Messungen geändert: Zu wissen, warum, ist mehr wert als die Stunden.',
+    'slope-uncertain': 'Der Zuwachs tritt nicht aus seiner Unsicherheit hervor.',
     'no-outlook':
       'Es lassen sich keine Stunden nennen: Dafür braucht es die Betriebsstunden und ein Grenzmaß.',
     'clearance-not-judged': 'Das Laufspiel des Kolbens wurde nicht beurteilt.',
@@ -281,14 +281,14 @@ export const decision: Texts<typeof english> = {
     'clean-up-by-trade':
       'Was Aufbohren wegnimmt, bis die Wand sauber ist, ist eine Zahl des Handwerks, nicht die des Handbuchs.',
     'oversize-too-close':
-      'Ob die Wand mit diesem Übermaß sauber wird, ist zu knapp für ein Urteil: Der Motoreninstandsetzer sieht es beim ersten Schnitt.',
+      'Ob die Wand mit diesem Übermaß sauber wird, ist zu knapp für ein Urteil: Die Fachkraft sieht es beim ersten Schnitt.',
     'one-side-took-it':
       'Dass eine Wand allen Verschleiß abbekommen hat, ist der schlimmste Fall; eine Abtastung ringsum würde es zeigen.',
   },
   cautionsTitle: 'Zu beachten',
   cautions: {
     'last-word':
-      'Das folgt Regeln des Handwerks und nennt nichts sicher. Das letzte Wort haben das Werkstatthandbuch und ein qualifizierter Motoreninstandsetzer.',
+      'Das folgt Regeln des Handwerks und nennt nichts sicher. Das letzte Wort haben das Werkstatthandbuch und eine Fachkraft für Motoreninstandsetzung.',
     'stones-on-plating':
       'Keine Honsteine auf eine Beschichtung: Waschen Sie sie, und überlassen Sie alles Weitere einem Beschichter.',
     'honing-keeps-form': 'Honen beseitigt weder Konizität noch Unrundheit.',

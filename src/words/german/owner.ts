@@ -67,10 +67,10 @@ export const owner: Texts<typeof english> = {
       frontLeft: 'von vorn links nach hinten rechts',
     },
     oval: (figure, depth) => `Sie ist um ${figure} oval [Unrundheit], in ${depth} Tiefe.`,
-    ovalOpen: 'Kein Oval hebt sich von der Unsicherheit des Messgeräts ab.',
+    ovalOpen: 'Kein Oval tritt aus der Unsicherheit des Messgeräts hervor.',
     longest: (across) => `Die lange Seite des Ovals läuft ${across}.`,
     taper: (figure) => `Von einem Ende zum anderen ändert sich ihre Weite [Konizität] um ${figure}.`,
-    taperOpen: 'Von einem Ende zum anderen hebt sich keine Änderung ab.',
+    taperOpen: 'Von einem Ende zum anderen tritt keine Änderung hervor.',
     oneAxis: 'Ob sie oval ist, wurde nicht gemessen.',
     interval: 'Die Zahlen in Klammern sagen, wie klein und wie groß es sein kann.',
   },
@@ -102,15 +102,15 @@ export const owner: Texts<typeof english> = {
     },
     stops: {
       'bare-aluminium': (where) =>
-        `Bei ${where} scheint blankes Metall durch die harte Schicht: Damit kann eine Bohrung am Ende sein, deren Maß gut ist.`,
+        `Bei ${where} scheint blankes Metall durch die harte Schicht: Das kann eine Bohrung unbrauchbar machen, deren Maß gut ist.`,
       flaking: (where) =>
-        `Bei ${where} blättert die harte Schicht ab: Damit kann eine Bohrung am Ende sein, deren Maß gut ist.`,
+        `Bei ${where} blättert die harte Schicht ab: Das kann eine Bohrung unbrauchbar machen, deren Maß gut ist.`,
       'catches-nail': (where, kind) =>
-        `Bei ${where} bleibt ein Fingernagel hängen (${kind}): Damit kann eine Bohrung am Ende sein, deren Maß gut ist.`,
+        `Bei ${where} bleibt ein Fingernagel hängen (${kind}): Das kann eine Bohrung unbrauchbar machen, deren Maß gut ist.`,
       'pits-in-ring-path': (where) =>
-        `Wo die Ringe laufen, sind kleine Löcher, bei ${where}: Damit kann eine Bohrung am Ende sein, deren Maß gut ist.`,
+        `Wo die Ringe laufen, sind kleine Löcher, bei ${where}: Das kann eine Bohrung unbrauchbar machen, deren Maß gut ist.`,
       'pits-perhaps-in-ring-path': (where) =>
-        `Bei ${where} sind kleine Löcher: Wenn dort die Ringe laufen, kann eine Bohrung damit am Ende sein, deren Maß gut ist.`,
+        `Bei ${where} sind kleine Löcher: Wenn dort die Ringe laufen, kann das eine Bohrung unbrauchbar machen, deren Maß gut ist.`,
     },
     none: {
       'no-readings': 'Es wurde noch nichts gemessen.',
@@ -227,11 +227,12 @@ export const owner: Texts<typeof english> = {
       shrunk:
         'Wie viele Stunden jede Möglichkeit bringt, ist nicht bekannt: Sie misst sich kleiner als zuvor, und das kann nicht sein.',
     },
-    lastWord: 'Das letzte Wort haben das Werkstatthandbuch und ein erfahrener Motoreninstandsetzer.',
+    lastWord:
+      'Das letzte Wort haben das Werkstatthandbuch und eine erfahrene Fachkraft für Motoreninstandsetzung.',
   },
   causes: {
     lead: 'Die Zahlen zeigen, was verschlissen ist, nicht warum: Alles Folgende ist etwas zum Nachsehen.',
-    none: 'Keine Form hebt sich ab, die auf eine Ursache hinweisen würde.',
+    none: 'Keine Form tritt hervor, die auf eine Ursache hinweisen würde.',
     wideTop: 'Oben weiter: meist Hitze, Druck und ein dünner Ölfilm dort.',
     wideBottom: 'Unten weiter: manchmal Schmutz im Öl oder ein loser Kolben.',
     barrel: 'In der Mitte am weitesten: In Pumpen und Kompressoren verschleißen die meisten so.',

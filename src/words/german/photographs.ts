@@ -8,7 +8,7 @@ export const photographs: Texts<typeof english> = {
     add: 'Foto hinzufügen',
     camera: 'Foto aufnehmen',
     drop: 'oder hier eines ablegen',
-    kept: 'Verkleinert (höchstens 1600 Bildpunkte) und in diesem Browser aufbewahrt. Was die Kamera neben das Bild geschrieben hat, zum Beispiel den Ort, wird weggelassen.',
+    kept: 'Verkleinert (höchstens 1600 Bildpunkte) und in diesem Browser gespeichert. Was die Kamera neben das Bild geschrieben hat, zum Beispiel den Ort, wird weggelassen.',
     reading: 'Das Bild wird gelesen …',
     shown: (name) => `${name} zeigen`,
     large: (name, finding) => `${finding}: ${name}`,
@@ -17,7 +17,7 @@ export const photographs: Texts<typeof english> = {
     notHere: 'Foto nicht in diesem Browser',
     unreadable: (name) =>
       `${name} ließ sich nicht als Bild lesen. Wählen Sie eine Datei in JPEG, PNG oder WebP.`,
-    notKept: (name, why) => `${name} ist nicht aufbewahrt. ${why}`,
+    notKept: (name, why) => `${name} ist nicht gespeichert. ${why}`,
     unnamed: 'Foto',
     leftOut: {
       notHere: (count) =>

@@ -73,7 +73,7 @@ export const picture: Texts<typeof english> = {
     discOpen: 'eine Ablesung, die in keinem Urteil ist',
     hole: 'ein Schlitz',
     surface: 'an der Wand gesehen oder gefühlt',
-    scanMark: 'fällt in der Abtastung auf',
+    scanMark: 'tritt in der Abtastung hervor',
     tight: 'enger',
     loose: 'weiter',
     belowMin: 'unter dem kleinsten',

@@ -6,7 +6,7 @@ const lackNames: Record<PistonLack, string> = {
   size: 'sein Maß',
   height: 'die Höhe, in der es gemessen wurde',
   'crown-height': 'von der Kante des Kolbenhemds bis zum Kolbenboden',
-  travel: 'der Kolbenhub',
+  travel: 'der Hub',
 }
 
 /** Pistons, their clearance, the oversize to bore to, and ring gaps, in German. */
@@ -132,7 +132,7 @@ export const piston: Texts<typeof english> = {
     pistons: (pistons) => `Kolben dafür: ${pistons}`,
     noPistons: 'kein Kolben dafür steht auf der Liste',
     notMeasured: (bores) => `nicht gemessen: ${bores}`,
-    honed: 'das Letzte davon wird gehont; wie viel, sagt der Motoreninstandsetzer',
+    honed: 'das Letzte davon wird gehont; wie viel, sagt eine Fachkraft für Motoreninstandsetzung',
     liner: 'eine Laufbuchse lässt sich stattdessen ersetzen',
     why: {
       plated: (bore) =>
@@ -219,7 +219,7 @@ export const piston: Texts<typeof english> = {
     shape:
       'Von der Unterkante des Kolbenhemds sind es {crown} mm bis zur Kante des Kolbenbodens und {ring} mm bis zum obersten Ring, für die Zeichnung.',
     stroke:
-      'Der Kolbenhub ist {travel} mm; oben steht der Kolbenboden {crownAtTop} mm unter der Zylinderoberkante, für die Zeichnung.',
+      'Der Hub ist {travel} mm; oben steht der Kolbenboden {crownAtTop} mm unter der Zylinderoberkante, für die Zeichnung.',
     details: 'Unsicherheit, Ausdehnung und Form',
     ofPiston: (piston, label) => `${piston}: ${label}`,
     labels: {
@@ -250,7 +250,7 @@ export const piston: Texts<typeof english> = {
       thermometer: 'Thermometer',
       crown: 'Hemdkante bis Kolbenboden, mm',
       topRing: 'Hemdkante bis oberster Ring, mm',
-      travel: 'Kolbenhub, mm',
+      travel: 'Hub des Kolbens, mm',
       crownAtTop: 'Kolbenboden oben unter der Zylinderoberkante, mm',
       rangeMin: 'kleinstes Maß, das er haben kann, mm',
       rangeMax: 'größtes Maß, das er haben kann, mm',

@@ -149,8 +149,8 @@ export const problems: Texts<typeof english> = {
         : 'Diese Prüfung eines Messgeräts hat sizesMm und dialUm zugleich; sie sollte eines davon haben.',
     'study-values': ({ found }) =>
       found === 'none'
-        ? 'Eine Ablesung dieser Untersuchung mit mehreren Personen hat keine Werte; sie sollte sizesMm oder dialUm haben.'
-        : 'Diese Untersuchung mit mehreren Personen hat sizesMm und dialUm zugleich; sie sollte durchweg eines davon haben.',
+        ? 'Eine Ablesung dieses Personenvergleichs hat keine Werte; sie sollte sizesMm oder dialUm haben.'
+        : 'Dieser Personenvergleich hat sizesMm und dialUm zugleich; er sollte durchweg eines davon haben.',
     'entry-does-not-fit': ({ entry }) =>
       entry === 'reverse'
         ? 'Für das umgekehrte Verfahren braucht es ein Messgerät mit Messuhr und zwei Messbolzen und eine Bügelmessschraube, um darüber zu messen. Wählen Sie diese, oder eine andere Art, Ablesungen aufzuschreiben.'

@@ -15,7 +15,7 @@ export const scanForm: Texts<typeof english> = {
   noCylindricity: 'Weniger als zwei Ebenen haben ringsum Radien, deshalb ist keine Zylindrizität angegeben.',
   oval: 'Oval, weiteste Ebene',
   ovalDetail: (depth, axis) => `bei ${depth}, am größten quer über ${axis}; ein Unterschied von Durchmessern`,
-  ovalNone: (depth, most) => `bei ${depth}; keine Richtung hebt sich ab, höchstens ${most}`,
+  ovalNone: (depth, most) => `bei ${depth}; keine Richtung tritt hervor, höchstens ${most}`,
   twoContact: 'Wie zwei Messbolzen es fänden',
   twoContactDetail: (depth) =>
     `größter minus kleinster Durchmesser bei ${depth}, auf Achsen mit Metall an beiden Enden`,

@@ -6,15 +6,15 @@ export const scanMarks: Texts<typeof english> = {
   title: 'Auffälligkeiten in der Abtastung',
   inScan: (bore, scan) => `Bohrung ${bore}, Abtastung ${scan}`,
   notLooked: 'Ihre Radien sind nicht in dieser Datei, oder es lässt sich keine Achse in sie legen.',
-  working: 'Es wird gesucht, was auffällt …',
+  working: 'Es wird gesucht, was hervortritt …',
   none: (least) =>
-    `Nichts hebt sich von der glatten Form ab. Eine Auffälligkeit von drei Winkeln mal drei Ebenen hätte sich ab etwa ${least} gezeigt.`,
+    `Nichts tritt aus der glatten Form hervor. Eine Auffälligkeit von drei Winkeln mal drei Ebenen hätte sich ab etwa ${least} gezeigt.`,
   lead: (least) =>
-    `Was sich im Radius von der glatten Form abhebt, über das Rauschen hinaus; kleine Auffälligkeiten zeigen sich ab etwa ${least}.`,
+    `Was im Radius aus der glatten Form hervortritt, über das Rauschen hinaus; kleine Auffälligkeiten zeigen sich ab etwa ${least}.`,
   lone: (count) =>
     count === 1
-      ? 'Ein Wert steht für sich allein heraus: in der Regel Schmutz an der Wand oder am Taster.'
-      : `${count} Werte stehen für sich allein heraus: in der Regel Schmutz an der Wand oder am Taster.`,
+      ? 'Ein Wert tritt für sich allein hervor: in der Regel Schmutz an der Wand oder am Taster.'
+      : `${count} Werte treten für sich allein hervor: in der Regel Schmutz an der Wand oder am Taster.`,
   numbered: (number, shape) => `${number} ${shape}`,
   shapes: { streak: 'Streifen in Hubrichtung', band: 'Band ringsum', patch: 'Fleck' },
   line: 'schmale Linie',
@@ -79,11 +79,11 @@ export const scanMarks: Texts<typeof english> = {
       less: 'ist weniger als zuvor: Ein Teil davon haftete an',
       'as-before': 'ist geblieben, wie es war',
       more: 'ist mehr als zuvor',
-      'turned-larger': 'ist jetzt größer gemessen: Unter dem, was anhaftete, ist eine Rille',
+      'turned-larger': 'ist jetzt größer gemessen: Unter dem, was anhaftete, ist eine Riefe',
       'turned-smaller': 'ist jetzt kleiner gemessen: Etwas liegt auf der Wand',
       'not-seen': 'lässt sich nicht vergleichen: Die zweite Abtastung hat dort keinen Wert',
     },
-    groove: 'ist geblieben: eine Rille, oder Verschleiß',
+    groove: 'ist geblieben: eine Riefe, oder Verschleiß',
     figures: (before, after) => `${before} davor, ${after} danach`,
     line: (title, place, fate, figures) => `${title}, ${place}: ${fate} (${figures}).`,
     fresh: (titles) => `Nur in der zweiten Abtastung: ${titles}.`,

@@ -109,6 +109,6 @@ export const scanTable: Texts<typeof english> = {
   taken: (bore) => `In Bohrung ${bore} übernommen.`,
   asReadings: 'Das sind Ablesungen quer durch die Bohrung',
   refusedJob: 'Die Abtastung lässt sich nicht in diesen Auftrag übernehmen:',
-  notKept: (why) => `Die Abtastung ist nicht aufbewahrt. ${why}`,
+  notKept: (why) => `Die Abtastung ist nicht gespeichert. ${why}`,
   change: (name) => `Abtastung ${name}`,
 }

@@ -15,20 +15,20 @@ export const scans: Texts<typeof english> = {
       'Nimmt die Form weg, die glatt um die Bohrung und an ihr entlang läuft, damit Örtliches hervortritt',
     status: {
       fetching: 'Die Abtastung wird geholt …',
-      fitting: 'Die Achse der Abtastung wird angepasst …',
+      fitting: 'Die Achse der Abtastung wird eingepasst …',
       'not-here':
         'Die Radien dieser Abtastung sind nicht in diesem Browser. Öffnen Sie die Datei des Auftrags, in der sie enthalten sind, oder lesen Sie die Abtastung noch einmal ein.',
       'no-axis':
-        'Es lässt sich keine Achse anpassen: Keine Ebene dieser Abtastung hat sechs Radien ohne eine Lücke von einer halben Umdrehung. Tasten Sie ringsum ab.',
+        'Es lässt sich keine Achse einpassen: Keine Ebene dieser Abtastung hat sechs Radien ohne eine Lücke von einer halben Umdrehung. Tasten Sie ringsum ab.',
       failed:
-        'Dieser Browser konnte die Abtastung nicht anpassen. Schließen Sie andere Seiten und öffnen Sie den Auftrag noch einmal.',
+        'Dieser Browser konnte die Abtastung nicht einpassen. Schließen Sie andere Seiten und öffnen Sie den Auftrag noch einmal.',
     },
     noSize: 'kein Maß: 0 ist die Mitte der Abtastung',
     noForm: '0 ist die glatte Form',
     onRadius: (micrometres) => `${micrometres} im Radius`,
-    noVerdict: 'Form um die angepasste Achse, im Radius. Kein Maß: keine Grenzmaße, kein Urteil.',
-    localSaid: 'Was sich von der glatten Form abhebt, im Radius. Hier gibt es keine Grenzmaße.',
-    sized: 'Das Doppelte des Radius um die angepasste Achse; Ablesungen geben ihm sein Maß.',
+    noVerdict: 'Form um die eingepasste Achse, im Radius. Kein Maß: keine Grenzmaße, kein Urteil.',
+    localSaid: 'Was aus der glatten Form hervortritt, im Radius. Hier gibt es keine Grenzmaße.',
+    sized: 'Das Doppelte des Radius um die eingepasste Achse; Ablesungen geben ihm sein Maß.',
     picture: 'Die Bohrung, wie ein Taster sie abgetastet hat, dreidimensional',
     nothing: 'Zeigen Sie auf die Wand, um sie abzulesen.',
     at: (depth, angle) => `${depth} · ${angle}`,

@@ -65,7 +65,7 @@ export const sheet: Texts<typeof english> = {
     deviationField: 'Abweichung auf der Messuhr, µm',
     inchSizeField: 'Maß, in',
     inchDeviationField: 'Abweichung auf der Messuhr, 0,0001 in',
-    take: 'Eintragen',
+    take: 'Übernehmen',
     back: 'Zurück',
     skip: 'Überspringen',
     cannotReach: 'Nicht erreichbar',
@@ -98,7 +98,7 @@ export const sheet: Texts<typeof english> = {
     putBackShort: 'Zurückholen',
     forget: (typed) => `Verwerfen: ${typed}`,
     forgetShort: 'Verwerfen',
-    taken: (place, figure) => `${place}: ${figure} eingetragen`,
+    taken: (place, figure) => `${place}: ${figure} übernommen`,
     deepAcross: (depth, axis) => `${depth} tief, Achse ${axis}`,
   },
   questions: {
@@ -123,7 +123,7 @@ export const sheet: Texts<typeof english> = {
     takeItOut: 'Herausnehmen',
     mend: 'Richtigstellen',
     confirmed: 'bestätigt',
-    keptOut: 'aufgehoben, aber in keinem Urteil, bis Sie sagen, dass sie stimmt',
+    keptOut: 'gespeichert, aber in keinem Urteil, bis Sie sagen, dass sie stimmt',
   },
   marks: {
     inside: 'innerhalb',

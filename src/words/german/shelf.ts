@@ -4,8 +4,8 @@ import type { Texts } from '../texts'
 /** The list of all jobs, and the limits kept for use in other jobs, in German. */
 export const shelf: Texts<typeof english> = {
   shelf: {
-    title: 'Aufbewahrte Aufträge',
-    lead: 'Borewall bewahrt Aufträge nur in diesem Browser auf. Die sichere Kopie ist eine Datei.',
+    title: 'Auftragsliste',
+    lead: 'Borewall speichert Aufträge nur in diesem Browser. Die sichere Kopie ist eine Datei.',
     back: 'Zurück zum Messen',
     toFirstPage: 'Zurück',
     newJob: 'Neuer Auftrag',
@@ -60,7 +60,7 @@ export const shelf: Texts<typeof english> = {
     looking: 'Die Liste wird gelesen …',
     summing: (done, of) => `Ältere Aufträge werden ausgewertet: ${grouped(done)} von ${grouped(of)}`,
     none: {
-      shelf: 'In diesem Browser ist noch kein Auftrag aufbewahrt.',
+      shelf: 'In diesem Browser ist noch kein Auftrag gespeichert.',
       archived: 'Nichts ist archiviert.',
       deleted: 'Nichts wurde gelöscht.',
       found: 'Kein Auftrag passt dazu.',
@@ -96,7 +96,7 @@ export const shelf: Texts<typeof english> = {
       restored: (name) => `${name} ist wieder in der Liste.`,
     },
     undo: 'Rückgängig',
-    gone: 'Dieser Auftrag ist in diesem Browser nicht mehr aufbewahrt.',
+    gone: 'Dieser Auftrag ist in diesem Browser nicht mehr gespeichert.',
   },
 }
 

@@ -20,7 +20,7 @@ export const simulation: Texts<typeof english> = {
       `Das gilt auch für die ± und die Bereiche dessen, was sich aus mehreren Messstellen ergibt: ${kinds}.`,
     kinds: {
       'level-mean': 'Mittel der Ebenen',
-      'fitted-oval': 'angepasste Ovale',
+      'fitted-oval': 'eingepasste Ovale',
       ovality: 'Unrundheit',
       taper: 'Konizität',
       'mean-difference': 'mittlere Unterschiede',
@@ -28,7 +28,7 @@ export const simulation: Texts<typeof english> = {
     },
     names: {
       'level-mean': (place) => `Mittel bei ${place}`,
-      'fitted-oval': (place) => `Angepasstes Oval bei ${place}`,
+      'fitted-oval': (place) => `Eingepasstes Oval bei ${place}`,
       ovality: (rule) => `Unrundheit, ${rule}`,
       taper: (rule) => `Konizität, ${rule}`,
       'mean-difference': (bore) => `Mittlerer Unterschied zu ${bore}`,

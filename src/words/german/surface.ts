@@ -6,13 +6,13 @@ export const surface: Texts<typeof english> = {
   surface: {
     title: 'Oberfläche',
     kinds: {
-      scratch: 'Kratzer',
+      scratch: 'Riefe',
       scuff: 'Fressspur',
       'stuck-metal': 'angeriebenes Metall',
       'bare-aluminium': 'blankes Aluminium',
-      flaking: 'Abplatzung',
+      flaking: 'Abblättern',
       ridge: 'Grat am Umkehrpunkt',
-      pits: 'Narben',
+      pits: 'Löcher',
       rust: 'Rost',
       glaze: 'verglaste Wand',
       'cross-hatch-worn-off': 'Kreuzschliff verschwunden',
@@ -79,16 +79,16 @@ export const surface: Texts<typeof english> = {
     lead: 'Oberfläche: Zahlen allein entscheiden nicht.',
     stops: {
       'bare-aluminium': (where) =>
-        `Blankes Aluminium bei ${where} kann das Ende einer maßhaltigen Bohrung sein.`,
-      flaking: (where) => `Eine Abplatzung bei ${where} kann das Ende einer maßhaltigen Bohrung sein.`,
+        `Blankes Aluminium bei ${where} kann eine maßhaltige Bohrung unbrauchbar machen.`,
+      flaking: (where) => `Abblättern bei ${where} kann eine maßhaltige Bohrung unbrauchbar machen.`,
       'catches-nail': (where, kind) =>
-        `Bei ${where} bleibt der Fingernagel hängen (${kind}): Das kann das Ende einer maßhaltigen Bohrung sein.`,
+        `Bei ${where} bleibt der Fingernagel hängen (${kind}): Das kann eine maßhaltige Bohrung unbrauchbar machen.`,
       'pits-in-ring-path': (where) =>
-        `Narben im Ringlauf bei ${where} können das Ende einer maßhaltigen Bohrung sein.`,
+        `Löcher im Ringlauf bei ${where} können eine maßhaltige Bohrung unbrauchbar machen.`,
       'pits-perhaps-in-ring-path': (where) =>
-        `Narben bei ${where} können das Ende einer maßhaltigen Bohrung sein, wenn dort die Ringe laufen: Tragen Sie ein, wo die Ringe laufen.`,
+        `Löcher bei ${where} können eine maßhaltige Bohrung unbrauchbar machen, wenn dort die Ringe laufen: Tragen Sie ein, wo die Ringe laufen.`,
     },
-    decides: 'Was daraus wird, sagen das Werkstatthandbuch und ein qualifizierter Motoreninstandsetzer.',
+    decides: 'Was daraus wird, sagen das Werkstatthandbuch und eine Fachkraft für Motoreninstandsetzung.',
     nailWouldTell: (where) =>
       `Ziehen Sie bei ${where} den Fingernagel über die Stelle: Ob er hängen bleibt, sagt mehr als ihr Aussehen.`,
     hereToo: (titles) => `hier: ${titles}`,

@@ -77,7 +77,7 @@ export const decision: Texts<typeof english> = {
     'repeat-five-times':
       'fünf oder mehr Ablesungen an jeder dieser Messstellen, reihum, das Messgerät dazwischen herausgenommen',
     'finer-gauge':
-      'ein feineres Messgerät, denn so oft dieses dort auch abliest: Seine Messuhr und seine Tiefe lassen mehr übrig als das',
+      'ein feineres Messgerät, denn wie oft dieses dort auch abgelesen wird, seine Messuhr und seine Tiefe lassen mehr Unsicherheit übrig',
     'two-contacts': 'zwei Messbolzen statt dreien, die nur das Mittel einer Ebene lesen',
     'more-axes': 'zwei weitere Achsen um 45° versetzt',
     'enter-travel': 'den Hub eintragen, auf den ein Grenzwert der Konizität wartet',
@@ -205,7 +205,7 @@ export const decision: Texts<typeof english> = {
   changesTitle: 'Was es ändern würde',
   change: (condition, outcome) => `${condition}: ${outcome}.`,
   changes: {
-    readings: { sound: 'Wenn sich die Ablesungen als richtig erweisen' },
+    readings: { sound: 'Zeigt sich, dass die Ablesungen stimmen' },
     surface: {
       'nothing-against': {
         marked: 'Wenn sich die Spur entfernen lässt',
@@ -217,24 +217,24 @@ export const decision: Texts<typeof english> = {
       repeated: 'Wenn es immer noch darüber liegt, nachdem noch einmal gemessen und alles erfasst ist',
     },
     size: {
-      inside: 'Wenn sich das Maß als innerhalb erweist',
+      inside: 'Zeigt sich, dass das Maß innerhalb liegt',
       above: {
         inside: 'Sobald ihr Maß über der Grenze liegt',
-        other: 'Wenn sich das Maß als darüber erweist',
+        other: 'Zeigt sich, dass das Maß darüber liegt',
       },
     },
     ovality: {
-      inside: 'Wenn sich die Unrundheit als innerhalb erweist',
-      above: 'Wenn sich die Unrundheit als darüber erweist',
+      inside: 'Zeigt sich, dass die Unrundheit innerhalb liegt',
+      above: 'Zeigt sich, dass die Unrundheit darüber liegt',
     },
     taper: {
-      inside: 'Wenn sich die Konizität als innerhalb erweist',
-      above: 'Wenn sich die Konizität als darüber erweist',
+      inside: 'Zeigt sich, dass die Konizität innerhalb liegt',
+      above: 'Zeigt sich, dass die Konizität darüber liegt',
     },
     plating: { left: 'Wenn eine Abtastung zeigt, dass beide Wände gleich verschlissen sind' },
     clearance: {
-      inside: 'Wenn sich das Laufspiel als innerhalb erweist',
-      'too-loose': 'Wenn sich das Laufspiel als zu groß erweist',
+      inside: 'Zeigt sich, dass das Laufspiel innerhalb liegt',
+      'too-loose': 'Zeigt sich, dass das Laufspiel zu groß ist',
     },
     otherPiston: { fits: 'Wenn ein Kolben zu bekommen ist, der passt' },
     honing: {
@@ -316,7 +316,7 @@ export const decision: Texts<typeof english> = {
     },
     all: (count, what) => `Alle ${count} Bohrungen: ${what}.`,
     some: (names, what) => `${bores(names)}: ${what}.`,
-    asked: (names) => `${bores(names)} ${names.length === 1 ? 'verlangt' : 'verlangen'} es.`,
+    asked: (names) => `${bores(names)} ${names.length === 1 ? 'macht' : 'machen'} es nötig.`,
     check: (hours) => `Spätestens bei ${hours} Betriebsstunden wieder prüfen.`,
     undecided: (names) => `${bores(names)}: noch nicht entschieden.`,
   },

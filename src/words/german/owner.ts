@@ -66,7 +66,7 @@ export const owner: Texts<typeof english> = {
       sides: 'von Seite zu Seite',
       frontLeft: 'von vorn links nach hinten rechts',
     },
-    oval: (figure, depth) => `Sie ist um ${figure} oval [Unrundheit], in ${depth} Tiefe.`,
+    oval: (figure, depth) => `In ${depth} Tiefe ist sie um ${figure} oval [Unrundheit].`,
     ovalOpen: 'Kein Oval tritt aus der Unsicherheit des Messgeräts hervor.',
     longest: (across) => `Die lange Seite des Ovals läuft ${across}.`,
     taper: (figure) => `Von einem Ende zum anderen ändert sich ihre Weite [Konizität] um ${figure}.`,

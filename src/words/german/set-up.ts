@@ -183,7 +183,7 @@ export const setUp: Texts<typeof english> = {
       sum: (effect) => `Bei diesen Temperaturen wird jede Ablesung um ${effect} korrigiert.`,
       parts: (bore, boreC, standard, reference, referenceC) =>
         `Davon kommen: Bohrung bei ${boreC} ${bore}, ${reference} bei ${referenceC} ${standard}.`,
-      doubt: (doubt) => `Das ist genau auf ${doubt}.`,
+      doubt: (doubt) => `Das ist auf ${doubt} genau.`,
       notRecorded:
         'Nicht beide Temperaturen sind erfasst: Was fehlt, ist angenommen, und seine Unsicherheit ist mitgezählt.',
     },

@@ -77,7 +77,7 @@ export const verdict: Texts<typeof english> = {
       `Für sich genommen liegt die Messstelle bei ${place} außerhalb: so gemessen ${chances}. Die äußerste von ${stations} Ablesungen ist aber oft nur die unglücklichste; um es für die Bohrung nachzuweisen, braucht es mehr.`,
     sure: {
       inside: (place, chances) =>
-        `Am nächsten daran, außerhalb zu liegen, ist sie bei ${place}: Dort liegt sie, so gemessen, ${chances} innerhalb.`,
+        `Am knappsten ist es bei ${place}: Dort liegt sie, so gemessen, ${chances} innerhalb.`,
       above: (place, chances) => `Bei ${place} liegt sie, so gemessen, ${chances} darüber.`,
       below: (place, chances) => `Bei ${place} liegt sie, so gemessen, ${chances} darunter.`,
     },

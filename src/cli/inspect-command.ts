@@ -1,11 +1,8 @@
-import { readFileSync } from 'node:fs'
 import { basename, resolve } from 'node:path'
 import { inspect } from '../core/inspect'
 import { looksLikeScan } from '../formats/looks-like-scan'
-import { layOut } from '../formats/plain-text'
 import { readJob } from '../job/read-job'
 import type { Job } from '../job/schema'
-import { problemPlace, problemText } from '../words/findings'
 import { readNumber } from '../words/read-number'
 import { scanFormWords } from '../words/scan-form-words'
 import { words } from '../words/words'
@@ -13,13 +10,7 @@ import { inspectJson, jsonText } from './inspect-json'
 import { inspectScanFile } from './inspect-scan'
 import { filledByTable, isTableName, type Reported } from './inspect-table'
 import { inspectText } from './inspect-text'
-
-/** What the command writes and ends with. Standard output carries findings (or problems as JSON) only. */
-export interface Outcome {
-  readonly exitStatus: 0 | 1 | 2
-  readonly output: string
-  readonly errors: string
-}
+import { contentOf, type Outcome, problemsIn, refused } from './job-file'
 
 /** `inspect FILE [--json]`, `inspect TABLE --spec JOB [--json]`, `inspect SCAN [--diameter MM] [--json]`: reads a file and reports what its readings prove. */
 export function inspectCommand(parameters: readonly string[], folder: string): Outcome {
@@ -96,8 +87,7 @@ function jobIn(
   if (!read.ok) return refused(name, json, [read.problem])
   const result = readJob(read.content)
   if (!result.ok) {
-    const problems = result.problems.map((problem) => ({ ...problem, text: problemText(problem) }))
-    const lines = result.problems.map((p) => words.file.problemAt(problemPlace(p), problemText(p)))
+    const { problems, lines } = problemsIn(result.problems)
     return refused(name, json, problems, lines)
   }
   if (specPath === undefined || !hasReadings(result.job)) return result.job
@@ -118,39 +108,3 @@ function lineOf({ path, text }: Reported): string {
 export function usage(why: string): Outcome {
   return { exitStatus: 2, output: '', errors: `${why === '' ? '' : `${why}\n\n`}${words.inspect.usage}\n` }
 }
-
-function refused(
-  file: string,
-  json: boolean,
-  problems: readonly Reported[],
-  lines?: readonly string[],
-): Outcome {
-  return {
-    exitStatus: 1,
-    output: json ? jsonText({ problems }) : '',
-    errors: layOut([
-      { kind: 'paragraph', text: words.inspect.cannotRead(file) },
-      { kind: 'list', items: lines ?? problems.map(({ text }) => text) },
-    ]),
-  }
-}
-
-function contentOf(path: string): { ok: true; content: Uint8Array } | { ok: false; problem: Reported } {
-  try {
-    return { ok: true, content: readFileSync(path) }
-  } catch (error) {
-    if (!(error instanceof Error) || !('code' in error)) throw error
-    const code = fileErrorCodes.get(error.code) ?? 'file-unreadable'
-    return { ok: false, problem: { code, path: '', text: words.inspect.fileErrors[code] } }
-  }
-}
-
-type FileErrorCode = keyof typeof words.inspect.fileErrors
-
-const fileErrorCodes: ReadonlyMap<unknown, FileErrorCode> = new Map([
-  ['ENOENT', 'file-not-found'],
-  ['ENOTDIR', 'file-not-found'],
-  ['EISDIR', 'file-is-folder'],
-  ['EACCES', 'file-not-allowed'],
-  ['EPERM', 'file-not-allowed'],
-])

@@ -1,5 +1,5 @@
 import { languageOf, languages, speakIn } from '../words/languages'
-import type { Outcome } from './inspect-command'
+import type { Outcome } from './job-file'
 
 /** `inspect … [--language CODE]`: takes the language out of what is asked for, and reports in it; English unless asked. */
 export async function inspectInLanguage(parameters: readonly string[], folder: string): Promise<Outcome> {

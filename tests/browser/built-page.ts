@@ -1,8 +1,8 @@
 import { type Browser, chromium } from '@playwright/test'
+import { chromiumFlags } from '../../src/cli/chromium.mjs'
+import { freePort } from '../../src/cli/free-port.mjs'
 import { servePage } from '../../src/cli/page-server.mjs'
-import { freePort } from '../free-port'
 import type { Setting } from '../run/setting'
-import { chromiumFlags } from './chromium.mjs'
 
 /** Serves the built page and starts a browser for the length of one piece of work. */
 export async function withBuiltPage(

@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os'
 import { dirname, join, relative, resolve } from 'node:path'
 import type { Browser, CDPSession, Page } from '@playwright/test'
 import { build } from 'vite'
+import { freePort } from '../../src/cli/free-port.mjs'
 import { servePage } from '../../src/cli/page-server.mjs'
-import { freePort } from '../free-port'
 
 /** What frames of a turning picture allocate, whether it is kept or let go of at once. */
 export interface FrameBytes {

@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { type BrowserContext, chromium } from '@playwright/test'
-import { chromiumFlags, findChromium } from './chromium.mjs'
+import { chromiumFlags, findChromium } from '../../src/cli/chromium.mjs'
 
 /** A browser with a profile of its own on the disk, to be ended as a crash or a loss of power ends it. */
 export interface RealBrowser {

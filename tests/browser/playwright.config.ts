@@ -1,6 +1,6 @@
 import { defineConfig } from '@playwright/test'
-import { freePort } from '../free-port'
-import { chromiumFlags, findChromium } from './chromium.mjs'
+import { chromiumFlags, findChromium } from '../../src/cli/chromium.mjs'
+import { freePort } from '../../src/cli/free-port.mjs'
 
 // Read again by every worker, which inherits the choice.
 process.env.BOREWALL_PORT ||= `${await freePort()}`

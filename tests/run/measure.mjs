@@ -1,6 +1,6 @@
 import { join, resolve } from 'node:path'
+import { ensureChromium } from '../../src/cli/chromium.mjs'
 import { buildIfStale } from '../../src/cli/page-build.mjs'
-import { ensureChromium } from '../browser/chromium.mjs'
 import { root } from './step.mjs'
 import { importTypeScript } from './typescript.mjs'
 

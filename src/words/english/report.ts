@@ -59,4 +59,21 @@ export const report = {
     },
     ourMistake: 'Borewall made a mistake here; the file may be right. What happened:',
   },
+  printing: {
+    usage: [
+      'Usage: npm run report -- FILE -o REPORT.pdf [--letter]',
+      'or: npm run report -- FILE FILE … -o FOLDER [--letter]',
+      '',
+      'Prints the report of a job file as a PDF, on A4 or on Letter. Of several files each',
+      'goes to the folder under its own name. It needs Chromium, and installs one where',
+      'there is none.',
+      '',
+      'Exit status: 0 printed, 1 a file could not be read or printed, 2 wrong usage.',
+    ].join('\n'),
+    nameTarget: 'Name the file that the report goes to: -o REPORT.pdf.',
+    folderForSeveral: 'Several reports go to a folder: name one that is there behind -o.',
+    sameName: (file: string) => `Two of the files are called ${file}: print them to two folders.`,
+    written: (file: string) => `Printed: ${file}`,
+    notPrinted: (file: string) => `The report of ${file} could not be printed.`,
+  },
 }

@@ -67,4 +67,22 @@ export const report: Texts<typeof english> = {
     },
     ourMistake: 'Hier hat Borewall einen Fehler gemacht; die Datei kann in Ordnung sein. Was geschehen ist:',
   },
+  printing: {
+    usage: [
+      'Aufruf: npm run report -- DATEI -o BERICHT.pdf [--letter]',
+      'oder: npm run report -- DATEI DATEI … -o ORDNER [--letter]',
+      '',
+      'Druckt den Bericht einer Auftragsdatei als PDF, auf A4 oder Letter. Von mehreren',
+      'Dateien kommt jede unter ihrem Namen in den Ordner. Dafür braucht es Chromium; wo',
+      'keines ist, wird eines eingerichtet.',
+      '',
+      'Rückgabewert: 0 gedruckt, 1 eine Datei war nicht lesbar oder nicht zu drucken,',
+      '2 falscher Aufruf.',
+    ].join('\n'),
+    nameTarget: 'Nennen Sie die Datei, in die der Bericht kommt: -o BERICHT.pdf.',
+    folderForSeveral: 'Mehrere Berichte kommen in einen Ordner: Nennen Sie hinter -o einen, den es gibt.',
+    sameName: (file) => `Zwei der Dateien heißen ${file}: Drucken Sie sie in zwei Ordner.`,
+    written: (file) => `Gedruckt: ${file}`,
+    notPrinted: (file) => `Der Bericht von ${file} ließ sich nicht drucken.`,
+  },
 }

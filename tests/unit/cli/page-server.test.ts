@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { gunzipSync } from 'node:zlib'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { freePort } from '../../../src/cli/free-port.mjs'
 import { servePage } from '../../../src/cli/page-server.mjs'
-import { freePort } from '../../free-port'
 
 const folder = mkdtempSync(join(tmpdir(), 'borewall-page-'))
 const outDir = join(folder, 'dist')

@@ -1,7 +1,10 @@
 import { createServer } from 'node:net'
 
-/** A port of this machine that nobody listens on. */
-export function freePort(): Promise<number> {
+/**
+ * A port of this machine that nobody listens on.
+ * @returns {Promise<number>}
+ */
+export function freePort() {
   return new Promise((resolve, reject) => {
     const trial = createServer()
     trial.once('error', reject)

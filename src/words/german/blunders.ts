@@ -36,7 +36,8 @@ export const blunders: Texts<typeof english> = {
       'setting-and-sign':
         'eine um einen halben Millimeter falsche Einstellung oder ein umgekehrtes Vorzeichen (eine Ebene auf Wand, die kein Ring berührt, oder ein Messschieber würde es zeigen)',
       'whole-turn': 'eine ganze Umdrehung des Zeigers an jeder Messstelle',
-      digits: 'zwei vertauschte Ziffern in einer Ablesung (jede Messstelle zweimal gelesen würde es zeigen)',
+      digits:
+        'zwei vertauschte Ziffern in einer Ablesung (jede Messstelle zweimal zu messen würde es zeigen)',
       'levels-upside-down': 'Ebenen, die vom falschen Ende her aufgeschrieben wurden',
       'axes-swapped': 'zwei Achsen, die vertauscht aufgeschrieben wurden',
       'drift-with-order':

@@ -36,6 +36,8 @@ export const blunders: Texts<typeof english> = {
       'setting-and-sign':
         'un ajuste equivocado en medio milímetro o un signo cambiado (lo mostraría un nivel en la pared que los segmentos nunca tocan, o un pie de rey)',
       'whole-turn': 'una vuelta entera de la aguja en todos los puntos de medida',
+      digits:
+        'dos cifras cambiadas de orden en una lectura (leer dos veces cada punto de medida lo mostraría)',
       'levels-upside-down': 'niveles anotados empezando por el extremo equivocado',
       'axes-swapped': 'dos ejes anotados cada uno en el lugar del otro',
       'drift-with-order':

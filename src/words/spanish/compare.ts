@@ -7,6 +7,7 @@ export const compare: Texts<typeof english> = {
     bench: 'Medir',
     compare: 'Comparar',
     show: 'Mostrar',
+    report: 'Informe',
     toBench: 'Volver a Medir',
     explain: 'Explicar al propietario',
   },

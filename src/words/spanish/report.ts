@@ -1,0 +1,67 @@
+import type { report as english } from '../english/report'
+import type { Texts } from '../texts'
+
+export const report: Texts<typeof english> = {
+  report: {
+    title: (job) => `Lo que demuestran las lecturas: ${job}`,
+    untitled: 'un trabajo sin nombre',
+    invented: 'Un ejemplo: todas las cifras son inventadas.',
+    machine: (machine) => `Máquina: ${machine}`,
+    note: (note) => `Nota: ${note}`,
+    bore: (name) => `Cilindro ${name}`,
+    surveyOf: (bore, number, all) => `${bore}, medición ${number} de ${all}`,
+    comparison: (name) => `Cilindro ${name}, para comparar`,
+    measured: {
+      on: (day) => `Medido el ${day}.`,
+      undated: 'No se anotó el día en que se midió.',
+      hours: (hours) => `Horas de funcionamiento: ${hours}.`,
+    },
+    table: 'Diámetros a 20 °C en mm, ± U (95 %)',
+    depthHead: 'Profundidad',
+    notMeasured: '–',
+    noStations: 'Ninguna lectura.',
+    noBores: 'El trabajo no contiene ningún cilindro con una medición.',
+  },
+  inspect: {
+    usage: [
+      'Uso: npm run inspect -- ARCHIVO [--json] [--language CÓDIGO]',
+      'o:   npm run inspect -- TABLA.csv --spec TRABAJO [--json]',
+      'o:   npm run inspect -- BARRIDO.csv [--diameter 60] [--json]',
+      '',
+      'Imprime lo que demuestran las lecturas de un archivo de trabajo. Con --json, lo',
+      'mismo como un objeto JSON: longitudes en mm, ángulos en grados, probabilidades de',
+      '0 a 1. Hay null donde no existe la cifra y para infinitos grados de libertad.',
+      '',
+      'Una tabla de lecturas (csv, tsv o txt) nombra profundidad, eje y lecturas en la',
+      'cabecera de sus columnas, cada una con su unidad: depth_mm, axis_deg, size_mm',
+      '(size_in, dial_um, deviation_um). TRABAJO es un archivo de trabajo sin lecturas:',
+      'límites, cilindros y montaje.',
+      '',
+      'Un archivo de radios nombra profundidad, ángulo y radio con sus unidades:',
+      'depth_mm, angle_deg, radius_um, una fila por radio; o lleva los ángulos en',
+      'horizontal y una fila por profundidad. Con el diámetro aproximado del cilindro,',
+      'en mm, se buscan marcas.',
+      '',
+      'Código de salida: 0 leído e informado, 1 no se pudo leer el archivo, 2 uso',
+      'incorrecto.',
+    ].join('\n'),
+    languages: (codes) => `Nombre tras --language un idioma que exista: ${codes.join(', ')}.`,
+    oneFile: 'Nombre un solo archivo de trabajo.',
+    specForTable:
+      'Nombre el archivo de trabajo que tiene los límites y el montaje para esta tabla: --spec TRABAJO.',
+    noSpecForJob: '--spec va con una tabla de lecturas; un archivo de trabajo tiene sus propios límites.',
+    specHasReadings: 'Este trabajo tiene lecturas. Nombre uno sin ellas: solo límites, cilindros y montaje.',
+    nothingInTable: 'No contiene ninguna lectura.',
+    openInTable: (question) => `${question} Nombre las columnas en sus cabeceras.`,
+    unknownOption: (option) => `No hay ninguna opción ${option}.`,
+    cannotRead: (file) => `No se pudo leer ${file}:`,
+    fileErrors: {
+      'file-not-found':
+        'No existe ese archivo. Compruebe el nombre; uno relativo parte de la carpeta en que está.',
+      'file-is-folder': 'Esto es una carpeta. Nombre el archivo de trabajo que está en ella.',
+      'file-not-allowed': 'No tiene permiso para leer este archivo. Compruebe sus permisos.',
+      'file-unreadable': 'El archivo no se pudo leer del disco.',
+    },
+    ourMistake: 'Borewall ha cometido un fallo aquí; puede que el archivo esté bien. Lo que pasó:',
+  },
+}

@@ -40,15 +40,13 @@ export const owner: Texts<typeof english> = {
       'new-band': (figure) =>
         `En el lugar más gastado ha crecido ${figure}: no se sabe con más precisión cuánto medía al hacerse.`,
     },
-    grownNot: (figure) =>
-      `En ningún lugar es seguro que haya crecido: ${figure} en el lugar más gastado.`,
+    grownNot: (figure) => `En ningún lugar es seguro que haya crecido: ${figure} en el lugar más gastado.`,
     slip: 'Una de las lecturas parece un error, y estas cifras pueden cambiar.',
     hairs: {
       half: 'Eso es menos que medio pelo.',
       one: 'Eso es menos que un pelo.',
       about: 'Eso es más o menos un pelo.',
-      more: (count) =>
-        count === 1 ? 'Eso es más que un pelo.' : `Eso es más que ${count} pelos.`,
+      more: (count) => (count === 1 ? 'Eso es más que un pelo.' : `Eso es más que ${count} pelos.`),
     },
   },
   shape: {
@@ -80,8 +78,7 @@ export const owner: Texts<typeof english> = {
     over: (limit) => `Es más ancho que su límite de ${limit} mm [límite de desgaste].`,
     overNew: (limit) => `Es más ancho de lo que puede ser uno nuevo, ${limit} mm.`,
     under: (limit) => `Es más estrecho de lo que puede ser uno nuevo, ${limit} mm.`,
-    insideNew: (least, most) =>
-      `Es todavía tan ancho como puede ser uno nuevo: de ${least} a ${most} mm.`,
+    insideNew: (least, most) => `Es todavía tan ancho como puede ser uno nuevo: de ${least} a ${most} mm.`,
     insideLimit: (limit) => `Está dentro de su límite de ${limit} mm [límite de desgaste].`,
     tooClose: (limit) => `Si ha pasado su límite de ${limit} mm es demasiado justo para decidir.`,
     tooCloseNew: 'Si es tan ancho como puede ser uno nuevo es demasiado justo para decidir.',
@@ -150,25 +147,19 @@ export const owner: Texts<typeof english> = {
   },
   advice: {
     outcomes: {
-      'run-on':
-        'Proponemos dejarlo funcionar como está, y medirlo otra vez en el próximo servicio.',
+      'run-on': 'Proponemos dejarlo funcionar como está, y medirlo otra vez en el próximo servicio.',
       'clean-and-measure-again': 'Proponemos una buena limpieza, y después medirlo otra vez.',
-      'measure-again-better':
-        'Proponemos medirlo otra vez, con más cuidado, antes de que usted decida.',
+      'measure-again-better': 'Proponemos medirlo otra vez, con más cuidado, antes de que usted decida.',
       'next-piston': 'Proponemos un pistón que vaya bien con el cilindro como está ahora.',
       hone: 'Proponemos un repaso ligero de la pared [bruñir], si eso quita las marcas.',
-      'bore-oversize':
-        'Proponemos rectificarlo a la medida siguiente [sobremedida], con un pistón adecuado.',
-      're-plate':
-        'Proponemos una nueva capa dura en la pared [recubrimiento], o un cilindro nuevo.',
-      'replace-or-sleeve':
-        'Proponemos un cilindro nuevo, o una pared nueva metida a presión [camisa].',
+      'bore-oversize': 'Proponemos rectificarlo a la medida siguiente [sobremedida], con un pistón adecuado.',
+      're-plate': 'Proponemos una nueva capa dura en la pared [recubrimiento], o un cilindro nuevo.',
+      'replace-or-sleeve': 'Proponemos un cilindro nuevo, o una pared nueva metida a presión [camisa].',
     },
     runOnBy: (hours) =>
       `Proponemos dejarlo funcionar como está, y medirlo otra vez a más tardar a las ${hours} h de funcionamiento.`,
     runOnDay: (day) => `Con las horas que funciona cada semana, eso es el ${day}.`,
-    boreTo: (oversize) =>
-      `Proponemos rectificarlo en ${oversize} [sobremedida], con un pistón adecuado.`,
+    boreTo: (oversize) => `Proponemos rectificarlo en ${oversize} [sobremedida], con un pistón adecuado.`,
     boreAlike: (oversize) =>
       `Otro cilindro se tiene que rectificar, y todos van a la misma medida: lo proponemos también para este, en ${oversize} [sobremedida].`,
     boreAlikeAny:
@@ -184,8 +175,7 @@ export const owner: Texts<typeof english> = {
     play: {
       'too-loose': 'El pistón tiene dentro más juego [holgura] del que puede tener.',
       'too-tight': 'El pistón tiene dentro menos juego [holgura] del que debe tener.',
-      'too-close':
-        'Si el pistón tiene dentro el juego correcto [holgura] es demasiado justo para decidir.',
+      'too-close': 'Si el pistón tiene dentro el juego correcto [holgura] es demasiado justo para decidir.',
       inside: 'El pistón tiene dentro el juego [holgura] que debe tener.',
     },
     choices: {
@@ -199,8 +189,7 @@ export const owner: Texts<typeof english> = {
       hone: 'Un repaso ligero borra marcas pequeñas; quita pared, y la pared queda tan ovalada como estaba.',
       'bore-oversize': 'Rectificarlo deja nueva toda la pared, y sus horas empiezan de cero.',
       're-plate': 'Una capa nueva deja nueva la pared, y sus horas empiezan de cero.',
-      'replace-or-sleeve':
-        'Un cilindro nuevo o una camisa es una pared nueva, y sus horas empiezan de cero.',
+      'replace-or-sleeve': 'Un cilindro nuevo o una camisa es una pared nueva, y sus horas empiezan de cero.',
     },
     fromNew: (hours) =>
       `Esta pared tendría al menos ${hours} h desde nueva, si sigue desgastándose como hasta ahora.`,
@@ -218,12 +207,9 @@ export const owner: Texts<typeof english> = {
     },
     hours: {
       'no-limit': 'No se sabe cuántas horas da cada opción: no hay ningún límite hasta el que contar.',
-      'no-hours':
-        'No se sabe cuántas horas da cada opción: no se anotaron sus horas de funcionamiento.',
-      'nothing-to-count-from':
-        'No se sabe cuántas horas da cada opción: no hay nada desde donde contar.',
-      shrunk:
-        'No se sabe cuántas horas da cada opción: da una medida menor que antes, y eso no puede ser.',
+      'no-hours': 'No se sabe cuántas horas da cada opción: no se anotaron sus horas de funcionamiento.',
+      'nothing-to-count-from': 'No se sabe cuántas horas da cada opción: no hay nada desde donde contar.',
+      shrunk: 'No se sabe cuántas horas da cada opción: da una medida menor que antes, y eso no puede ser.',
     },
     lastWord: 'El manual de taller y un buen rectificador tienen la última palabra.',
   },
@@ -242,8 +228,7 @@ export const owner: Texts<typeof english> = {
     scuff: 'Pared gripada: mire si hubo poco aceite, demasiado calor, o trabajo fuerte en frío.',
     flaking: 'Una capa que se suelta: mire los bordes de las lumbreras y la suciedad del aire.',
     ridge: 'Un reborde: mire dónde dan la vuelta los segmentos.',
-    rateChanged:
-      'No se desgastó siempre igual: busque qué cambió, como polvo que pasó el filtro.',
+    rateChanged: 'No se desgastó siempre igual: busque qué cambió, como polvo que pasó el filtro.',
     slow: 'Para frenarlo: tenga limpios los filtros, use el aceite correcto y caliéntelo antes del trabajo fuerte.',
     slowRust: 'Para frenarlo: engrase la pared antes de guardarlo, y téngalo seco.',
   },

@@ -64,4 +64,22 @@ export const report: Texts<typeof english> = {
     },
     ourMistake: 'Borewall ha cometido un fallo aquí; puede que el archivo esté bien. Lo que pasó:',
   },
+  printing: {
+    usage: [
+      'Uso: npm run report -- ARCHIVO -o INFORME.pdf [--letter]',
+      'o:   npm run report -- ARCHIVO ARCHIVO … -o CARPETA [--letter]',
+      '',
+      'Imprime el informe de un archivo de trabajo como PDF, en A4 o en Carta. De varios',
+      'archivos, cada uno va a la carpeta con su propio nombre. Hace falta Chromium, y se',
+      'instala uno donde no lo haya.',
+      '',
+      'Código de salida: 0 impreso, 1 un archivo no se pudo leer o imprimir, 2 uso',
+      'incorrecto.',
+    ].join('\n'),
+    nameTarget: 'Nombre el archivo al que va el informe: -o INFORME.pdf.',
+    folderForSeveral: 'Varios informes van a una carpeta: nombre tras -o una que exista.',
+    sameName: (file) => `Dos de los archivos se llaman ${file}: imprímalos en dos carpetas.`,
+    written: (file) => `Impreso: ${file}`,
+    notPrinted: (file) => `No se pudo imprimir el informe de ${file}.`,
+  },
 }

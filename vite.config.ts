@@ -43,11 +43,72 @@ function withoutShadersOfThree(): Plugin {
   }
 }
 
+/** What a page starts with, imported once the language is known (src/app/main.tsx), and what comes before. */
+const startsWith = 'src/app/start-page.tsx'
+const comesBefore = 'src/app/main.tsx'
+
+interface Modules {
+  getModuleInfo: (id: string) => { readonly importedIds: readonly string[] } | null
+}
+
+/** A module and everything that it cannot be loaded without. */
+function neededBy(id: string, modules: Modules, found = new Set<string>()): Set<string> {
+  if (found.has(id)) return found
+  found.add(id)
+  for (const next of modules.getModuleInfo(id)?.importedIds ?? []) neededBy(next, modules, found)
+  return found
+}
+
+/**
+ * Keeps all that the page starts with in one file: the bundler would cut it up at everything that a part loaded later
+ * shares with it, though nothing is loaded later without it.
+ */
+function inOneFile(): (id: string, modules: Modules) => string | null {
+  const root = `${import.meta.dirname}/`
+  let start: Set<string> | undefined
+  return (id, modules) => {
+    if (!start) {
+      start = neededBy(`${root}${startsWith}`, modules)
+      for (const before of neededBy(`${root}${comesBefore}`, modules)) start.delete(before)
+    }
+    return start.has(id) ? 'start' : null
+  }
+}
+
+/** Has the browser fetch at once what the page starts with: it would not know of it before the language is there. */
+function fetchedAtOnce(): Plugin {
+  return {
+    name: 'fetched-at-once',
+    apply: 'build',
+    transformIndexHtml: {
+      order: 'post',
+      handler(_, { bundle = {} }) {
+        const chunks = Object.values(bundle).filter((one) => one.type === 'chunk')
+        const start = chunks.find(({ moduleIds }) => moduleIds.some((id) => id.endsWith(startsWith)))
+        if (!start) throw new Error(`There is no chunk of ${startsWith}`)
+        const files = [start.fileName, ...start.imports]
+        const styles = chunks
+          .filter(({ fileName }) => files.includes(fileName))
+          .flatMap(({ viteMetadata }) => [...(viteMetadata?.importedCss ?? [])])
+        return [
+          ...files.map((file) => ({ rel: 'modulepreload', file })),
+          ...[...new Set(styles)].map((file) => ({ rel: 'stylesheet', file })),
+        ].map(({ rel, file }) => ({
+          tag: 'link',
+          attrs: { rel, crossorigin: true, href: `./${file}` },
+          injectTo: 'head',
+        }))
+      },
+    },
+  }
+}
+
 export default defineConfig({
   base: './',
   plugins: [
     react(),
     withoutShadersOfThree(),
+    fetchedAtOnce(),
     {
       name: 'content-security-policy',
       apply: 'build',
@@ -60,7 +121,19 @@ export default defineConfig({
       ],
     },
   ],
-  build: { target: 'es2022', chunkSizeWarningLimit: 1000, assetsInlineLimit: 0 },
+  build: {
+    target: 'es2022',
+    chunkSizeWarningLimit: 1000,
+    assetsInlineLimit: 0,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: [{ debugName: 'start', name: inOneFile() }],
+        },
+      },
+    },
+  },
   server: { host: '127.0.0.1' },
   test: {
     // Left to itself the runner leaves one of two cores idle.

@@ -2,9 +2,11 @@ import './first-page.css'
 import type { ReactNode } from 'react'
 import { useStore } from 'zustand'
 import type { ShelfErrorCode } from '../storage/shelf-error'
+import { languages } from '../words/languages'
 import { words } from '../words/words'
 import { desk, showShelf, startNewJob } from './desk'
 import { ExampleList } from './ExampleList'
+import { LanguageList } from './LanguageList'
 import { useFileChooser } from './use-file-chooser'
 
 /** What a browser shows that has no job to go on with: three ways to begin. */
@@ -36,6 +38,7 @@ export function FirstPage() {
       <footer>
         <p>{app.nothingLeaves}</p>
         <p>{firstPage.manual}</p>
+        {languages.length > 1 ? <LanguageList /> : null}
       </footer>
     </main>
   )

@@ -8,10 +8,12 @@ import { desk } from './desk'
 import { ExampleList } from './ExampleList'
 import { JobNote } from './JobNote'
 import { KeepingInFront } from './KeepingInFront'
+import { LanguageList } from './LanguageList'
 import {
   closeAids,
   closeExamples,
   closeKeys,
+  closeLanguage,
   closeNote,
   closeProblems,
   closeTable,
@@ -31,7 +33,7 @@ const KeptSpecsDialog = lazy(async () => ({
 
 /** What stands in front of the page: lists, the note, what is wrong in a file, a question. */
 export function InFront() {
-  const { question, problems, examples, note, aids, keys, keptSpecs, table } = useStore(inFront)
+  const { question, problems, examples, note, aids, keys, language, keptSpecs, table } = useStore(inFront)
   return (
     <>
       {examples ? (
@@ -56,6 +58,12 @@ export function InFront() {
           <Suspense fallback={null}>
             <AidsChoice />
           </Suspense>
+        </Dialog>
+      ) : null}
+      {language ? (
+        <Dialog title={words.language.title} onClose={closeLanguage}>
+          <p>{words.language.lead}</p>
+          <LanguageList />
         </Dialog>
       ) : null}
       {keptSpecs ? (

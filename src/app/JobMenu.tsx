@@ -5,11 +5,12 @@ import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
 import { surveyOf } from '../job/selectors'
 import { chooseSurvey, session } from '../session/session'
+import { languages } from '../words/languages'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { copyAsNewJob, saveJobToFile, showShelf, startNewJob } from './desk'
 import { Menu, type MenuItem } from './Menu'
-import { ask, showAids, showExamples, showKeys, showNote, showVersions } from './questions'
+import { ask, showAids, showExamples, showKeys, showLanguage, showNote, showVersions } from './questions'
 import { saveAllToFile } from './save-all'
 import { useFileChooser } from './use-file-chooser'
 
@@ -50,6 +51,7 @@ function useItems(chooseFile: () => void, chooseTable: () => void): MenuItem[] {
     { label: file.examples, pick: showExamples },
     { label: words.aids.menu, pick: showAids },
     { label: words.keyList.menu, pick: showKeys },
+    ...(languages.length > 1 ? [{ label: words.language.menu, pick: showLanguage }] : []),
     ...(bore
       ? [{ label: words.bar.addSurvey(nameOf(bore)), pick: () => measureAgain(bore), apart: true }]
       : []),

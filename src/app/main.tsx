@@ -1,37 +1,21 @@
 import './paper.css'
-import { StrictMode } from 'react'
-import { createRoot } from 'react-dom/client'
-import { App } from './App'
-import { startDesk } from './desk'
-import { saveLoop, watchOverJob } from './keeping'
-import { keepAids } from './kept-aids'
-import { keepHand } from './kept-hand'
-import { listenForKeyList, listenForUndo } from './page-keys'
-import { tokenOfTwo } from './second-window-name'
-import { applyTheme } from './theme'
+import { type Language, languages, speakIn } from '../words/languages'
+import { languageHere } from './language-here'
 
 const root = document.getElementById('root')
 if (!root) throw new Error('The page has no place for the app')
 
-applyTheme()
-keepHand()
-keepAids()
-listenForUndo()
-listenForKeyList()
-watchOverJob()
-window.addEventListener('beforeunload', (event) => {
-  const { kind } = saveLoop.state.getState()
-  if (kind === 'saving' || kind === 'failed') event.preventDefault()
-})
-createRoot(root).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
-)
-// The windows are joined once something lies here: what the bench tells would change the address that is being opened.
-void startDesk().then(async () => {
-  if (tokenOfTwo() !== undefined) (await import('./second-window')).joinTwo()
-})
-if (window.showDirectoryPicker !== undefined) {
-  void import('./folder-copies').then(({ startFolderCopies }) => startFolderCopies())
+// Texts are taken as modules load, so all of them are loaded after their language.
+void speak(languageHere())
+  .then(() => import('./start-page'))
+  .then(({ startPage }) => startPage(root))
+
+/** A language whose file does not come leaves the page in English, which is worth more than none. */
+async function speak(language: Language): Promise<void> {
+  const english = languages[0]
+  const spoken = await speakIn(language).then(
+    () => language,
+    () => english,
+  )
+  document.documentElement.lang = spoken.code
 }

@@ -37,6 +37,7 @@ export interface InFront {
   readonly note?: true
   readonly keptSpecs?: true
   readonly aids?: true
+  readonly language?: true
   /** A table of readings that is being looked at before any of it is taken. */
   readonly table?: TableToImport
   readonly keys?: true
@@ -135,6 +136,14 @@ export function showAids() {
 
 export function closeAids() {
   without('aids')
+}
+
+export function showLanguage() {
+  inFront.setState({ language: true })
+}
+
+export function closeLanguage() {
+  without('language')
 }
 
 export function showKeptSpecs() {

@@ -15,6 +15,12 @@ export interface Language {
 /** Every language there is, English first. */
 export const languages: readonly [Language, ...Language[]] = [
   { code: 'en', name: 'English', isReviewed: true },
+  {
+    code: 'de',
+    name: 'Deutsch',
+    isReviewed: true,
+    load: async () => (await import('./german')).german,
+  },
 ]
 
 /** The language of a code; undefined where there is none. */

@@ -36,7 +36,7 @@ test('a browser without a job shows three ways to begin, free of faults by axe i
   await page.goto('./')
   await expect(heading(page)).toBeVisible()
   await expect(page).toHaveTitle('Borewall')
-  await expect(page.getByRole('button')).toHaveText([firstPage.measure, firstPage.open])
+  await expect(page.locator('.ways').getByRole('button')).toHaveText([firstPage.measure, firstPage.open])
   await expect(page.locator('.example-list a')).toHaveCount(8)
   expect(await loadedExamples(page)).toEqual([])
   for (const size of [phone, { width: 1440, height: 900 }]) {

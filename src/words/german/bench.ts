@@ -55,9 +55,9 @@ export const bench: Texts<typeof english> = {
   },
   undo: {
     undo: 'Rückgängig',
-    redo: 'Wiederherstellen',
+    redo: 'Wiederholen',
     undoOf: (change) => `Rückgängig: ${change}`,
-    redoOf: (change) => `Wiederherstellen: ${change}`,
+    redoOf: (change) => `Wiederholen: ${change}`,
     nothing: 'Nichts rückgängig zu machen',
     nothingToRedo: 'Nichts wiederherzustellen',
   },

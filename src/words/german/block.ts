@@ -17,16 +17,15 @@ export const block: Texts<typeof english> = {
     compared: 'zum Vergleich',
     interval: (low, high) => `${low} bis ${high}`,
     all: {
-      out: (count) => `Alle ${count} Bohrungen liegen außerhalb ihrer Grenzmaße.`,
-      'too-close': (count) => `Alle ${count} Bohrungen sind zu knapp für ein Urteil.`,
-      inside: (count) => `Alle ${count} Bohrungen liegen innerhalb ihrer Grenzmaße.`,
+      out: (count) => `Alle ${count} Bohrungen liegen außerhalb ihrer Grenzen.`,
+      'too-close': (count) => `Bei allen ${count} Bohrungen ist es zu knapp für ein Urteil.`,
+      inside: (count) => `Alle ${count} Bohrungen liegen innerhalb ihrer Grenzen.`,
       none: (count) => `Von den ${count} Bohrungen ist noch keine beurteilt.`,
     },
     some: {
-      out: (names) =>
-        `${boresOf(names)} ${names.length === 1 ? 'liegt außerhalb ihrer' : 'liegen außerhalb ihrer'} Grenzmaße.`,
+      out: (names) => `${boresOf(names)} ${names.length === 1 ? 'liegt' : 'liegen'} außerhalb ihrer Grenzen.`,
       'too-close': (names) =>
-        `${boresOf(names)} ${names.length === 1 ? 'ist' : 'sind'} zu knapp für ein Urteil.`,
+        `Bei ${names.length === 1 ? '' : 'den '}${bores(names)} ist es zu knapp für ein Urteil.`,
       inside: (names) => `${boresOf(names)} ${names.length === 1 ? 'liegt' : 'liegen'} innerhalb.`,
       none: (names) => `${boresOf(names)} ${names.length === 1 ? 'ist' : 'sind'} noch nicht beurteilt.`,
     },
@@ -35,6 +34,10 @@ export const block: Texts<typeof english> = {
 }
 
 function boresOf(names: readonly string[]): string {
+  return `${names.length === 1 ? '' : 'Die '}${bores(names)}`
+}
+
+function bores(names: readonly string[]): string {
   const last = names[names.length - 1] ?? ''
-  return names.length === 1 ? `Bohrung ${last}` : `Die Bohrungen ${names.slice(0, -1).join(', ')} und ${last}`
+  return names.length === 1 ? `Bohrung ${last}` : `Bohrungen ${names.slice(0, -1).join(', ')} und ${last}`
 }

@@ -41,7 +41,7 @@ export const crossedStudy: Texts<typeof english> = {
   heads: { part: 'Streuung', deviation: 'Standardabweichung', between: 'liegt zwischen', share: 'Anteil' },
   rows: {
     gauge: 'das Messgerät: Wiederholungen durch eine Person',
-    people: 'die Personen: eine liest größer ab als eine andere',
+    people: 'die Personen: eine liest größere Werte ab als eine andere',
     peopleByPart: 'Personen je Teil: nicht an jedem Teil gleich',
     gaugeAndPeople: 'Messgerät und Personen zusammen',
     parts: 'die Teile',
@@ -53,9 +53,9 @@ export const crossedStudy: Texts<typeof english> = {
   doubt:
     'Jede liegt in 95 von 100 solchen Vergleichen in ihrem Intervall, nach der Varianzanalyse; wenige Personen lassen das der Personen weit. Anteile beziehen sich auf die Standardabweichung aller Ablesungen: Quadriert ergeben die von Messgerät und Personen zusammen und die der Teile das Ganze.',
   pooled: (chance) =>
-    `Ob eine Person größer abliest als eine andere, hängt nicht vom Teil ab, soweit sich das hier zeigt: So viel käme in ${chance} solcher Vergleiche auch durch Zufall zustande. Ab 25 % wird das zum Messgerät gezählt.`,
+    `Ob eine Person größere Werte abliest als eine andere, hängt nicht vom Teil ab, soweit sich das hier zeigt: So viel käme in ${chance} solcher Vergleiche auch durch Zufall zustande. Ab 25 % wird das zum Messgerät gezählt.`,
   apart: (chance) =>
-    `Ob eine Person größer abliest als eine andere, hängt vom Teil ab: So viel käme in ${chance} solcher Vergleiche auch durch Zufall zustande. Unter 25 % steht das für sich.`,
+    `Ob eine Person größere Werte abliest als eine andere, hängt vom Teil ab: So viel käme in ${chance} solcher Vergleiche auch durch Zufall zustande. Unter 25 % steht das für sich.`,
   underOne: 'weniger als 1 %',
   tells: (count, low, high) =>
     `In diesen Händen unterscheidet das Messgerät ${count} Größen solcher Teile (von ${low} bis ${high}, nach den Enden der Intervalle). Üblicherweise werden fünf oder mehr verlangt.`,

@@ -149,9 +149,9 @@ export const findings: Texts<typeof english> = {
     manual:
       'Das Werkstatthandbuch für diesen Motor hat das letzte Wort, und was den Ausschlag gibt, sollte sich eine Fachkraft für Motoreninstandsetzung ansehen.',
     surface:
-      'Zahlen allein entscheiden nicht: Eine Riefe oder ein Grat, an dem der Fingernagel hängen bleibt, Löcher im Ringlauf oder ein Riss können eine maßhaltige Bohrung unbrauchbar machen.',
+      'Zahlen allein entscheiden nicht: Ein Kratzer oder ein Grat, an dem der Fingernagel hängen bleibt, Narben im Ringlauf oder ein Riss können eine maßhaltige Bohrung unbrauchbar machen.',
     surfacePlated:
-      'Zahlen allein entscheiden nicht: Blankes Aluminium, Abblättern, eine Riefe, an der der Fingernagel hängen bleibt, oder Löcher im Ringlauf können eine maßhaltige Bohrung unbrauchbar machen.',
+      'Zahlen allein entscheiden nicht: Blankes Aluminium, Abplatzungen, ein Kratzer, an dem der Fingernagel hängen bleibt, oder Narben im Ringlauf können eine maßhaltige Bohrung unbrauchbar machen.',
     warm: 'Messen Sie nie ein Teil, das vom Lauf, vom Waschen oder vom Honen noch warm ist.',
     walls: {
       'plated-aluminium':

@@ -23,12 +23,12 @@ export const firstPage: Texts<typeof english> = {
       A: {
         name: 'Ein gebrauchter Zweitaktzylinder neben einem neuen',
         shows:
-          'Innerhalb der Verschleißgrenze; die Unrundheit ist zu knapp für ein Urteil. Wegen der Schlitze lässt sich ein Teil der Wand nicht messen.',
+          'Innerhalb der Verschleißgrenze; bei der Unrundheit ist es zu knapp für ein Urteil. Wegen der Schlitze lässt sich ein Teil der Wand nicht messen.',
       },
       B: {
         name: 'Ein Vierzylinderblock aus Grauguss',
         shows:
-          'Vier Bohrungen, eine Einstellung des Messgeräts. Die dritte liegt über dem Grenzwert der Konizität, die vierte ist zu knapp für ein Urteil.',
+          'Vier Bohrungen, eine Einstellung des Messgeräts. Die dritte liegt über dem Grenzwert der Konizität, bei der vierten ist es zu knapp für ein Urteil.',
       },
       'B-as-typed': {
         name: 'Derselbe Block, wie er eingegeben wurde',

@@ -47,10 +47,10 @@ export const gaugeCheck: Texts<typeof english> = {
       'one-limit': (margin) =>
         `Das beantwortet, ob sie innerhalb des Grenzmaßes liegt, außer bei Ablesungen, die näher als ${margin} daran liegen: Die bleiben zu knapp für ein Urteil.`,
       nothing:
-        'Es sind keine Grenzmaße eingetragen, also gibt es noch keine Frage, die es beantworten könnte.',
+        'Es sind keine Grenzmaße eingetragen, es gibt also noch keine Frage, die es beantworten könnte.',
     },
     notUsed:
-      'Keine Bohrung dieses Motors wurde damit gemessen, also gibt es noch keine Frage, die es beantworten könnte.',
+      'Keine Bohrung dieses Motors wurde damit gemessen, es gibt also noch keine Frage, die es beantworten könnte.',
     use: (deviation, freedom) => `${deviation} und ${freedomGiven(freedom)} für dieses Messgerät nehmen`,
     inUse:
       'Das sind jetzt die eigenen Zahlen des Messgeräts. Eine Messung mit genügend eigenen Wiederholungen richtet sich stattdessen nach diesen.',

@@ -45,7 +45,7 @@ export const growth: Texts<typeof english> = {
     },
     check: {
       name: 'Nächste Prüfung',
-      by: (hours) => `bis ${hours} Betriebsstunden`,
+      by: (hours) => `spätestens bei ${hours} Betriebsstunden`,
       after: (hours) => `nach weiteren ${hours} h`,
       why: {
         'half-way': 'die Hälfte des Weges bis zum frühesten Zeitpunkt',

@@ -64,7 +64,7 @@ export const hours: Texts<typeof english> = {
         'Der Zuwachs tritt nicht aus seiner Unsicherheit hervor, also ist nur der früheste Zeitpunkt genannt.',
       changed:
         'Eine einzige Verschleißrate passt nicht zu allen Messungen: Beide Geraden sind gezeichnet, und die frühere Grenze zählt.',
-      check: (hours) => `Nächste Prüfung bis ${hours} h.`,
+      check: (hours) => `Nächste Prüfung spätestens bei ${hours} h.`,
       key: 'Scheiben: Ablesungen; Balken: ihr ± U (95 %). Schattierung: wo die Gerade liegen kann, nach jeder Seite für sich in 19 von 20 Fällen.',
       ahead: 'Nach der letzten Messung gestrichelt: wenn sie so weiter verschleißt wie bisher.',
       alone: 'Aus einer einzigen Messung gezeichnet: das Einlaufen liegt mit darin.',

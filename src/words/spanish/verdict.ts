@@ -79,7 +79,7 @@ export const verdict: Texts<typeof english> = {
       `Por sí solo, ${place} está fuera, con estas lecturas ${chances}. La más extrema de ${stations} lecturas suele ser solo la de peor suerte, así que demostrarlo del cilindro pide más.`,
     sure: {
       inside: (place, chances) =>
-        `Lo más cerca de estar fuera es ${place}: con estas lecturas está dentro ${chances}.`,
+        `Lo más cerca de estar fuera está en ${place}: con estas lecturas está dentro ${chances}.`,
       above: (place, chances) => `En ${place}, con estas lecturas, está por encima ${chances}.`,
       below: (place, chances) => `En ${place}, con estas lecturas, está por debajo ${chances}.`,
     },

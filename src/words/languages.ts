@@ -21,6 +21,12 @@ export const languages: readonly [Language, ...Language[]] = [
     isReviewed: true,
     load: async () => (await import('./german')).german,
   },
+  {
+    code: 'es',
+    name: 'Español',
+    isReviewed: false,
+    load: async () => (await import('./spanish')).spanish,
+  },
 ]
 
 /** The language of a code; undefined where there is none. */

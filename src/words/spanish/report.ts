@@ -25,8 +25,8 @@ export const report: Texts<typeof english> = {
   inspect: {
     usage: [
       'Uso: npm run inspect -- ARCHIVO [--json] [--language CÓDIGO]',
-      'o:   npm run inspect -- TABLA.csv --spec TRABAJO [--json]',
-      'o:   npm run inspect -- BARRIDO.csv [--diameter 60] [--json]',
+      'o: npm run inspect -- TABLA.csv --spec TRABAJO [--json]',
+      'o: npm run inspect -- BARRIDO.csv [--diameter 60] [--json]',
       '',
       'Imprime lo que demuestran las lecturas de un archivo de trabajo. Con --json, lo',
       'mismo como un objeto JSON: longitudes en mm, ángulos en grados, probabilidades de',
@@ -67,7 +67,7 @@ export const report: Texts<typeof english> = {
   printing: {
     usage: [
       'Uso: npm run report -- ARCHIVO -o INFORME.pdf [--letter]',
-      'o:   npm run report -- ARCHIVO ARCHIVO … -o CARPETA [--letter]',
+      'o: npm run report -- ARCHIVO ARCHIVO … -o CARPETA [--letter]',
       '',
       'Imprime el informe de un archivo de trabajo como PDF, en A4 o en Carta. De varios',
       'archivos, cada uno va a la carpeta con su propio nombre. Hace falta Chromium, y se',

@@ -1,24 +1,21 @@
 import { useFrame } from '@react-three/fiber'
 import { useEffect, useMemo, useRef } from 'react'
 import type { BufferGeometry, Group } from 'three'
-import type { DrawnStation, LimitPair } from '../core/findings'
+import type { DrawnStation } from '../core/findings'
 import type { SurfaceFinding } from '../core/measured'
 import type { PlacedPiston } from '../core/piston/piston-in-bore'
 import type { ScanMark } from '../core/scan/scan-marks'
 import type { WallGrid } from '../core/surface/wall-grid'
-import { surfaceNear } from '../core/surface-findings/surface-place'
+import { discsOf, judgedLimits, ringsOf, scarsOf } from './bore-geometry'
 import type { BorePaint } from './bore-paint'
-import { limitStrokes, pointerStrokes } from './bore-strokes'
-import { type BandLimit, doubtBandGeometry } from './doubt-band-geometry'
+import { pointerStrokes } from './bore-strokes'
+import { doubtBandGeometry } from './doubt-band-geometry'
 import { deviationAt } from './grid-reading'
 import { pistonGeometry, pistonStrokes } from './piston-geometry'
 import type { PointedPlace } from './pointed-place'
-import { contactsOf } from './proven-marks'
-import { scanMarkStrokes } from './scan-mark-strokes'
 import { shellGeometry } from './shell-geometry'
 import { type Disc, stationGeometry } from './station-geometry'
 import { type BorePlace, strokeGeometry } from './stroke-geometry'
-import { surfaceStrokes } from './surface-strokes'
 import { type PaintedBore, useBorePaint, useFreedWhenLost } from './use-bore-paint'
 import type { WallGeometries } from './wall-geometries'
 import { provenGeometry } from './wall-geometry'
@@ -161,44 +158,8 @@ function useFreed(geometry: BufferGeometry): BufferGeometry {
   return geometry
 }
 
-function judgedLimits(pair: LimitPair | undefined): readonly BandLimit[] {
-  const min = pair?.minMm !== undefined && pair.kind !== 'wear' ? [0 as const] : []
-  const max = pair?.maxMm !== undefined ? [1 as const] : []
-  return [...min, ...max]
-}
-
-function ringsOf(grid: WallGrid, pair: LimitPair | undefined, stations: readonly DrawnStation[]) {
-  const levelsMm = [...new Set(stations.map((station) => station.depthMm))]
-  return strokeGeometry(limitStrokes({ middleMm: grid.middleMm, lengthMm: grid.lengthMm, pair, levelsMm }))
-}
-
-/** Marks of a scan and surface findings as lines, those pointed at stronger. */
-function scarsOf(
-  grid: WallGrid,
-  surface: readonly SurfaceFinding[],
-  scanMarks: readonly ScanMark[] = [],
-  pointed: PointedPlace | undefined,
-) {
-  const lit = pointed ? surfaceNear(surface, pointed, grid.lengthMm) : []
-  const litMarks = pointed ? surfaceNear(scanMarks, pointed, grid.lengthMm) : []
-  return strokeGeometry([
-    ...scanMarkStrokes(grid, scanMarks, litMarks),
-    ...surfaceStrokes(grid, surface, lit),
-  ])
-}
-
 function ringsRound(contacts: readonly BorePlace[]): readonly Disc[] {
   return contacts.map((contact) => ({ ...contact, shape: 'ring' }))
-}
-
-function discsOf(grid: WallGrid, stations: readonly DrawnStation[]): readonly Disc[] {
-  return stations.flatMap((station) =>
-    contactsOf(station).map((contact) => ({
-      ...contact,
-      deviationUm: (station.diameterMm - grid.middleMm) * 1000,
-      shape: station.counted ? 'disc' : 'hollow',
-    })),
-  )
 }
 
 function squaresAt(grid: WallGrid, next: PointedPlace | undefined): readonly Disc[] {

@@ -1,15 +1,6 @@
-import { flushSync } from 'react-dom'
-import { createRoot } from 'react-dom/client'
-import { HoursChart } from '../charts/HoursChart'
-import { ProfileChart } from '../charts/ProfileChart'
-import { SectionChart } from '../charts/SectionChart'
 import { type SvgNode, svgText } from '../charts/svg-file'
-import { UnrolledMap } from '../charts/UnrolledMap'
-import type { BoreFinding, Place } from '../core/findings'
-import type { Bore } from '../core/measured'
-import type { HoursCourse, HoursCourses } from '../core/outlook/hours-course'
+import type { Place } from '../core/findings'
 import { isoStep } from '../core/surface/exaggeration'
-import type { WallGrid } from '../core/surface/wall-grid'
 import { wrap } from '../formats/plain-text'
 import { hoursCoursesOf } from '../job/hours-courses-of'
 import { jobStore } from '../job/job-store'
@@ -17,7 +8,6 @@ import type { Job } from '../job/schema'
 import { exaggerationOfJob, findingOf, gridOfBore, surveyOf } from '../job/selectors'
 import type { ChartToSave } from '../pages/bench/chart-to-save'
 import { courseAt } from '../pages/bench/course-at'
-import { wallPaint } from '../scene/wall-palette'
 import { session } from '../session/session'
 import { boreHeading, surveySentence } from '../words/findings-page'
 import { hoursSentences } from '../words/hours'
@@ -26,34 +16,11 @@ import { profileSentences } from '../words/profile'
 import { sectionSentences } from '../words/section'
 import { words } from '../words/words'
 import { download } from './download'
-import { drawnNode } from './drawn-node'
+import { type DrawnHours, type DrawnView, drawnApart, letter, sizes } from './drawn-apart'
 import { fileName } from './file-name'
 import { paperHand } from './send-hand'
 
-/** A view of the bore on the bench, ready to be drawn and told of. */
-interface Drawn {
-  readonly job: Job
-  readonly bore: Bore
-  readonly finding: BoreFinding
-  readonly grid: WallGrid
-  readonly exaggeration: number
-  readonly chart: ChartToSave
-  readonly hours: DrawnHours | undefined
-}
-
-interface DrawnHours {
-  readonly courses: HoursCourses
-  readonly course: HoursCourse
-}
-
-const sizes = {
-  map: { width: 720, height: 320 },
-  section: { width: 560, height: 460 },
-  profile: { width: 640, height: 420 },
-  hours: { width: 640, height: 400 },
-}
 const edge = 24
-const letter = 6.2
 
 /** Saves a flat view as an .svg file by itself, on white paper with its caption; its name, or undefined if it failed. */
 export async function saveChart(chart: ChartToSave): Promise<string | undefined> {
@@ -72,7 +39,7 @@ export async function saveChart(chart: ChartToSave): Promise<string | undefined>
   return name
 }
 
-function drawnOf(chart: ChartToSave): Drawn | undefined {
+function drawnOf(chart: ChartToSave): DrawnView | undefined {
   const { job } = jobStore.getState()
   const { boreId, surveyId, exaggeration = exaggerationOfJob(job) } = session.getState()
   const bore = job.bores.find(({ id }) => id === boreId) ?? job.bores[0]
@@ -90,84 +57,7 @@ function hoursOf(job: Job, boreId: string, station: Place | undefined): DrawnHou
   return course && typeof courses !== 'string' ? { courses, course } : undefined
 }
 
-/** The view drawn where nobody sees it, in the colours of paper, whatever the page looks like. */
-function drawnApart(drawn: Drawn): SvgNode | undefined {
-  const place = document.createElement('div')
-  place.className = 'drawn-apart'
-  place.setAttribute('aria-hidden', 'true')
-  document.body.append(place)
-  const root = createRoot(place)
-  flushSync(() => root.render(<View {...drawn} />))
-  const svg = place.querySelector('svg')
-  const node = svg ? drawnNode(svg) : undefined
-  root.unmount()
-  place.remove()
-  return node
-}
-
-function View({ bore, finding, grid, exaggeration, chart, hours }: Drawn) {
-  const { pair } = finding
-  const survey = surveyOf(bore, finding.surveyId)
-  const size = sizes[chart.chart]
-  const common = {
-    grid,
-    paint: wallPaint(grid, pair, 'light'),
-    pointed: undefined,
-    onPoint: () => undefined,
-    ...size,
-  }
-  const levelsMm = survey?.levelsMm ?? []
-  switch (chart.chart) {
-    case 'map':
-      return (
-        <UnrolledMap
-          {...common}
-          lengthMm={finding.drawnLengthMm}
-          levelsMm={levelsMm}
-          ports={bore.ports}
-          stations={finding.stations}
-          surface={finding.surface}
-          pair={pair}
-        />
-      )
-    case 'section':
-      return (
-        <SectionChart
-          {...common}
-          finding={finding}
-          ports={bore.ports}
-          depthMm={chart.depthMm}
-          exaggeration={exaggeration}
-          letter={letter}
-        />
-      )
-    case 'profile':
-      return (
-        <ProfileChart
-          {...common}
-          {...chart.axis}
-          finding={finding}
-          bore={bore}
-          levelsMm={levelsMm}
-          axesDegrees={survey?.axesDegrees ?? []}
-          letter={letter}
-        />
-      )
-    case 'hours':
-      return hours ? (
-        <HoursChart
-          {...hours}
-          bore={bore}
-          pointed={undefined}
-          onPoint={() => undefined}
-          letter={letter}
-          {...size}
-        />
-      ) : null
-  }
-}
-
-function onPaper(drawn: Drawn, picture: SvgNode): SvgNode {
+function onPaper(drawn: DrawnView, picture: SvgNode): SvgNode {
   const { job, bore, finding, chart } = drawn
   const { width, height } = sizes[chart.chart]
   const name = job.name.trim() === '' ? words.app.untitled : job.name
@@ -214,7 +104,7 @@ function onPaper(drawn: Drawn, picture: SvgNode): SvgNode {
   }
 }
 
-function titleOf({ exaggeration, chart, hours }: Drawn): string {
+function titleOf({ exaggeration, chart, hours }: DrawnView): string {
   const said = words.savedChart
   if (hours) return `${words.hours.title(placeText(hours.course.place))}. ${said.hours}`
   const factor = words.picture.exaggerationIs(plain(exaggeration, exaggeration < 10 ? 1 : 0))
@@ -223,7 +113,7 @@ function titleOf({ exaggeration, chart, hours }: Drawn): string {
   return `${words.profile.title(degrees(chart.axis.axisDegrees))}. ${said.across}`
 }
 
-function footOf(drawn: Drawn): string[] {
+function footOf(drawn: DrawnView): string[] {
   const { bore, finding, grid, chart, hours } = drawn
   const said = words.savedChart
   const least = grid.deviationsUm.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY)

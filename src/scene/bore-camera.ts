@@ -120,6 +120,11 @@ export class BoreCamera {
     element.style.touchAction = oneFingerTurns ? 'none' : 'pan-x pan-y'
   }
 
+  /** The wheel comes nearer, or scrolls the page. */
+  setWheelZooms(zooms: boolean): void {
+    this.#controls.mouseButtons.wheel = zooms ? CameraControls.ACTION.DOLLY : CameraControls.ACTION.NONE
+  }
+
   /** What a fitted view must hold. */
   setExtent(bores: readonly Extent[]): void {
     this.#bores = bores
@@ -150,6 +155,20 @@ export class BoreCamera {
   /** The whole bore along a line of sight, at once. */
   lookAlong(aim: Aim): void {
     this.#goTo(aim, false)
+  }
+
+  /** Goes where another eye is going. */
+  follow(camera: BoreCamera, eased: boolean): void {
+    const other = camera.#controls
+    const end = other.getSpherical(new Spherical(), true)
+    const target = other.getTarget(new Vector3(), true)
+    const shift = other.getFocalOffset(new Vector3(), true)
+    const transition = this.#eases(eased)
+    void this.#controls.rotateTo(end.theta, end.phi, transition)
+    void this.#controls.setTarget(target.x, target.y, target.z, transition)
+    void this.#controls.setFocalOffset(shift.x, shift.y, shift.z, transition)
+    void this.#controls.dollyTo(end.radius, transition)
+    this.#around.invalidate()
   }
 
   /** The whole bore from where the eye is. */

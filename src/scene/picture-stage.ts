@@ -1,12 +1,10 @@
 import { createRoot, type ReconcilerRoot, type RootStore } from '@react-three/fiber'
 import type { ReactNode } from 'react'
 import { WebGLRenderer } from 'three'
+import { cameraStart } from './camera-start'
 
 /** Why the picture cannot be seen, or that it can be seen again. */
 export type Trouble = 'no-webgl' | 'context-lost' | 'restored'
-
-/** Where every camera starts from. */
-export const cameraStart = { fov: 16, near: 1, far: 2000, position: [0, 150, -400] } as const
 
 /** A canvas with its own tree of things to draw; frames only on demand. */
 export interface PictureStage {

@@ -1,5 +1,5 @@
 import react from '@vitejs/plugin-react'
-import type { Plugin } from 'vite'
+import { build, type Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
 import { contentSecurityPolicy } from './src/cli/response-headers.mjs'
 
@@ -103,12 +103,44 @@ function fetchedAtOnce(): Plugin {
   }
 }
 
+/**
+ * `import text from './part.ts?alone'` gives the text of a script that needs nothing else: that part with all it
+ * imports, built by itself. It goes into pages that are handed over, which load nothing.
+ */
+function scriptsAlone(): Plugin {
+  const ending = '?alone'
+  return {
+    name: 'scripts-alone',
+    enforce: 'pre',
+    async load(id) {
+      if (!id.endsWith(ending)) return undefined
+      const built = await build({
+        configFile: false,
+        logLevel: 'warn',
+        build: {
+          write: false,
+          target: 'es2022',
+          modulePreload: false,
+          copyPublicDir: false,
+          rolldownOptions: { input: id.slice(0, -ending.length), output: { format: 'iife' } },
+        },
+      })
+      const parts = [built].flat().flatMap((one) => ('output' in one ? one.output : []))
+      const [script, ...others] = parts
+      if (script?.type !== 'chunk' || others.length > 0)
+        this.error(`${id}: expected one script, got ${parts.map(({ fileName }) => fileName).join(', ')}`)
+      return `export default ${JSON.stringify(script.code)}`
+    },
+  }
+}
+
 export default defineConfig({
   base: './',
   plugins: [
     react(),
     withoutShadersOfThree(),
     fetchedAtOnce(),
+    scriptsAlone(),
     {
       name: 'content-security-policy',
       apply: 'build',

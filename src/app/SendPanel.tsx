@@ -13,6 +13,7 @@ import { Dialog } from './Dialog'
 import { nameOr } from './desk'
 import { download } from './download'
 import { fileName } from './file-name'
+import { HandOver } from './HandOver'
 import { ModelToPrint } from './ModelToPrint'
 import { SendTables } from './SendTables'
 import { type DrawnToSend, pictureToSend } from './send-picture'
@@ -66,6 +67,7 @@ export function SendPanel({ onClose }: { readonly onClose: () => void }) {
           <div className="send-ways">{buttons(['copy-text', 'save-text'])}</div>
         </section>
       </div>
+      <HandOver job={job} onSaid={setSaid} />
       <SendTables job={job} onSaved={(name) => setSaid(words.send.done.saved(name))} />
     </Dialog>
   )

@@ -26,12 +26,13 @@ const glyph = { width: 28, height: 16, gap: 10 }
 const entryGap = 5
 const partGap = 14
 const key = { width: 14, height: 96, lineHeight: 16, gap: 8, newMax: true }
-const scaleHeight = 58
+/** Height that the scale takes, units. */
+export const scaleHeight = 58
 const longestBar = 120
 
-/** Height that a legend takes in a column of this width. */
-export function legendHeight(pen: Pen, legend: Legend, width: number): number {
-  const scale = legend.exaggeration === undefined ? 0 : scaleHeight + partGap
+/** Height that a legend takes in a column of this width; the scale may stand elsewhere. */
+export function legendHeight(pen: Pen, legend: Legend, width: number, hasScale = true): number {
+  const scale = hasScale && legend.exaggeration !== undefined ? scaleHeight + partGap : 0
   return scale + key.height + key.lineHeight + partGap + marksHeight(entriesOf(pen, legend, width))
 }
 
@@ -60,7 +61,8 @@ export function drawLegend(pen: Pen, box: Box, legend: Legend, pixelsPerMm: numb
   pen.restore()
 }
 
-function drawScale(pen: Pen, x: number, y: number, exaggeration: number, pixelsPerMm: number): void {
+/** How much the form is exaggerated, and how long a change of the diameter is drawn. */
+export function drawScale(pen: Pen, x: number, y: number, exaggeration: number, pixelsPerMm: number): void {
   const { micrometres, lengthPx } = scaleBar(exaggeration, pixelsPerMm, longestBar)
   pen.fillStyle = paperHand.ink
   pen.fillText(pictureLabels.formDrawn(exaggeration), x, y + lineHeight / 2)

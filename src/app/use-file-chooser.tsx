@@ -3,7 +3,7 @@ import { words } from '../words/words'
 import { openFile } from './open-file'
 
 const tables = '.csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain'
-const accepted = { file: `.json,application/json,${tables}`, table: tables } as const
+const accepted = { file: `.json,application/json,.html,text/html,${tables}`, table: tables } as const
 
 /** The system's way to choose a job file or a table: the field to be put on the page, and what shows it. */
 export function useFileChooser(kind: keyof typeof accepted = 'file'): {

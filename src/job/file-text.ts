@@ -1,4 +1,5 @@
 import type { FileKind, Flaw } from '../core/problem'
+import { jobInPage } from './job-in-page'
 
 /** Larger files are not read: a job of 64 bores with 1000 readings each takes a tenth of it. */
 export const largestFileBytes = 20_000_000
@@ -7,7 +8,7 @@ export type FileText =
   | { readonly ok: true; readonly text: string }
   | { readonly ok: false; readonly flaw: Flaw; readonly line?: number }
 
-/** The text of a file that should hold JSON in UTF-8, or what it is instead. */
+/** The text of a file that should hold JSON in UTF-8, by itself or in a page that was handed over; or what it is instead. */
 export function fileText(file: string | Uint8Array, mostBytes: number = largestFileBytes): FileText {
   const bytes = file.length
   if (bytes > mostBytes) {
@@ -17,6 +18,8 @@ export function fileText(file: string | Uint8Array, mostBytes: number = largestF
   if (!decoded.ok) return decoded
   const text = decoded.text.replace(/^\uFEFF/, '')
   if (text.trim() === '') return { ok: false, flaw: { code: 'file-empty' } }
+  const handedOver = jobInPage(text)
+  if (handedOver !== undefined) return { ok: true, text: handedOver }
   const kind = kindOfText(text)
   if (kind) return { ok: false, flaw: { code: 'other-kind-of-file', kind } }
   return { ok: true, text }

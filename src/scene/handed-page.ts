@@ -2,8 +2,6 @@ import type { HandedWall } from './handed-wall'
 
 /** What a page that is handed over calls the parts that others look for in it. */
 export const handedPage = {
-  /** The job, as the text of its file. */
-  job: 'borewall-job',
   /** The walls that can be turned, as `packedWalls` writes them. */
   walls: 'borewall-walls',
   /** Of an element that holds the still picture of a wall: its number among them, and what turns together. */

@@ -27,6 +27,8 @@ export interface StillBore {
   readonly aim: Aim | Exclude<PictureAim['name'], 'free'>
   readonly labels: PictureLabels
   readonly hand: LabelHand
+  /** Boxes at the corners that nothing may be drawn under. */
+  readonly corners?: readonly Box[]
 }
 
 /** Room for the names of front and rear, and for the depths on the left. */
@@ -63,7 +65,8 @@ export async function drawStillBore(
         pen.drawImage(canvas, box.x, box.y, box.width, box.height)
         pen.save()
         pen.translate(box.x, box.y)
-        drawLabels(pen, boreLabels({ ...bore, isoStepUm: isoStepOf(bore.grid) }), view, bore.hand)
+        const labels = boreLabels({ ...bore, isoStepUm: isoStepOf(bore.grid) })
+        drawLabels(pen, labels, view, bore.hand, bore.corners)
         pen.restore()
         resolve({ pixelsPerMm: view.pixelsPerMm })
       })
@@ -93,7 +96,7 @@ function shotOf(element: HTMLElement, bore: StillBore, onDrawn: (view: PictureVi
     oneFingerTurns: true,
     element,
     margins: () => margins,
-    corners: () => [],
+    corners: () => bore.corners ?? [],
     onMoved: () => undefined,
     onCamera(camera: BoreCamera | undefined) {
       eye = camera

@@ -1,5 +1,5 @@
 import type { PictureView } from './picture-view'
-import { LabelRoom } from './place-labels'
+import { type Box, LabelRoom } from './place-labels'
 import { type Label, type LabelKind, type SizedLabel, stands } from './stand-labels'
 
 /** How labels are written on paper: family and colours of the page they stand on. */
@@ -33,6 +33,7 @@ export function drawLabels(
   labels: readonly Label[],
   view: PictureView,
   hand: LabelHand,
+  taken: readonly Box[] = [],
 ): void {
   const sized = labels.map((label) => {
     const { px, padding } = styleOf(label.kind)
@@ -44,7 +45,7 @@ export function drawLabels(
   pen.textAlign = 'center'
   pen.lineJoin = 'round'
   const room = new LabelRoom()
-  room.clear(view.width, view.height, [])
+  room.clear(view.width, view.height, taken)
   for (const one of sized) if (stands(one, view, room)) drawLabel(pen, one, room, hand)
   pen.restore()
 }

@@ -2,10 +2,11 @@ import { useEffect, useMemo } from 'react'
 import { useStore } from 'zustand'
 import type { BoreFinding, Findings } from '../../core/findings'
 import type { Bore } from '../../core/measured'
-import { type Compared, comparedOf } from '../../job/compared'
+import { comparedOf } from '../../job/compared'
 import { jobStore } from '../../job/job-store'
 import type { Job } from '../../job/schema'
 import { exaggerationOfJob, findingsOf } from '../../job/selectors'
+import { besideTold, toldBores } from '../../job/told-bores'
 import { showing, showStep } from '../../session/showing'
 import { ownerTalk } from '../../words/owner'
 import type { OwnerStep } from '../../words/owner-step'
@@ -34,7 +35,7 @@ export function useTalk(isFlat: boolean): Talk {
   const job = useStore(jobStore, (state) => state.job)
   const boreId = useSession((state) => state.boreId)
   const asked = useStore(showing, (state) => state.step)
-  const bores = useMemo(() => toldOf(job), [job])
+  const bores = useMemo(() => toldBores(job), [job])
   const bore = bores.find(({ id }) => id === boreId) ?? bores[0]
   const findings = findingsOf(job)
   const finding = findings.bores.find((one) => one.boreId === bore?.id)
@@ -66,23 +67,9 @@ export function useTalk(isFlat: boolean): Talk {
   }
 }
 
-function toldOf({ bores }: Job): readonly Bore[] {
-  const own = bores.filter(({ role }) => role === 'of-this-engine')
-  return own.length > 0 ? own : bores
-}
-
 function wallsOf(job: Job, finding: BoreFinding): Pick<Talk, 'wall' | 'besideIt'> {
   const all = comparedOf(job)
   const used = all.find((one) => one.finding === finding)
-  const other = used && besideOf(all, used)
+  const other = used && besideTold(all, used)
   return { wall: used && surveyWall(job, used), besideIt: other && surveyWall(job, other) }
-}
-
-/** A bore for comparison, else the same bore as it was when new. */
-function besideOf(all: readonly Compared[], used: Compared): Compared | undefined {
-  const others = all.filter((one) => one !== used)
-  return (
-    others.find(({ bore }) => bore.role === 'for-comparison') ??
-    others.find(({ bore, survey }) => bore === used.bore && survey.hoursRun === 0)
-  )
 }

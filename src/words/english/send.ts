@@ -28,6 +28,13 @@ export const send = {
       copiedPicture: 'Picture copied',
       saved: (name: string) => `Saved as ${name}, where this browser puts its downloads`,
     },
+    handOver: {
+      title: 'One file for the owner',
+      lead: 'A page that opens in any browser, without a network: what it means in plain words, the picture to turn, every figure and reading. Borewall opens it again as a job.',
+      make: 'Save the file for the owner',
+      making: 'Making the file…',
+      failed: 'The file could not be made in this browser. Save the text and the picture instead.',
+    },
     cancelled: 'Closed without sharing anything',
     failed: {
       share: 'The system did not take it to share. Save the text and the picture, and send the files.',

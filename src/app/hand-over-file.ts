@@ -1,0 +1,125 @@
+import { htmlBlocks, text } from '../formats/html-blocks'
+import { element, type HtmlNode } from '../formats/html-text'
+import { jobInPageId } from '../job/job-in-page'
+import type { Job } from '../job/schema'
+import { findingsOf } from '../job/selectors'
+import { writeJob } from '../job/write-job'
+import { handedPage, packedWalls } from '../scene/handed-page'
+import { handedTexts } from '../scene/handed-texts'
+import { gridOfHanded, handedGrid, handedWall } from '../scene/handed-wall'
+import { dayText } from '../words/day-text'
+import { findingsPage } from '../words/findings-page'
+import { handOverWords } from '../words/hand-over-words'
+import { words } from '../words/words'
+import { fileName, dayText as isoDay } from './file-name'
+import { boresToHand, type ShownWall, type ToldBore } from './hand-over-bores'
+import { drawingsOf } from './hand-over-drawings'
+import { photographsPart } from './hand-over-photographs'
+import { stillOf } from './hand-over-pictures'
+import { readingsPart } from './hand-over-readings'
+import { handOverStyle } from './hand-over-style'
+import { type PicturedBore, type PicturedWall, toldPart } from './hand-over-told'
+import { pictureLabels } from './picture-labels'
+import { standalonePage } from './standalone-page'
+
+/**
+ * The job as one page that needs nothing else. `whole`: with the photographs and scans that a file takes along.
+ * `script`: what turns the walls in it.
+ */
+export async function handOverFile(whole: Job, script: string, day: Date): Promise<File> {
+  const told = await picturedBores(boresToHand(whole))
+  const walls = told.flatMap(({ pictured }) => pictured)
+  const page = await standalonePage({
+    language: handOverWords.language,
+    title: titleOf(whole),
+    generator: words.app.name,
+    style: handOverStyle,
+    body: bodyOf(whole, told, day),
+    kept: {
+      [jobInPageId]: writeJob(withoutPictures(whole)),
+      [handedPage.walls]: await packedWalls(walls.map(({ wall }) => wallToHand(wall))),
+    },
+    script,
+  })
+  const name = fileName(whole.name, day, words.file.defaultName, 'html')
+  return new File([page], name, { type: 'text/html' })
+}
+
+/** One picture after the other: each takes graphics of its own. */
+async function picturedBores(bores: readonly ToldBore[]): Promise<readonly PicturedBore[]> {
+  const told: PicturedBore[] = []
+  let number = 0
+  for (const bore of bores) {
+    const pictured: PicturedWall[] = []
+    for (const wall of [bore.wall, bore.besideIt]) {
+      if (!wall) continue
+      pictured.push({ wall, still: await stillOf(wall), number })
+      number += 1
+    }
+    told.push({ ...bore, pictured })
+  }
+  return told
+}
+
+function bodyOf(job: Job, told: readonly PicturedBore[], day: Date): readonly HtmlNode[] {
+  const said = handOverWords
+  const drawings = told.flatMap((bore, index) => {
+    const drawn = drawingsOf(job, bore, index)
+    if (drawn.length === 0) return []
+    return [element('section', { class: 'drawings' }, text('h2', said.parts.drawings(bore.title)), ...drawn)]
+  })
+  return [
+    headOf(job, day),
+    element(
+      'main',
+      {},
+      ...told.map(toldPart),
+      ...drawings,
+      ...photographsPart(job, told),
+      element(
+        'section',
+        { class: 'figures' },
+        text('h2', said.parts.figures),
+        ...htmlBlocks(findingsPage(job, findingsOf(job)), 3),
+      ),
+      readingsPart(job),
+    ),
+    element('footer', {}, text('p', said.back(words.app.name)), text('p', words.cautions.manual)),
+  ]
+}
+
+function headOf(job: Job, day: Date): HtmlNode {
+  const said = handOverWords
+  const lines = [job.machine, job.customer === undefined ? undefined : said.customer(job.customer)]
+  return element(
+    'header',
+    {},
+    ...(job.invented ? [text('p', words.report.invented, 'invented')] : []),
+    text('h1', titleOf(job)),
+    ...lines.flatMap((line) => (line === undefined || line.trim() === '' ? [] : [text('p', line)])),
+    text('p', `${said.made(words.app.name, dayText(isoDay(day)))} ${said.whole}`, 'soft'),
+  )
+}
+
+function titleOf({ name }: Job): string {
+  return name.trim() === '' ? words.app.untitled : name
+}
+
+/** The photographs are on the page already: who opens it as a job finds them there. */
+function withoutPictures({ photographs: _, ...job }: Job): Job {
+  return job
+}
+
+/** Labels are written for the wall as the page will have it, rounded as it is. */
+function wallToHand(wall: ShownWall) {
+  const { finding, bore, exaggeration } = wall
+  const { stations, surface, pair } = finding
+  const grid = gridOfHanded(handedGrid(wall.mapGrid))
+  const texts = handedTexts(
+    words.picture.describe(wall.title, pictureLabels.formDrawn(exaggeration)),
+    pictureLabels,
+    { grid, stations, surface, pair, exaggeration },
+    handOverWords.turning,
+  )
+  return handedWall({ grid, ports: bore.ports, stations, surface, pair, exaggeration, texts })
+}

@@ -1,5 +1,6 @@
 import { htmlBlocks, text } from '../formats/html-blocks'
 import { element, type HtmlNode } from '../formats/html-text'
+import { inspectedScans } from '../job/inspected-scans'
 import { jobInPageId } from '../job/job-in-page'
 import type { Job } from '../job/schema'
 import { findingsOf } from '../job/selectors'
@@ -10,6 +11,7 @@ import { gridOfHanded, handedGrid, handedWall } from '../scene/handed-wall'
 import { dayText } from '../words/day-text'
 import { findingsPage } from '../words/findings-page'
 import { handOverWords } from '../words/hand-over-words'
+import { scanPassages } from '../words/scan-passages'
 import { words } from '../words/words'
 import { fileName, dayText as isoDay } from './file-name'
 import { boresToHand, type ShownWall, type ToldBore } from './hand-over-bores'
@@ -80,7 +82,7 @@ function bodyOf(job: Job, told: readonly PicturedBore[], day: Date): readonly Ht
         'section',
         { class: 'figures' },
         text('h2', said.parts.figures),
-        ...htmlBlocks(findingsPage(job, findingsOf(job)), 3),
+        ...htmlBlocks([...findingsPage(job, findingsOf(job)), ...scanPassages(inspectedScans(job))], 3),
       ),
       readingsPart(job),
     ),

@@ -8,6 +8,7 @@ import { pairingOf } from '../core/piston/pairing'
 import { ringGapsOf } from '../core/ring/ring-gaps'
 import { budgetAtLargest } from '../core/uncertainty/budget'
 import { distributionOf } from '../core/uncertainty/distribution-of'
+import { inspectedScans } from '../job/inspected-scans'
 import type { Job } from '../job/schema'
 import { blockDecisionTexts } from '../words/block-decision'
 import { blunderText } from '../words/blunders'
@@ -23,7 +24,7 @@ import {
   settleSentence,
   verdictSentence,
 } from '../words/verdict'
-import { inspectedScans, scanEntries } from './inspect-scans'
+import { scanEntries } from './inspect-scans'
 
 /**
  * The findings of a job as one object for other programs. Lengths are mm, angles degrees, probabilities 0

@@ -1,8 +1,9 @@
 import type { Findings } from '../core/findings'
 import { layOut } from '../formats/plain-text'
+import { inspectedScans } from '../job/inspected-scans'
 import type { Job } from '../job/schema'
 import { findingsPage } from '../words/findings-page'
-import { inspectedScans, scanPassages } from './inspect-scans'
+import { scanPassages } from '../words/scan-passages'
 
 /** The findings of a job as a page of text, at most 78 columns wide. */
 export function inspectText(job: Job, findings: Findings): string {

@@ -24,12 +24,6 @@ export function shownScan(
   return scans.findLast(({ tieSurveyId }) => !hasWall || tieSurveyId === survey.id)
 }
 
-/** The scan to compare one with that says whether it was taken before or after cleaning: the last of the others. */
-export function otherOfCleaning({ scans = [] }: Bore, { cleaning }: Scan): Scan | undefined {
-  if (cleaning === undefined) return undefined
-  return scans.findLast((other) => other.cleaning !== undefined && other.cleaning !== cleaning)
-}
-
 /** Roughly the bore that a scan is of, mm: its limits or readings, else what the gauge is set to. */
 export function nearDiameterOf(job: Job, bore: Bore, survey: Survey): number {
   const setUp = job.setUps.find(({ id }) => id === survey.setUpId)

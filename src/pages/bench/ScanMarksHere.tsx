@@ -1,7 +1,7 @@
 import { lazy, Suspense, useMemo } from 'react'
 import { useStore } from 'zustand'
 import { cleanedMarks } from '../../core/scan/cleaned-marks'
-import { otherOfCleaning } from '../../job/shown-scan'
+import { otherOfCleaning } from '../../core/scan/inspected-scan'
 import { type FittedScan, scanView } from '../../session/scan-view'
 import { scanName } from '../../words/scans'
 import type { CleanedScans } from './ScanMarksPanel'

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { inspectedScans, scanEntries, scanPassages } from '../../../src/cli/inspect-scans'
+import { scanEntries } from '../../../src/cli/inspect-scans'
 import { withoutScans } from '../../../src/job/embedded-scans'
+import { inspectedScans } from '../../../src/job/inspected-scans'
 import { scanBytes, scanOfBytes } from '../../../src/job/scan-bytes'
 import type { Job } from '../../../src/job/schema'
+import { scanPassages } from '../../../src/words/scan-passages'
 import { scenario } from './scenario'
 
 /** The invented cylinder with a second scan, taken after the smears at 50° and 310° came off and left a groove at 50°. */

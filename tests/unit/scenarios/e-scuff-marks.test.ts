@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { inspectedScans } from '../../../src/cli/inspect-scans'
 import type { ScanMark } from '../../../src/core/scan/scan-marks'
+import { inspectedScans } from '../../../src/job/inspected-scans'
 import { scenario } from './scenario'
 
 /** As they were invented: where each smear is deepest, how deep, and where its scores run. */

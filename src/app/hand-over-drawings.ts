@@ -9,6 +9,7 @@ import { sectionSentences } from '../words/section'
 import { words } from '../words/words'
 import { drawnApart, sizes } from './drawn-apart'
 import type { ToldBore } from './hand-over-bores'
+import { shortPath } from './short-path'
 
 /**
  * The flat views of a bore as figures: the wall unrolled, and section and profile where it is widest. `number`: of the
@@ -53,22 +54,23 @@ function drawing(
   if (!node) return []
   const { width, height } = sizes[chart.chart]
   const svg: HtmlNode = {
-    ...namedApart(node, `${chart.chart}-${number}`),
+    ...keptShort(node, `${chart.chart}-${number}`),
     attributes: { viewBox: `0 0 ${width} ${height}`, role: 'img', 'aria-label': caption },
   }
   return [element('figure', { class: `drawing ${chart.chart}` }, svg, text('figcaption', caption))]
 }
 
-/** A drawing whose clips have names of their own on a page with others. */
-function namedApart(node: HtmlNode, name: string): HtmlNode {
-  const { id, 'clip-path': clip } = node.attributes
+/** A drawing in few letters, whose clips have names of their own on a page with others. */
+function keptShort(node: HtmlNode, name: string): HtmlNode {
+  const { id, d, 'clip-path': clip } = node.attributes
   return {
     ...node,
     attributes: {
       ...node.attributes,
+      ...(d === undefined ? {} : { d: shortPath(String(d)) }),
       ...(id === undefined ? {} : { id: `${name}-${id}` }),
       ...(clip === undefined ? {} : { 'clip-path': String(clip).replace('url(#', `url(#${name}-`) }),
     },
-    children: node.children.map((child) => (typeof child === 'string' ? child : namedApart(child, name))),
+    children: node.children.map((child) => (typeof child === 'string' ? child : keptShort(child, name))),
   }
 }

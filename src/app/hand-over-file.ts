@@ -32,7 +32,7 @@ export async function handOverFile(whole: Job, script: string, day: Date): Promi
   const told = await picturedBores(boresToHand(whole))
   const walls = told.flatMap(({ pictured }) => pictured)
   const page = await standalonePage({
-    language: handOverWords.language,
+    language: words.language.locale,
     title: titleOf(whole),
     generator: words.app.name,
     style: handOverStyle,
@@ -49,13 +49,14 @@ export async function handOverFile(whole: Job, script: string, day: Date): Promi
 
 /** One picture after the other: each takes graphics of its own. */
 async function picturedBores(bores: readonly ToldBore[]): Promise<readonly PicturedBore[]> {
+  const all = bores.flatMap(({ wall, besideIt }) => [wall, besideIt]).filter((wall) => wall !== undefined)
   const told: PicturedBore[] = []
   let number = 0
   for (const bore of bores) {
     const pictured: PicturedWall[] = []
     for (const wall of [bore.wall, bore.besideIt]) {
       if (!wall) continue
-      pictured.push({ wall, still: await stillOf(wall), number })
+      pictured.push({ wall, still: await stillOf(wall, all.length), number })
       number += 1
     }
     told.push({ ...bore, pictured })
@@ -82,7 +83,10 @@ function bodyOf(job: Job, told: readonly PicturedBore[], day: Date): readonly Ht
         'section',
         { class: 'figures' },
         text('h2', said.parts.figures),
-        ...htmlBlocks([...findingsPage(job, findingsOf(job)), ...scanPassages(inspectedScans(job))], 3),
+        ...htmlBlocks(
+          [...findingsPage(withoutHead(job), findingsOf(job)), ...scanPassages(inspectedScans(job))],
+          3,
+        ),
       ),
       readingsPart(job),
     ),
@@ -105,6 +109,11 @@ function headOf(job: Job, day: Date): HtmlNode {
 
 function titleOf({ name }: Job): string {
   return name.trim() === '' ? words.app.untitled : name
+}
+
+/** Its name, machine and that it is invented stand at the head of the page. */
+function withoutHead({ machine: _, invented: __, ...job }: Job): Job {
+  return job
 }
 
 /** The photographs are on the page already: who opens it as a job finds them there. */

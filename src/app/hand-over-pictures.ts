@@ -3,7 +3,7 @@ import { isoStepOf } from '../scene/iso-step-of'
 import { legendMarks } from '../scene/legend-marks'
 import type { ShownWall } from './hand-over-bores'
 import { pictureLabels } from './picture-labels'
-import { paperHand } from './send-hand'
+import { paperHand, setType, typeLoaded } from './send-hand'
 import { drawLegend, drawScale, type Legend, legendHeight, markText, scaleHeight } from './send-legend'
 
 /** A picture that a page holds in itself. */
@@ -15,14 +15,17 @@ export interface HeldPicture {
 
 const size = { width: 640, height: 480 }
 const legendWidth = 220
-/** Device pixels for one unit of the layout. */
-const ratio = 2
+/** Device pixels that all pictures of a file may have together, and for one unit of the layout at least and at most. */
+const pixelsOfAll = 1.6e6
+const ratios = { least: 1, most: 2, legend: 1.5 }
 const room = 12
 
-/** The wall as it stands, with its labels and its scale; undefined without WebGL 2. */
-export async function stillOf(wall: ShownWall): Promise<HeldPicture | undefined> {
-  const paper = paperOf(size)
+/** The wall as it stands, one of so many, with its labels and its scale; undefined without WebGL 2. */
+export async function stillOf(wall: ShownWall, ofAll: number): Promise<HeldPicture | undefined> {
+  const ratio = ratioFor(ofAll)
+  const paper = paperOf(size, ratio)
   if (!paper) return undefined
+  await typeLoaded()
   const { drawStillBore } = await import('../scene/still-bore')
   const drawn = await drawStillBore(paper.pen, { x: 0, y: 0, ...size }, ratio, {
     grid: wall.grid,
@@ -37,6 +40,8 @@ export async function stillOf(wall: ShownWall): Promise<HeldPicture | undefined>
     corners: [{ x: 0, y: 0, width: 150, height: scaleHeight + room }],
   })
   if (!drawn) return undefined
+  setType(paper.pen, 13)
+  paper.pen.textBaseline = 'middle'
   drawScale(paper.pen, room, room / 2, wall.exaggeration, drawn.pixelsPerMm)
   return heldPicture(paper.canvas, size)
 }
@@ -60,10 +65,18 @@ export function legendOf(
   return { picture: heldPicture(paper.canvas, { width: legendWidth, height }), text }
 }
 
-function paperOf({ width, height }: { readonly width: number; readonly height: number }) {
+function ratioFor(pictures: number): number {
+  const fitting = Math.sqrt(pixelsOfAll / (pictures * size.width * size.height))
+  return Math.min(ratios.most, Math.max(ratios.least, fitting))
+}
+
+function paperOf(
+  { width, height }: { readonly width: number; readonly height: number },
+  ratio: number = ratios.legend,
+) {
   const canvas = document.createElement('canvas')
-  canvas.width = width * ratio
-  canvas.height = height * ratio
+  canvas.width = Math.round(width * ratio)
+  canvas.height = Math.round(height * ratio)
   const pen = canvas.getContext('2d')
   if (!pen) return undefined
   pen.scale(ratio, ratio)
@@ -77,5 +90,5 @@ function heldPicture(
   canvas: HTMLCanvasElement,
   { width, height }: { readonly width: number; readonly height: number },
 ): HeldPicture {
-  return { address: canvas.toDataURL('image/webp', 0.9), width, height }
+  return { address: canvas.toDataURL('image/webp', 0.8), width, height }
 }

@@ -1,19 +1,21 @@
-import type { Bore, Measured, Reading, Survey } from '../core/measured'
+import type { Bore, Reading, Survey } from '../core/measured'
 import { tableOf, text } from '../formats/html-blocks'
 import { element, type HtmlNode } from '../formats/html-text'
-import { surveySentence } from '../words/findings-page'
 import { handOverWords } from '../words/hand-over-words'
 import { degrees, depth, plain } from '../words/numbers'
+import { boreFacts, type ReportedJob } from '../words/paper-facts'
 import { words } from '../words/words'
 
-/** As many as an instrument shows: ten-thousandths of an inch are 2.54 µm. */
-const decimals = { size: 5, dial: 2 }
+/** As an instrument shows, in mm or µm: a ten-thousandth of an inch is 2.54 µm. */
+const mostDecimals = 5
 
 /** Every reading of every survey as it was written down, a table for each. */
-export function readingsPart({ bores }: Measured): HtmlNode {
+export function readingsPart(job: ReportedJob): HtmlNode {
   const said = handOverWords
-  const tables = bores.flatMap((bore) =>
-    bore.surveys.filter(({ readings }) => readings.length > 0).flatMap((survey) => surveyPart(bore, survey)),
+  const tables = job.bores.flatMap((bore) =>
+    bore.surveys
+      .filter(({ readings }) => readings.length > 0)
+      .flatMap((survey) => surveyPart(job, bore, survey)),
   )
   return element(
     'section',
@@ -24,29 +26,51 @@ export function readingsPart({ bores }: Measured): HtmlNode {
   )
 }
 
-function surveyPart(bore: Bore, survey: Survey): HtmlNode[] {
+function surveyPart(job: ReportedJob, bore: Bore, survey: Survey): HtmlNode[] {
   const said = handOverWords.readings
   const { report } = words
   const name = bore.role === 'for-comparison' ? report.comparison(bore.name) : report.bore(bore.name)
   const axes = [...survey.axesDegrees].sort((a, b) => a - b)
   const levels = [...survey.levelsMm].sort((a, b) => a - b)
   const byPlace = new Map(survey.readings.map((one) => [`${one.depthMm} ${one.axisDegrees}`, one]))
+  const decimals = decimalsOf(survey)
   const isDial = survey.readings.some(({ dialUm }) => dialUm !== undefined)
   return [
     text('h3', name),
-    text('p', `${surveySentence(survey)} ${isDial ? said.dial : said.sizes}.`, 'soft'),
+    element(
+      'dl',
+      { class: 'facts' },
+      ...boreFacts(job, bore, survey).flatMap(({ label, value }) => [text('dt', label), text('dd', value)]),
+    ),
+    text('p', `${isDial ? said.dial : said.sizes}.`, 'soft'),
     tableOf(
       [said.depth, ...axes.map(degrees)],
-      levels.map((level) => [depth(level), ...axes.map((axis) => figures(byPlace.get(`${level} ${axis}`)))]),
+      levels.map((level) => [
+        depth(level),
+        ...axes.map((axis) => figures(byPlace.get(`${level} ${axis}`), decimals)),
+      ]),
     ),
   ]
 }
 
-function figures(reading: Reading | undefined): string {
-  const { sizesMm, dialUm } = reading ?? {}
-  const written = [
-    ...(sizesMm ?? []).map((value) => plain(value, decimals.size)),
-    ...(dialUm ?? []).map((value) => plain(value, decimals.dial)),
-  ]
+function figures({ sizesMm, dialUm }: Partial<Reading> = {}, decimals: number): string {
+  const written = (sizesMm ?? dialUm ?? []).map((value) => withDecimals(value, decimals))
   return written.length === 0 ? handOverWords.readings.none : written.join('\n')
+}
+
+/** As many decimals for all as the one that was written down most finely has. */
+function decimalsOf({ readings }: Survey): number {
+  const all = readings.flatMap(({ sizesMm, dialUm }) => sizesMm ?? dialUm ?? [])
+  return Math.max(0, ...all.map((value) => fractionOf(plain(value, mostDecimals)).length))
+}
+
+function withDecimals(value: number, decimals: number): string {
+  const text = plain(value, mostDecimals)
+  const missing = decimals - fractionOf(text).length
+  const mark = missing === decimals && decimals > 0 ? words.language.decimalMark : ''
+  return `${text}${mark}${'0'.repeat(missing)}`
+}
+
+function fractionOf(text: string): string {
+  return text.split(words.language.decimalMark)[1] ?? ''
 }

@@ -4,6 +4,7 @@ import { handedPage } from '../scene/handed-page'
 import { surveySentence } from '../words/findings-page'
 import { handOverWords } from '../words/hand-over-words'
 import type { OwnerStep } from '../words/owner-step'
+import { unbroken } from '../words/unbroken'
 import { verdictSentence } from '../words/verdict'
 import type { ShownWall, ToldBore } from './hand-over-bores'
 import { type HeldPicture, legendOf } from './hand-over-pictures'
@@ -36,7 +37,7 @@ export function toldPart(told: PicturedBore, group: number): HtmlNode {
       ? [
           element(
             'div',
-            { class: others.length > 0 ? 'pictures two' : 'pictures' },
+            { class: others.length > 0 ? `${handedPage.pictures} two` : handedPage.pictures },
             pictureOf(own, group, said.now(title), said.alt(title, verdict)),
             ...others.map((one) =>
               pictureOf(one, group, said.beside(one.wall.title), said.altBeside(one.wall.title)),
@@ -53,12 +54,8 @@ function pictureOf({ still, number }: PicturedWall, group: number, caption: stri
   const place = { [handedPage.wall]: number, [handedPage.group]: group }
   return element(
     'figure',
-    { class: 'bore-figure' },
-    element(
-      'div',
-      { class: still ? 'bore-place' : 'bore-place is-empty', ...place },
-      ...(still ? [pictureNode(still, alt)] : []),
-    ),
+    { class: still ? 'bore-figure' : `bore-figure ${handedPage.empty}` },
+    element('div', { class: 'bore-place', ...place }, ...(still ? [pictureNode(still, alt)] : [])),
     text('figcaption', caption),
   )
 }
@@ -85,7 +82,7 @@ function stepPart({ heading, sentence, beside }: OwnerStep): HtmlNode {
     'li',
     {},
     text('h3', heading),
-    text('p', sentence, 'sentence'),
-    ...(beside.length > 0 ? [listOf(beside)] : []),
+    text('p', unbroken(sentence), 'sentence'),
+    ...(beside.length > 0 ? [listOf(beside.map(unbroken))] : []),
   )
 }

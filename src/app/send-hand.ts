@@ -15,6 +15,11 @@ export const paperHand = {
   unmeasured: paperPalette.wallPaper,
 } as const
 
+/** A canvas writes in whatever type is there: the page's own must have come. */
+export async function typeLoaded(): Promise<void> {
+  await document.fonts.load(`400 14px ${paperHand.fontFamily}`)
+}
+
 export type Pen = CanvasRenderingContext2D
 
 export interface Box {

@@ -11,7 +11,7 @@ import { wallPaint } from '../scene/wall-palette'
 import { session } from '../session/session'
 import { pictureLabels } from './picture-labels'
 import { captionOf } from './send-caption'
-import { paperHand } from './send-hand'
+import { paperHand, typeLoaded } from './send-hand'
 import { drawLegend, type Legend } from './send-legend'
 import { layOutPaper, type Paper, paperRatios } from './send-paper'
 import { shownPicture } from './shown-picture'
@@ -117,11 +117,6 @@ function legendOf(
     isoStepUm,
     exaggeration,
   }
-}
-
-/** A canvas writes in whatever type is there: the page's own must have come. */
-async function typeLoaded(): Promise<void> {
-  await document.fonts.load(`400 14px ${paperHand.fontFamily}`)
 }
 
 function pngOf(canvas: HTMLCanvasElement): Promise<Blob | undefined> {

@@ -7,6 +7,10 @@ export const handedPage = {
   /** Of an element that holds the still picture of a wall: its number among them, and what turns together. */
   wall: 'data-wall',
   group: 'data-group',
+  /** The class of what holds the pictures that turn together. */
+  pictures: 'pictures',
+  /** The class of a figure without a still picture, which stays hidden where nothing can be turned. */
+  empty: 'is-empty',
 } as const
 
 /** Walls as one short text: JSON, gzip (RFC 1952), base64. */

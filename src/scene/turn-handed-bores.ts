@@ -42,7 +42,7 @@ class TurnedPicture {
       return
     }
     this.#place.classList.add('is-turning')
-    if (this.#together[0] === this) this.#place.after(this.#buttons)
+    if (this.#together[0] === this) this.#place.closest(`.${handedPage.pictures}`)?.append(this.#buttons)
     this.#bore.camera.setWheelZooms(document.activeElement === this.#frame)
     this.#letFingers()
   }
@@ -104,6 +104,7 @@ class TurnedPicture {
 
 /** Turns each wall of the page while it is in view. */
 async function turnBores(): Promise<void> {
+  if (!document.createElement('canvas').getContext('webgl2')) return
   const packed = document.getElementById(handedPage.walls)
   if (!(packed instanceof HTMLTemplateElement)) return
   const walls = await unpackedWalls(packed.content.textContent ?? '')
@@ -115,6 +116,7 @@ async function turnBores(): Promise<void> {
     const together = groups.get(group) ?? []
     groups.set(group, together)
     if (!wall) continue
+    place.parentElement?.classList.remove(handedPage.empty)
     const picture = new TurnedPicture(place, wall, together)
     together.push(picture)
     pictures.set(place, picture)

@@ -1,4 +1,4 @@
-import { Mesh, PerspectiveCamera, Points, Scene, WebGLRenderer } from 'three'
+import { type BufferGeometry, PerspectiveCamera, type RawShaderMaterial } from 'three'
 import { rampSpan } from '../core/surface/ramp-span'
 import type { WallGrid } from '../core/surface/wall-grid'
 import { BoreCamera } from './bore-camera'
@@ -6,6 +6,7 @@ import { boreExtent } from './bore-extent'
 import { discsOf, judgedLimits, ringsOf, scarsOf } from './bore-geometry'
 import { boreLabels } from './bore-labels'
 import { BorePaint } from './bore-paint'
+import { BoreRenderer, type DrawnPart } from './bore-renderer'
 import { cameraStart } from './camera-start'
 import { doubtBandGeometry } from './doubt-band-geometry'
 import { labelsOfTexts } from './handed-texts'
@@ -56,8 +57,10 @@ export class TurningBore {
   readonly camera: BoreCamera
   readonly #frame: HTMLElement
   readonly #wall: HandedWall
-  readonly #renderer: WebGLRenderer
-  readonly #scene = new Scene()
+  readonly #canvas: HTMLCanvasElement
+  readonly #renderer: BoreRenderer
+  readonly #pixelRatio = Math.min(mostPixels, window.devicePixelRatio)
+  readonly #parts: readonly DrawnPart[]
   readonly #eye = new PerspectiveCamera(cameraStart.fov, 1, cameraStart.near, cameraStart.far)
   readonly #paint = new BorePaint()
   readonly #view = new PictureView()
@@ -87,8 +90,8 @@ export class TurningBore {
     this.#labels = labelsOfTexts(wall.texts)
     const { host, ...elements } = elementsIn(frame, wall.texts.formDrawn)
     host.append(canvas)
-    this.#renderer = new WebGLRenderer({ canvas, context, antialias: true, alpha: true })
-    this.#renderer.setPixelRatio(Math.min(mostPixels, window.devicePixelRatio))
+    this.#canvas = canvas
+    this.#renderer = new BoreRenderer(context)
     this.#overlay = new PictureOverlay({ frame, ...elements })
     this.#eye.position.set(...cameraStart.position)
     this.camera = new BoreCamera(this.#eye, frame, {
@@ -97,7 +100,7 @@ export class TurningBore {
       onMoved: around.onMoved,
       invalidate: () => this.invalidate(),
     })
-    this.#draw(grid)
+    this.#parts = this.#partsOf(grid)
     this.#overlay.setLabels(
       boreLabels({ ...wall, grid, pair: wall.pair, isoStepUm: isoStepOf(grid), labels: this.#labels }),
     )
@@ -122,18 +125,14 @@ export class TurningBore {
     if (this.#asked !== undefined) cancelAnimationFrame(this.#asked)
     this.#resized.disconnect()
     this.camera.dispose()
-    this.#paint.dispose()
-    this.#scene.traverse((part) => {
-      if (part instanceof Mesh || part instanceof Points) part.geometry.dispose()
-    })
     this.#renderer.dispose()
-    this.#renderer.forceContextLoss()
     this.#frame.replaceChildren()
   }
 
   #fitInto({ clientWidth, clientHeight }: HTMLElement): void {
     const [width, height] = [Math.max(1, clientWidth), Math.max(1, clientHeight)]
-    this.#renderer.setSize(width, height)
+    this.#canvas.width = Math.round(width * this.#pixelRatio)
+    this.#canvas.height = Math.round(height * this.#pixelRatio)
     this.#eye.aspect = width / height
     this.#eye.updateProjectionMatrix()
     this.camera.resize(width, height)
@@ -148,14 +147,14 @@ export class TurningBore {
     this.#view.see(this.#eye, { width, height }, this.camera.distance)
     this.#view.holdBore(this.#wall.exaggeration, 0)
     this.#paint.shared.viewport.value.set(width, height)
-    this.#paint.shared.pixelRatio.value = this.#renderer.getPixelRatio()
+    this.#paint.shared.pixelRatio.value = this.#pixelRatio
     this.#overlay.follow(this.#view, this.#labels)
-    this.#renderer.render(this.#scene, this.#eye)
+    this.#renderer.render(this.#parts, this.#eye, this.#canvas.width, this.#canvas.height)
     if (more) this.invalidate()
   }
 
   /** The same parts in the same order as the picture of the page. */
-  #draw(grid: WallGrid): void {
+  #partsOf(grid: WallGrid): readonly DrawnPart[] {
     const { ports, pair, stations, surface, exaggeration } = this.#wall
     const paint = this.#paint
     const span = rampSpan(grid.middleMm, pair, grid.deviationsUm)
@@ -172,20 +171,20 @@ export class TurningBore {
     })
     const [columns, rows] = [grid.angles.length, grid.depthsMm.length]
     const { wall, shell, doubtBand, stroke, surface: scars } = paint
-    const parts = [
-      new Mesh(wallGeometry(columns, rows), wall.far),
-      ...(pair?.maxMm === undefined ? [] : [new Mesh(shellGeometry(), shell.material)]),
-      new Mesh(doubtBandGeometry(columns, judgedLimits(pair)), doubtBand.material),
-      new Mesh(glassGeometry(columns, rows), wall.near),
-      new Mesh(provenGeometry(grid), wall.patches),
-      ...(surface.length === 0 ? [] : [new Mesh(scarsOf(grid, surface, [], undefined), scars.material)]),
-      new Mesh(ringsOf(grid, pair, stations), stroke.material),
-      new Points(stationGeometry(discsOf(grid, stations)), paint.stations.material),
+    const part = (geometry: BufferGeometry, material: RawShaderMaterial, isPoints = false): DrawnPart => ({
+      geometry,
+      material,
+      isPoints,
+    })
+    return [
+      part(wallGeometry(columns, rows), wall.far),
+      ...(pair?.maxMm === undefined ? [] : [part(shellGeometry(), shell.material)]),
+      part(doubtBandGeometry(columns, judgedLimits(pair)), doubtBand.material),
+      part(glassGeometry(columns, rows), wall.near),
+      part(provenGeometry(grid), wall.patches),
+      ...(surface.length === 0 ? [] : [part(scarsOf(grid, surface, [], undefined), scars.material)]),
+      part(ringsOf(grid, pair, stations), stroke.material),
+      part(stationGeometry(discsOf(grid, stations)), paint.stations.material, true),
     ]
-    for (const [order, part] of parts.entries()) {
-      part.frustumCulled = false
-      part.renderOrder = order
-      this.#scene.add(part)
-    }
   }
 }

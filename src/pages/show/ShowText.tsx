@@ -1,6 +1,7 @@
 import { findingRows, type Row } from '../../words/findings'
 import { growthRows } from '../../words/growth-rows'
 import { ownerWords } from '../../words/owner-words'
+import { unbroken } from '../../words/unbroken'
 import type { Talk } from './use-talk'
 
 /** What is told now: one sentence in large type, what goes with it, and the figures behind it on a press. */
@@ -25,11 +26,6 @@ export function ShowText({ talk }: { readonly talk: Talk }) {
       </div>
     </section>
   )
-}
-
-/** Figures keep their unit and their ± on the line that they stand on. */
-function unbroken(text: string): string {
-  return text.replace(/(\d) (?=(?:%|µm|mm|h)(?!\p{L}))/gu, '$1\u00a0').replace(/ ?± /g, '\u00a0±\u00a0')
 }
 
 function Figures({ talk: { job, findings, finding, step } }: { readonly talk: Talk }) {

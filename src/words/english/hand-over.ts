@@ -1,14 +1,11 @@
 /** The page that is handed over as a file: what stands on it beside sentences and figures that the app has elsewhere. */
 export const handOver = {
-  /** Of these texts, as BCP 47 names it. */
-  language: 'en',
   /** Beneath the title. */
   whole: 'This file is complete. It needs no network, and it sends nothing anywhere.',
   made: (app: string, day: string) => `Made with ${app} on ${day}.`,
   back: (app: string) =>
     `${app} opens this file as it opens a job: choose it, or drop it on the page. All readings are in it.`,
   customer: (customer: string) => `For ${customer}`,
-  contents: 'In this file',
   parts: {
     drawings: (bore: string) => `${bore}: the drawings`,
     figures: 'The figures',

@@ -31,6 +31,14 @@ export const send: Texts<typeof english> = {
       copiedPicture: 'Bild kopiert',
       saved: (name) => `Gespeichert als ${name}, dort, wo dieser Browser seine Downloads ablegt`,
     },
+    handOver: {
+      title: 'Eine Datei für den Eigentümer',
+      lead: 'Eine Seite, die sich in jedem Browser ohne Netz öffnet: was es heißt, in einfachen Worten, das Bild zum Drehen, alle Zahlen und Ablesungen. Borewall öffnet sie wieder als Auftrag.',
+      make: 'Datei für den Eigentümer speichern',
+      making: 'Die Datei wird erstellt …',
+      failed:
+        'Die Datei ließ sich in diesem Browser nicht erstellen. Speichern Sie stattdessen Text und Bild.',
+    },
     cancelled: 'Geschlossen, ohne etwas zu teilen',
     failed: {
       share:

@@ -1,6 +1,7 @@
 import { en } from '../../../src/words/en'
 import { crossedStudy } from '../../../src/words/english/crossed-study'
 import { decision } from '../../../src/words/english/decision'
+import { handOver } from '../../../src/words/english/hand-over'
 import { owner } from '../../../src/words/english/owner'
 import { paper } from '../../../src/words/english/paper'
 import { piston } from '../../../src/words/english/piston'
@@ -17,6 +18,7 @@ export const english: LanguageTable = {
   words: en,
   crossedStudy,
   decision,
+  handOver,
   owner,
   paper,
   piston,

@@ -13,6 +13,7 @@ import { findings } from './german/findings'
 import { firstPage } from './german/first-page'
 import { gaugeCheck } from './german/gauge-check'
 import { growth } from './german/growth'
+import { handOver } from './german/hand-over'
 import { hours } from './german/hours'
 import { instruments } from './german/instruments'
 import { keeping } from './german/keeping'
@@ -91,6 +92,7 @@ export const german: LanguageTable = {
   },
   crossedStudy,
   decision,
+  handOver,
   owner,
   paper,
   piston,

@@ -14,6 +14,7 @@ import { findings } from './spanish/findings'
 import { firstPage } from './spanish/first-page'
 import { gaugeCheck } from './spanish/gauge-check'
 import { growth } from './spanish/growth'
+import { handOver } from './spanish/hand-over'
 import { hours } from './spanish/hours'
 import { instruments } from './spanish/instruments'
 import { keeping } from './spanish/keeping'
@@ -91,6 +92,7 @@ export const spanish: LanguageTable = {
   },
   crossedStudy,
   decision,
+  handOver,
   owner,
   paper,
   piston,

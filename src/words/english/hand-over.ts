@@ -17,7 +17,6 @@ export const handOver = {
     beside: (other: string) => `To compare with: ${other}`,
     alt: (bore: string, verdict: string) => `Picture of the wall. ${bore}: ${verdict}`,
     altBeside: (other: string) => `Picture of the wall. ${other}`,
-    alike: 'Both are drawn the same number of times too large.',
     marks: 'What the colours and marks mean',
   },
   turning: {

@@ -31,6 +31,14 @@ export const send: Texts<typeof english> = {
       copiedPicture: 'Image copiée',
       saved: (name) => `Enregistré sous le nom ${name}, là où ce navigateur met ses téléchargements`,
     },
+    handOver: {
+      title: 'Un fichier pour le propriétaire',
+      lead: 'Une page qui s’ouvre dans tout navigateur, sans réseau : ce que cela veut dire en mots simples, l’image à tourner, tous les chiffres et lectures. Borewall la rouvre comme un travail.',
+      make: 'Enregistrer le fichier pour le propriétaire',
+      making: 'Le fichier se prépare…',
+      failed:
+        'Le fichier n’a pas pu être fait dans ce navigateur. Enregistrez le texte et l’image à la place.',
+    },
     cancelled: 'Fermé sans rien partager',
     failed: {
       share:

@@ -19,7 +19,6 @@ export const handOver: Texts<typeof english> = {
     beside: (other) => `Zum Vergleich: ${other}`,
     alt: (bore, verdict) => `Bild der Wand. ${bore}: ${verdict}`,
     altBeside: (other) => `Bild der Wand. ${other}`,
-    alike: 'Beide sind gleich stark übertrieben gezeichnet.',
     marks: 'Was Farben und Zeichen bedeuten',
   },
   turning: {

@@ -30,6 +30,13 @@ export const send: Texts<typeof english> = {
       copiedPicture: 'Imagen copiada',
       saved: (name) => `Guardado como ${name}, donde este navegador pone sus descargas`,
     },
+    handOver: {
+      title: 'Un archivo para el dueño',
+      lead: 'Una página que se abre en cualquier navegador, sin red: lo que significa en palabras sencillas, la imagen para girar, todas las cifras y lecturas. Borewall la vuelve a abrir como trabajo.',
+      make: 'Guardar el archivo para el dueño',
+      making: 'Haciendo el archivo…',
+      failed: 'El archivo no se pudo hacer en este navegador. Guarde el texto y la imagen en su lugar.',
+    },
     cancelled: 'Cerrado sin compartir nada',
     failed: {
       share: 'El sistema no lo aceptó para compartir. Guarde el texto y la imagen, y envíe los archivos.',

@@ -1,0 +1,48 @@
+import type { handOver as english } from '../english/hand-over'
+import type { Texts } from '../texts'
+
+/** The page that is handed over as a file, in French. */
+export const handOver: Texts<typeof english> = {
+  whole: 'Ce fichier est complet. Il n’a besoin d’aucun réseau et n’envoie rien nulle part.',
+  made: (app, day) => `Fait avec ${app} le ${day}.`,
+  back: (app) =>
+    `${app} ouvre ce fichier comme un travail : choisissez-le ou déposez-le sur la page. Toutes les lectures y sont.`,
+  customer: (customer) => `Pour ${customer}`,
+  parts: {
+    drawings: (bore) => `${bore} : les dessins`,
+    figures: 'Les chiffres',
+    readings: 'Les lectures telles qu’elles ont été notées',
+    photographs: 'Photos de la paroi',
+  },
+  pictures: {
+    now: (bore) => `${bore}, dans son état actuel`,
+    beside: (other) => `Pour comparer : ${other}`,
+    alt: (bore, verdict) => `Image de la paroi. ${bore} : ${verdict}`,
+    altBeside: (other) => `Image de la paroi. ${other}`,
+    marks: 'Ce que veulent dire les couleurs et les signes',
+  },
+  turning: {
+    turnLeft: 'Tourner à gauche',
+    turnRight: 'Tourner à droite',
+    closer: 'Plus près',
+    further: 'Plus loin',
+    above: 'D’en haut',
+    whole: 'De face',
+    byFinger: 'Tourner d’un doigt',
+    fingerDone: 'Laisser le doigt faire défiler',
+    keys: 'Faites-la glisser pour la tourner. Les flèches la tournent, plus et moins rapprochent et éloignent.',
+  },
+  drawings: {
+    map: 'La paroi déroulée, vue de l’intérieur. L’angle va en largeur, la profondeur vers le bas.',
+    section: (depth, factor) => `En travers de l’alésage à ${depth}. ${factor}.`,
+    profile: (axis) => `Le long de l’alésage sur ${axis}.`,
+  },
+  readings: {
+    lead: 'Chaque lecture telle qu’elle a été notée, avant d’être ramenée à 20 °C.',
+    sizes: 'Cotes en mm',
+    dial: 'Ce que montrait le cadran, µm',
+    none: '–',
+    depth: 'Profondeur',
+  },
+  photograph: (number, finding) => `${number} : ${finding}`,
+}

@@ -10,7 +10,7 @@ export const keyList: Texts<typeof english> = {
         name: 'Überall',
         keys: [
           ['Strg Z', 'Rückgängig'],
-          ['Strg Y oder Umschalt Strg Z', 'Wiederholen'],
+          ['Strg Y oder Umschalt Strg Z', 'Wiederherstellen'],
           ['?', 'Diese Liste'],
           ['eine Zahl, dann Eingabe', 'Die nächste Ablesung, auch von einem Messgerät, das selbst tippt'],
         ],

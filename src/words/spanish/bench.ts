@@ -8,7 +8,7 @@ export const bench: Texts<typeof english> = {
     untitled: 'Trabajo sin nombre',
     nothingLeaves: 'Todo lo que escribe se queda en este equipo.',
     skipToReadings: 'Ir a las lecturas',
-    theme: { light: 'clara', dark: 'oscura', asSystem: 'como este equipo' },
+    theme: { light: 'clara', dark: 'oscura', asSystem: 'automática' },
     themeIs: (theme) => `Página: ${theme}`,
     loading: 'Abriendo…',
     crashed: 'Algo ha fallado en esta página.',

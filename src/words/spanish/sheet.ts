@@ -22,7 +22,7 @@ export const sheet: Texts<typeof english> = {
     stationOutOfReach: (place) => `${place}: ninguna lectura, fuera de alcance`,
     outOfReach: 'fuera de alcance',
     repeats: (count) => `${count} ×`,
-    spread: (microns) => `dispersión ${microns}`,
+    spread: (microns) => `varía ${microns}`,
     blockedBy: (by) => by,
     land: 'sin segmentos',
     addLevel: 'Añadir un nivel',

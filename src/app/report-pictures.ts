@@ -10,8 +10,7 @@ const ratio = 300 / 96
 
 /** The walls that a report has pictures of, each once. */
 export function wallsPictured({ bores, engine }: Report): readonly ReportWall[] {
-  if (engine) return []
-  const walls = bores.flatMap((bore) => [bore, ...(bore.besideIt ? [bore.besideIt] : [])])
+  const walls = bores.flatMap((bore) => [bore, ...(bore.besideIt && !engine ? [bore.besideIt] : [])])
   const byKey = new Map(walls.map((wall) => [pictureKey(wall.bore.id, wall.survey.id), wall]))
   return [...byKey.values()].filter(({ grid }) => grid !== undefined)
 }

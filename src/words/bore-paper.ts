@@ -13,7 +13,7 @@ import { type PaperTable, paperTable } from './paper-table'
 import { paperWords } from './paper-words'
 import type { PistonRows } from './piston-rows'
 import type { Row } from './row'
-import { surfaceLines, surfaceSentence } from './surface'
+import { surfaceLead, surfaceLines, surfaceSentence } from './surface'
 import {
   aboutSentence,
   leanSentence,
@@ -48,7 +48,7 @@ export interface BorePaper {
   readonly besideDecision: readonly string[]
   readonly table?: PaperTable
   readonly limits: string
-  /** Before the table of stations and after it. */
+  /** Before the table of stations, and after it. */
   readonly reasons: readonly PaperSection[]
   readonly sections: readonly PaperSection[]
 }
@@ -70,24 +70,24 @@ export function borePaper(
   return {
     title: boreHeading(bore, finding),
     facts: boreFacts(job, bore, survey),
-    verdict: verdictSentence(finding),
+    verdict: present(verdictSentence(finding), surfaceLead(finding)).join(' '),
     beside: present(
       leanSentence(finding),
       settleSentence(finding),
       temperatureSentence(finding),
       sureSentence(finding),
       provisionalSentence(finding),
-      aboutSentence(finding),
-      surfaceSentence(finding),
     ),
     ...(texts ? { decision: texts.headline } : {}),
     besideDecision: [...(texts?.beneath ?? []), ...(decided ? surenessOf(decided) : [])],
     ...(table ? { table } : {}),
     limits: limitsLine(job.spec),
-    reasons: reasonSections(finding, texts),
-    sections: [
+    reasons: [
+      ...reasonSections(finding, texts),
       ...rowSections(job, findings, finding, pistons),
       ...surfaceSection(finding),
+    ].filter(({ items }) => items.length > 0),
+    sections: [
       section('unseen', paperWords.titles.unseen, bullets(unseenTexts(finding, bore))),
       section('cautions', paperWords.titles.cautions, bullets(cautionTexts(finding, bore, texts))),
       ...(withNote ? [noteSection(job)] : []),
@@ -107,7 +107,7 @@ function reasonSections({ blunders }: BoreFinding, texts: DecisionTexts | undefi
     section('how', titles.measure, bullets(texts?.how ?? [])),
     section('changes', decisionWords.changesTitle, bullets(texts?.changes ?? [])),
     section('hints', decisionWords.hintsTitle, bullets(texts?.hints ?? [])),
-  ].filter(({ items }) => items.length > 0)
+  ]
 }
 
 function rowSections(
@@ -116,15 +116,14 @@ function rowSections(
   finding: BoreFinding,
   pistons: PistonRows,
 ): PaperSection[] {
-  const { titles } = paperWords
   const rows = paperRows(job, findings, finding, pistons)
-  return (['size', 'wear', 'piston'] as const).map((of) =>
+  return [
     section(
-      of,
-      titles[of],
-      rows[of].map((row): PaperItem => ({ kind: 'row', row })),
+      'rows',
+      words.findings.title,
+      rows.map((row): PaperItem => ({ kind: 'row', row })),
     ),
-  )
+  ]
 }
 
 function surfaceSection(finding: BoreFinding): PaperSection[] {
@@ -136,18 +135,30 @@ function surfaceSection(finding: BoreFinding): PaperSection[] {
       photos: found.photos ?? [],
     }),
   )
-  return [section('surface', paperWords.titles.surface, items)]
+  const sentence = surfaceSentence(finding)
+  const lead: PaperItem[] = sentence === undefined ? [] : [{ kind: 'paragraph', text: sentence }]
+  return [section('surface', paperWords.titles.surface, [...items, ...lead])]
 }
 
 /** What the method or the readings leave open; slips and definitions are for the bench. */
 function unseenTexts(finding: BoreFinding, { scans = [] }: Bore): string[] {
   const notes = noteTexts({ ...finding, unseen: [], ovality: [], taper: [] })
-  return [...notes, ...(scans.length > 0 ? [paperWords.scans(scans.length)] : [])]
+  return [
+    ...present(aboutSentence(finding)),
+    ...notes,
+    ...(scans.length > 0 ? [paperWords.scans(scans.length)] : []),
+  ]
 }
 
-/** Those of the page and those of the decision, each once. */
+/**
+ * Those of the decision, which name who has the last word, and those of the page that it leaves out; how to measure is
+ * for the bench.
+ */
 function cautionTexts(finding: BoreFinding, bore: Bore, texts: DecisionTexts | undefined): string[] {
-  return [...new Set([...(texts?.cautions ?? []), ...cautions(finding, bore)])]
+  const said = words.cautions
+  const ofDecision = texts?.cautions ?? []
+  const isSaid = (text: string) => text === said.warm || (text === said.manual && ofDecision.length > 0)
+  return [...new Set([...ofDecision, ...cautions(finding, bore).filter((text) => !isSaid(text))])]
 }
 
 /** The note of a job, a paragraph for each of its lines; nothing without one. */

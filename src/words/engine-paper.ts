@@ -15,10 +15,12 @@ import { decisionTexts } from './decision'
 import { decidedOf } from './decision-passages'
 import { decisionWords } from './decision-words'
 import { boreHeading } from './findings-page'
+import { growthRows } from './growth-rows'
 import { type Fact, factsOfAll, type ReportedJob } from './paper-facts'
 import { limitsLine } from './paper-limits'
 import { paperWords } from './paper-words'
 import type { PistonRows } from './piston-rows'
+import type { Row } from './row'
 import { surfaceLines } from './surface'
 import { words } from './words'
 
@@ -59,7 +61,7 @@ export function enginePaper(
     verdict: blockSentence(findings) ?? '',
     ...(decision === undefined ? {} : { decision }),
     besideDecision,
-    ...engineTable(job, findings, papers),
+    ...engineTable(job, findings, papers, pistons),
     limits: limitsLine(job.spec),
     reasons: papers.map(({ finding }) => boreSection(job, findings, finding)),
     sections: [
@@ -83,19 +85,36 @@ export function enginePaper(
 
 type Papers = readonly { readonly finding: BoreFinding; readonly paper: BorePaper }[]
 
-function engineTable(job: ReportedJob, findings: Findings, papers: Papers) {
+/** Columns that no bore has a figure for are left out. */
+function engineTable(job: ReportedJob, findings: Findings, papers: Papers, pistons: PistonRows) {
   const { bore, largest, smallest, ovality, taper, standing } = words.block.heads
-  const rows = blockRows(findings).filter(({ boreId }) => papers.some((one) => one.finding.boreId === boreId))
+  const { wear, clearance, decision } = paperWords.table
+  const all = blockRows(findings)
+  const rows = papers.flatMap(({ finding }) => {
+    const row = all.find(({ boreId }) => boreId === finding.boreId)
+    if (!row) return []
+    const growth = growthRows(job, findings, finding).find(({ id }) => id === 'wear:0')
+    const fit = pistons.ofBore(finding).find(({ id }) => id.startsWith('clearance:'))
+    const figures = [row.largest, row.smallest, row.ovality, row.taper, figureOf(growth), figureOf(fit)]
+    return [{ ...row, figures, decision: shortDecision(job, findings, row.boreId) }]
+  })
+  const heads = [largest, smallest, ovality, taper, wear, clearance]
+  const isTold = heads.map((_, column) => rows.some(({ figures }) => figures[column] !== undefined))
+  const told = <Item>(items: readonly Item[]) => items.filter((_, column) => isTold[column])
   return {
-    heads: [bore, largest, smallest, ovality, taper, standing, paperWords.table.decision],
-    rows: rows.map((row) => ({
-      boreId: row.boreId,
-      name: row.name,
-      figures: [row.largest, row.smallest, row.ovality, row.taper],
-      standing: row.standingText,
-      decision: shortDecision(job, findings, row.boreId),
+    heads: [bore, ...told(heads), standing, decision],
+    rows: rows.map(({ boreId, name, figures, standingText, decision: ofBore }) => ({
+      boreId,
+      name,
+      figures: told(figures),
+      standing: standingText,
+      decision: ofBore,
     })),
   }
+}
+
+function figureOf(row: Row | undefined): BlockFigure | undefined {
+  return row && { figure: row.figure, doubt: row.verdictText ?? '' }
 }
 
 function shortDecision(job: ReportedJob, findings: Findings, boreId: string): string {

@@ -54,7 +54,7 @@ function wearRow(wear: Wear, index: number, bore: Bore, { bores }: Pick<Measured
       shrunk.length > 0 ? said.shrunk(shrunk.map(placeText).join('; ')) : undefined,
       boltedApart,
     ),
-    brief: joined(share, platingShare && platingText(platingShare), boltedApart),
+    brief: joined(share, index === 0 && platingShare ? platingText(platingShare) : undefined, boltedApart),
   }
 }
 
@@ -140,7 +140,6 @@ function outlookRow(outlook: Outlook): Row[] {
         outlook.now ? said.nowDetail : said.oneSided,
         latestHours === undefined ? undefined : said.latest(hours(Math.ceil(latestHours))),
         outlook.rateChanged ? said.changed : undefined,
-        from,
       ),
     },
   ]

@@ -77,7 +77,7 @@ function measuredText({ date, hoursRun, measuredBy, clamping, plateTorqueNm }: S
   const bolted = words.setUp.more.clampings
   const torque = plateTorqueNm === undefined ? '' : ` (${plain(plateTorqueNm, 1)} N·m)`
   return listed(
-    date === undefined ? paperWords.notRecorded : dayText(date),
+    date === undefined ? paperWords.dayNotRecorded : dayText(date),
     hoursRun === undefined ? undefined : paperWords.hours(plain(hoursRun, 1)),
     measuredBy === undefined || measuredBy.trim() === '' ? undefined : paperWords.by(measuredBy),
     clamping === undefined ? undefined : `${bolted[clamping]}${torque}`,

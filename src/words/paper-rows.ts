@@ -5,13 +5,6 @@ import { growthRows } from './growth-rows'
 import type { PistonRows } from './piston-rows'
 import type { Row } from './row'
 
-/** The rows of a bore that paper has room for, by what they are about. */
-export interface PaperRows {
-  readonly size: readonly Row[]
-  readonly wear: readonly Row[]
-  readonly piston: readonly Row[]
-}
-
 /** Told on paper by other rows: the mean by the table, the difference from a bore by the wear since it. */
 const leftOut = /^(widest-mean$|difference:|mean-difference:)/
 
@@ -21,15 +14,13 @@ export function paperRows(
   findings: Findings,
   finding: BoreFinding,
   pistons: PistonRows,
-): PaperRows {
+): Row[] {
   const wear = growthRows(measured, findings, finding)
-  const isLeftOut = ({ id }: Row) => leftOut.test(id) && (id === 'widest-mean' || wear.length > 0)
-  const main = (rows: readonly Row[]) => rows.filter(({ rank }) => rank === 'main')
-  return {
-    size: main(findingRows(finding, findings)).filter((row) => !isLeftOut(row)),
-    wear: main(wear),
-    piston: main(pistons.ofBore(finding)),
-  }
+  const isInformation = (id: string) => id === 'grades' && finding.pair?.kind === 'wear'
+  const isLeftOut = ({ id }: Row) =>
+    isInformation(id) || (leftOut.test(id) && (id === 'widest-mean' || wear.length > 0))
+  const rows = [...findingRows(finding, findings), ...wear, ...pistons.ofBore(finding)]
+  return rows.filter((row) => row.rank === 'main' && !isLeftOut(row))
 }
 
 /** What stands beneath a row on paper: where it is, its limit, the rule. */

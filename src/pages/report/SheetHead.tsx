@@ -3,6 +3,7 @@ import type { Fact } from '../../words/paper-facts'
 import { paperWords } from '../../words/paper-words'
 import { words } from '../../words/words'
 import type { Letterhead, ReportLook } from './report-look'
+import type { ReportPart } from './report-part'
 import { FactList, unbroken } from './SheetTexts'
 
 export interface SheetHeadProps {
@@ -26,14 +27,11 @@ export function SheetHead(props: SheetHeadProps) {
     <header className="sheet-head">
       {look.letterhead ? <ShopHead letterhead={look.letterhead} /> : null}
       <div className="sheet-title">
-        <div>
-          <p className="sheet-kicker">
-            {kicker}
-            {invented ? <span className="sheet-invented">{words.report.invented}</span> : null}
-          </p>
-          <h2 dir="auto">{title}</h2>
-        </div>
-        {look.code ? <div className="sheet-code">{look.code}</div> : null}
+        <h2 dir="auto">{title}</h2>
+        <p className="sheet-kicker">
+          {kicker}
+          {invented ? <span className="sheet-invented">{words.report.invented}</span> : null}
+        </p>
       </div>
       <div className={views ? 'sheet-top' : 'sheet-top is-wide'}>
         <div>
@@ -92,7 +90,6 @@ export function SignatureLine() {
   const { name, day, signed } = paperWords.signature
   return (
     <div className="sheet-signature">
-      <p>{paperWords.signedFor}</p>
       <div>
         {[name, day, signed].map((label) => (
           <span key={label}>{label}</span>
@@ -100,4 +97,10 @@ export function SignatureLine() {
       </div>
     </div>
   )
+}
+
+/** A code to be scanned, among the texts in the columns. */
+export function codeParts({ code }: ReportLook): ReportPart[] {
+  if (!code) return []
+  return [{ id: 'code', across: 'column', node: <div className="sheet-code">{code}</div> }]
 }

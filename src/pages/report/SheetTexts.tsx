@@ -78,7 +78,7 @@ function Item(props: { readonly item: PaperItem; readonly photos: number; readon
       )
     case 'surface':
       return (
-        <div className="sheet-line is-listed">
+        <div className="sheet-line is-listed sheet-surface">
           <span dir="auto">{item.text}</span>
           {photos > 0 ? (
             <span className="sheet-photos">

@@ -6,6 +6,7 @@ import { scaleBar } from '../../core/surface/scale-bar'
 import { boreTitle } from '../../words/compared'
 import { degrees, depth, inMicrons, plain } from '../../words/numbers'
 import { paperWords } from '../../words/paper-words'
+import { words } from '../../words/words'
 import type { Size } from '../bench/use-size'
 import type { ReportWall } from './report-content'
 import { pictureBox, pictureKey, type ReportLook, type ReportPicture } from './report-look'
@@ -134,14 +135,15 @@ function Scale(props: {
       <svg width={lengthPx + 2} height="8" viewBox={`0 0 ${lengthPx + 2} 8`} aria-hidden="true">
         <path d={`M1,1v6M1,4h${lengthPx}m0,-3v6`} />
       </svg>
-      {paperWords.views.scale(inMicrons(micrometres / 1000))}
+      {inMicrons(micrometres / 1000)}
     </span>
   )
 }
 
-/** How much all pictures of a report are exaggerated. */
+/** How much all pictures of a report are exaggerated, and what their bars measure. */
 export function drawnText(exaggeration: number): string {
-  return paperWords.views.drawn(plain(exaggeration, exaggeration < 10 ? 1 : 0))
+  const factor = plain(exaggeration, exaggeration < 10 ? 1 : 0)
+  return paperWords.views.drawn(words.picture.exaggerationIs(factor))
 }
 
 function View(props: { readonly box: Size; readonly caption: string; readonly children: ReactNode }) {

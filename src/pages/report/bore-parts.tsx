@@ -1,16 +1,13 @@
 import { paperWords } from '../../words/paper-words'
-import { isMeasuredAlike } from './drawn-alike'
 import type { Report, ReportBore } from './report-content'
-import { type Density, pictureKey, type ReportLook, sheetSizes, viewHeights } from './report-look'
+import { type Density, pictureBox, pictureKey, type ReportLook, sheetSizes, viewSizes } from './report-look'
 import type { ReportPart } from './report-part'
-import { SheetHead, SignatureLine } from './SheetHead'
+import { codeParts, SheetHead, SignatureLine } from './SheetHead'
 import { StationTable } from './SheetTable'
 import { sectionParts } from './SheetTexts'
 import { drawnText, MapView, PictureView, ProfileView, SectionView } from './SheetViews'
 
 const gap = 10
-/** What the two views at the head have of the width of the sheet. */
-const headShare = 0.475
 
 /** The parts of a report on one bore, in the order in which it is read. */
 export function boreParts(
@@ -45,6 +42,7 @@ export function boreParts(
     { id: 'stations', across: 'column', node: <StationTable table={paper.table} /> },
     ...limitsParts(paper.limits),
     ...sectionParts(paper.sections, look),
+    ...codeParts(look),
     { id: 'signature', across: 'sheet', node: <SignatureLine /> },
   ]
 }
@@ -53,17 +51,11 @@ export function boreParts(
 export function limitsParts(limits: string): ReportPart[] {
   return [
     {
-      id: 'limits heading',
-      across: 'column',
-      withNext: true,
-      node: <h3 className="sheet-heading">{paperWords.titles.limits}</h3>,
-    },
-    {
       id: 'limits',
       across: 'column',
       node: (
         <p className="sheet-line" dir="auto">
-          {limits} {paperWords.judged}
+          <b>{paperWords.titles.limits}</b> {limits} {paperWords.judged}
         </p>
       ),
     },
@@ -77,7 +69,8 @@ interface ViewsProps {
   readonly density: Density
 }
 
-function isWithoutPicture({ bore, survey }: ReportBore, look: ReportLook): boolean {
+/** Whether this browser draws no picture of a bore. */
+export function isWithoutPicture({ bore, survey }: ReportBore, look: ReportLook): boolean {
   return (look.pictures.get(pictureKey(bore.id, survey.id)) ?? { kind: 'none' }).kind === 'none'
 }
 
@@ -86,9 +79,12 @@ function HeadViews({ report, bore, look, density }: ViewsProps) {
   const { exaggeration } = report
   const { besideIt } = bore
   if (exaggeration === undefined) return null
-  const width = Math.floor(sheetSizes[look.paper].width * headShare)
-  const height = viewHeights[density].picture
-  const half = { width: Math.floor((width - gap) / 2), height }
+  const half = {
+    width: viewSizes[density].picture,
+    height: Math.round((viewSizes[density].picture * pictureBox.height) / pictureBox.width),
+  }
+  const width = 2 * half.width + gap
+  const { height } = half
   const flat = isWithoutPicture(bore, look)
   return (
     <div className="sheet-views" style={{ width }}>
@@ -118,7 +114,7 @@ function Charts({ report, bore, look, density }: ViewsProps) {
   const { exaggeration } = report
   if (exaggeration === undefined) return null
   const all = sheetSizes[look.paper].width
-  const height = viewHeights[density].chart
+  const height = viewSizes[density].chart
   const hasSection = bore.besideIt?.grid !== undefined
   const shares = hasSection ? [0.42, 0.27, 0.31] : [0.58, 0.42]
   const room = all - gap * (shares.length - 1)
@@ -134,7 +130,6 @@ function Charts({ report, bore, look, density }: ViewsProps) {
       </div>
       <p className="sheet-view-note">
         {paperWords.views.key} {paperWords.views.between}
-        {isMeasuredAlike(bore.finding) ? ` ${paperWords.views.alike}` : ''}
       </p>
     </div>
   )

@@ -1,14 +1,14 @@
 import type { EnginePaper } from '../../words/engine-paper'
 import { paperWords } from '../../words/paper-words'
 import { words } from '../../words/words'
-import { limitsParts } from './bore-parts'
+import { isWithoutPicture, limitsParts } from './bore-parts'
 import type { Report, ReportBore } from './report-content'
-import { type Density, type ReportLook, sheetSizes, viewHeights } from './report-look'
+import { type Density, pictureBox, type ReportLook, sheetSizes, viewSizes } from './report-look'
 import type { ReportPart } from './report-part'
-import { SheetHead, SignatureLine } from './SheetHead'
+import { codeParts, SheetHead, SignatureLine } from './SheetHead'
 import { StationTable } from './SheetTable'
 import { sectionParts, unbroken } from './SheetTexts'
-import { MapView, ProfileView } from './SheetViews'
+import { drawnText, MapView, PictureView, ProfileView } from './SheetViews'
 
 const gap = 18
 
@@ -36,9 +36,11 @@ export function engineParts(
     [
       { id: 'head', across: 'sheet', node: head },
       { id: 'bores', across: 'sheet', node: <EngineTable engine={engine} /> },
+      ...picturesParts(report, look),
       ...sectionParts(engine.reasons, look),
       ...limitsParts(engine.limits),
       ...sectionParts(engine.sections, look),
+      ...codeParts(look),
       { id: 'signature', across: 'sheet', node: <SignatureLine /> },
     ],
     [
@@ -50,6 +52,33 @@ export function engineParts(
 
 function pairsOf<Item>(items: readonly Item[]): readonly (readonly Item[])[] {
   return items.flatMap((_, index) => (index % 2 === 0 ? [items.slice(index, index + 2)] : []))
+}
+
+/** So many pictures stand beside each other. */
+const inRow = 4
+
+/** The pictures of all bores in rows, at one exaggeration; none where this browser draws none. */
+function picturesParts(report: Report, look: ReportLook): ReportPart[] {
+  const { exaggeration } = report
+  const drawn = report.bores.filter((bore) => bore.grid && !isWithoutPicture(bore, look))
+  if (exaggeration === undefined || drawn.length === 0) return []
+  const { width: all } = sheetSizes[look.paper]
+  const width = Math.floor((all - 10 * (inRow - 1)) / inRow)
+  const box = { width, height: Math.round((width * pictureBox.height) / pictureBox.width) }
+  return [
+    {
+      id: 'pictures',
+      across: 'sheet',
+      node: (
+        <div className="sheet-views sheet-charts">
+          {drawn.map((bore) => (
+            <PictureView key={bore.bore.id} wall={bore} look={look} box={box} exaggeration={exaggeration} />
+          ))}
+          <p className="sheet-view-note">{drawnText(exaggeration)}</p>
+        </div>
+      ),
+    },
+  ]
 }
 
 interface Drawn {
@@ -75,7 +104,7 @@ function boresPart(drawn: Drawn, bores: readonly ReportBore[], index: number): R
 function BoreCell({ look, density, bore }: Drawn & { readonly bore: ReportBore }) {
   const { paper } = bore
   const width = Math.floor((sheetSizes[look.paper].width - gap) / 2)
-  const box = { width, height: viewHeights[density].chart - 12 }
+  const box = { width, height: viewSizes[density].chart - 12 }
   return (
     <section className="sheet-bore">
       <h3 className="sheet-heading" dir="auto">
@@ -108,7 +137,7 @@ function EngineTable({ engine: { heads, rows } }: { readonly engine: EnginePaper
   return (
     <div className="sheet-engine">
       <table>
-        <caption>{words.report.table}</caption>
+        <caption>{paperWords.titles.bores}</caption>
         <thead>
           <tr>
             {heads.map((head) => (

@@ -8,25 +8,25 @@ export type PaperName = (typeof paperNames)[number]
 export const densities = ['roomy', 'plain', 'tight'] as const
 export type Density = (typeof densities)[number]
 
-/** What a sheet has within its margins of 10 mm, CSS pixels of 1/96 inch. */
+/** What a sheet has within its margins of 8 mm, CSS pixels of 1/96 inch. */
 export const sheetSizes: Readonly<Record<PaperName, { readonly width: number; readonly height: number }>> = {
-  a4: { width: 718, height: 1046 },
-  letter: { width: 740, height: 979 },
+  a4: { width: 733, height: 1062 },
+  letter: { width: 755, height: 995 },
 }
 
 /** The foot of a sheet, and what a printer may break otherwise than the screen. */
-const footHeight = 28
+const footHeight = 23
 
 /** What the parts of a report may fill of a sheet, CSS pixels. */
 export function roomOn(paper: PaperName): number {
   return sheetSizes[paper].height - footHeight
 }
 
-/** How high pictures and charts stand on the sheet, CSS pixels. */
-export const viewHeights: Readonly<Record<Density, { readonly picture: number; readonly chart: number }>> = {
-  roomy: { picture: 240, chart: 196 },
-  plain: { picture: 214, chart: 166 },
-  tight: { picture: 190, chart: 146 },
+/** How wide pictures and how high charts stand on the sheet, CSS pixels. */
+export const viewSizes: Readonly<Record<Density, { readonly picture: number; readonly chart: number }>> = {
+  roomy: { picture: 206, chart: 196 },
+  plain: { picture: 188, chart: 168 },
+  tight: { picture: 168, chart: 147 },
 }
 
 /** A picture of a bore: drawn, still being drawn, or not to be had in this browser. */
@@ -35,7 +35,7 @@ export type ReportPicture =
   | { readonly kind: 'waiting' | 'none' }
 
 /** The room that a picture was drawn for; it may be shown smaller. */
-export const pictureBox = { width: 230, height: 270 } as const
+export const pictureBox = { width: 212, height: 200 } as const
 
 export type ReportPhoto =
   | { readonly kind: 'shown'; readonly url: string }

@@ -49,16 +49,19 @@ export function useSheetPlan(
     setTried(hasRoom || at === tries.length - 1 ? { of, at, plan: found } : { of, at: at + 1 })
   })
   useEffect(() => {
+    if (!container.current) return
     // What was measured in the type that stood in for the page's own is measured again.
-    if (document.fonts.status === 'loaded') return
+    const type = `400 10px ${getComputedStyle(container.current).fontFamily}`
+    if (document.fonts.check(type)) return
     let isGone = false
-    void document.fonts.ready.then(() => {
+    const measureAgain = () => {
       if (!isGone) setLetters((count) => count + 1)
-    })
+    }
+    document.fonts.load(type).then(measureAgain, measureAgain)
     return () => {
       isGone = true
     }
-  }, [])
+  }, [container])
   return plan ? { density, plan } : { density }
 }
 

@@ -49,20 +49,19 @@ export const paper = {
   temperatures: (bore: string, reference: string, at: string) => `bore ${bore}, ${reference} ${at}`,
   readsTooMuch: (microns: string) => `reads ${microns} too much on its own standard`,
   notRecorded: 'not recorded',
+  dayNotRecorded: 'day not recorded',
   /** Which bores a fact is about, where it differs among them. */
   ofBores: (bores: readonly string[], fact: string) => `${bores.join(', ')}: ${fact}`,
   titles: {
     measure: 'How to measure again',
-    limits: 'Limits',
-    size: 'Size and shape',
-    wear: 'Wear and outlook',
+    limits: 'Limits:',
     piston: 'Piston and ring',
     surface: 'Surface',
     unseen: 'What was not measured, and what this gauge cannot see',
     cautions: 'Before you decide',
     questions: 'Open questions about the readings',
     note: 'Note',
-    bores: 'The bores',
+    bores: 'The bores: sizes at 20 °C in mm, ± U (95 %)',
   },
   source: 'From the service manual, as entered.',
   sizes: {
@@ -74,7 +73,7 @@ export const paper = {
     none: 'No limit of size is entered.',
   },
   judged:
-    'A figure is inside or out only where at most 1 chance in 20 speaks against it; else it is too close to call. ± is U at 95 %.',
+    'Inside or out is said where at most 1 chance in 20 speaks against it, else too close to call. ± is U at 95 %.',
   /** Beneath the table: each mark with what it means. */
   marks: 'Marks:',
   noStations: 'No readings.',
@@ -85,11 +84,9 @@ export const paper = {
     map: 'The wall unrolled, seen from inside',
     section: (depth: string) => `Across at ${depth}, seen from the deck`,
     profile: (axis: string) => `Along ${axis}, deck at the top`,
-    drawn: (factor: string) => `Drawn ${factor} times as much out of round as it is.`,
-    scale: (microns: string) => `${microns} on the diameter`,
+    drawn: (exaggeration: string) => `${exaggeration}; the bars are on the diameter.`,
     between: 'Between readings the wall is drawn, not measured.',
-    key: 'Blue is tighter, amber wider. Hatched: nobody measured. Dotted: too close to call. Discs: readings.',
-    alike: 'Both contacts are drawn alike: two contacts cannot tell which wall wore.',
+    key: 'Blue: tighter. Amber: wider. Hatched: nobody measured. Dotted: too close to call. Discs: readings.',
     noPicture: 'No 3D picture: this browser draws none.',
   },
   photosLeft: (count: number) =>
@@ -101,18 +98,10 @@ export const paper = {
     count === 1
       ? 'A scan of radii belongs to this bore; its marks are told on the bench and by the file of the job.'
       : `${count} scans of radii belong to this bore; their marks are told on the bench and by the file of the job.`,
-  table: {
-    bore: 'Bore',
-    largest: 'Largest',
-    smallest: 'Smallest',
-    ovality: 'Out-of-round',
-    taper: 'Taper',
-    standing: 'Stands',
-    decision: 'By itself',
-  },
+  /** Further columns of the table of bores; the last is what a bore would ask for alone. */
+  table: { wear: 'Most worn', clearance: 'Clearance', decision: 'By itself' },
   engineDecision: (bore: string, decision: string) => `${bore}: ${decision}`,
   signature: { name: 'Name', day: 'Day', signed: 'Signature' },
-  signedFor: 'A report of what was measured, and no promise of how long it lasts.',
   foot: (title: string, sheet: number, sheets: number) => `${title} · sheet ${sheet} of ${sheets}`,
   madeWith: (app: string) => `Made with ${app}`,
   code: 'The job itself, to be opened by scanning',

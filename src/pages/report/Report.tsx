@@ -61,7 +61,7 @@ export function Report({ report, made }: { readonly report: Reported; readonly m
   const container = useRef<HTMLDivElement>(null)
   const { density, plan } = useSheetPlan(container, report, look)
   useTitleOnPaper(titleOf(job, report))
-  const count = plan?.reduce((sum, sheets) => sum + sheets.length, 0) ?? 0
+  const count = plan?.reduce((sum, { sheets }) => sum + sheets.length, 0) ?? 0
   const said = paperWords.page
   return (
     <main className="report" aria-label={words.pages.report}>

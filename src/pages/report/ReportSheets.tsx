@@ -3,52 +3,52 @@ import { Fragment, type ReactNode, useMemo } from 'react'
 import { paperWords } from '../../words/paper-words'
 import { words } from '../../words/words'
 import { boreParts } from './bore-parts'
-import { engineParts } from './engine-parts'
+import { boresParts, engineParts } from './engine-parts'
 import type { Report } from './report-content'
 import type { Density, ReportLook } from './report-look'
 import type { ReportPart } from './report-part'
 import type { SheetPlan, Stretch } from './sheet-layout'
 
+/** Which parts of a chapter stand on which sheet, and how closely. */
+export interface ChapterPlan {
+  readonly density: Density
+  readonly sheets: readonly SheetPlan[]
+}
+
 export interface ReportSheetsProps {
   readonly report: Report
   readonly look: ReportLook
   readonly density: Density
-  /** Which parts stand on which sheet, for each chapter; absent: each chapter flows on one sheet as long as it needs. */
-  readonly plan?: readonly (readonly SheetPlan[])[]
+  /** How each chapter is laid out; absent: each flows, at the density given, on one sheet as long as it needs. */
+  readonly plan?: readonly ChapterPlan[]
 }
 
-/** The chapters of a report, each begun on a sheet of its own: a bore, or an engine and then its bores. */
-export function chaptersOf(
-  report: Report,
-  look: ReportLook,
-  density: Density,
-): readonly (readonly ReportPart[])[] {
+/** A chapter of a report, begun on a sheet of its own: a bore, or an engine and then its bores. */
+export type Chapter = (density: Density) => readonly ReportPart[]
+
+export function chaptersOf(report: Report, look: ReportLook): readonly Chapter[] {
   const { engine, bores } = report
-  if (engine) return engineParts(report, engine, look, density)
-  return bores.map((bore) => boreParts(report, bore, look, density))
+  if (!engine) return bores.map((bore) => (density) => boreParts(report, bore, look, density))
+  return [() => engineParts(report, engine, look), (density) => boresParts(report, look, density)]
 }
 
 /** The sheets of a report as they are printed. Plain props, no wiring: it can be drawn anywhere. */
 export function ReportSheets({ report, look, density, plan }: ReportSheetsProps) {
-  const chapters = useMemo(() => chaptersOf(report, look, density), [report, look, density])
-  const sheets = chapters.flatMap((parts, chapter): readonly ReactNode[] => {
-    const nodes = new Map(parts.map((part) => [part.id, part]))
-    const planned = plan?.[chapter]
-    return planned
-      ? planned.map((sheet) => planSheet(sheet, nodes))
-      : [<Flow key={parts[0]?.id} parts={parts} />]
-  })
+  const sheets = useMemo(
+    () => chaptersOf(report, look).flatMap((chapter, index) => sheetsOf(chapter, plan?.[index], density)),
+    [report, look, density, plan],
+  )
   const title = report.engine ? report.name : titleOfOne(report)
   return (
-    <div className={`report-sheets is-${density}`} data-paper={look.paper}>
+    <div className="report-sheets" data-paper={look.paper}>
       {sheets.map((sheet, index) => (
         <section
           // Sheets have no name but their number.
           key={`${index + 1}`}
-          className="report-sheet"
+          className={`report-sheet is-${sheet.density}`}
           aria-label={paperWords.page.sheet(index + 1)}
         >
-          <div className="sheet-body">{sheet}</div>
+          <div className="sheet-body">{sheet.body}</div>
           <footer className="sheet-foot">
             <span dir="auto">{paperWords.foot(title, index + 1, sheets.length)}</span>
             <span>{paperWords.madeWith(words.app.name)}</span>
@@ -57,6 +57,17 @@ export function ReportSheets({ report, look, density, plan }: ReportSheetsProps)
       ))}
     </div>
   )
+}
+
+interface Sheet {
+  readonly density: Density
+  readonly body: ReactNode
+}
+
+function sheetsOf(chapter: Chapter, plan: ChapterPlan | undefined, density: Density): readonly Sheet[] {
+  if (!plan) return [{ density, body: <Flow parts={chapter(density)} /> }]
+  const parts = new Map(chapter(plan.density).map((part) => [part.id, part]))
+  return plan.sheets.map((sheet) => ({ density: plan.density, body: planSheet(sheet, parts) }))
 }
 
 function titleOfOne({ name, bores: [bore] }: Report): string {

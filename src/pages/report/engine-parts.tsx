@@ -12,13 +12,8 @@ import { drawnText, MapView, PictureView, ProfileView } from './SheetViews'
 
 const gap = 18
 
-/** The parts of a report on an engine: all bores together, then each with its map, profile and table. */
-export function engineParts(
-  report: Report,
-  engine: EnginePaper,
-  look: ReportLook,
-  density: Density,
-): readonly (readonly ReportPart[])[] {
+/** The parts of what a report says of an engine as a whole. */
+export function engineParts(report: Report, engine: EnginePaper, look: ReportLook): readonly ReportPart[] {
   const head = (
     <SheetHead
       look={look}
@@ -33,20 +28,22 @@ export function engineParts(
     />
   )
   return [
-    [
-      { id: 'head', across: 'sheet', node: head },
-      { id: 'bores', across: 'sheet', node: <EngineTable engine={engine} /> },
-      ...picturesParts(report, look),
-      ...sectionParts(engine.reasons, look),
-      ...limitsParts(engine.limits),
-      ...sectionParts(engine.sections, look),
-      ...codeParts(look),
-      { id: 'signature', across: 'sheet', node: <SignatureLine /> },
-    ],
-    [
-      ...pairsOf(report.bores).map((bores, index) => boresPart({ report, look, density }, bores, index)),
-      viewsNote(report),
-    ],
+    { id: 'head', across: 'sheet', node: head },
+    { id: 'bores', across: 'sheet', node: <EngineTable engine={engine} /> },
+    ...picturesParts(report, look),
+    ...sectionParts(engine.reasons, look),
+    ...limitsParts(engine.limits),
+    ...sectionParts(engine.sections, look),
+    ...codeParts(look),
+    { id: 'signature', across: 'sheet', node: <SignatureLine /> },
+  ]
+}
+
+/** Its bores, two beside each other, each with its map, profile and table. */
+export function boresParts(report: Report, look: ReportLook, density: Density): readonly ReportPart[] {
+  return [
+    ...pairsOf(report.bores).map((bores, index) => boresPart({ look, density }, bores, index)),
+    viewsNote(report),
   ]
 }
 
@@ -82,7 +79,6 @@ function picturesParts(report: Report, look: ReportLook): ReportPart[] {
 }
 
 interface Drawn {
-  readonly report: Report
   readonly look: ReportLook
   readonly density: Density
 }

@@ -1,14 +1,15 @@
-import { type RefObject, useEffect, useLayoutEffect, useState } from 'react'
-import { chaptersOf } from './ReportSheets'
+import { type RefObject, useEffect, useLayoutEffect, useMemo, useState } from 'react'
+import { type ChapterPlan, chaptersOf } from './ReportSheets'
 import type { Report } from './report-content'
 import { type Density, densities, type ReportLook, roomOn } from './report-look'
 import type { ReportPart } from './report-part'
-import { type LaidPart, layOutSheets, type SheetPlan } from './sheet-layout'
+import { type LaidPart, layOutSheets } from './sheet-layout'
 
 export interface SheetsPlanned {
+  /** At which the parts are measured. */
   readonly density: Density
-  /** Absent while parts are measured. */
-  readonly plan?: readonly (readonly SheetPlan[])[]
+  /** Absent while they are. */
+  readonly plan?: readonly ChapterPlan[]
 }
 
 /** Tried one after the other; what has room at none of them takes as many sheets as it needs at a plain density. */
@@ -20,7 +21,8 @@ const boresOnSheet = 4
 interface Tried {
   readonly of: readonly unknown[]
   readonly at: number
-  readonly plan?: readonly (readonly SheetPlan[])[]
+  /** By chapter, as far as one has found room. */
+  readonly found: readonly (ChapterPlan | undefined)[]
 }
 
 /**
@@ -35,18 +37,21 @@ export function useSheetPlan(
   const [letters, setLetters] = useState(0)
   const isFlat = [...look.pictures.values()].some(({ kind }) => kind === 'none')
   const of = [report, look.paper, look.letterhead, look.code, isFlat, letters]
-  const [tried, setTried] = useState<Tried>({ of, at: 0 })
+  const [tried, setTried] = useState<Tried>({ of, at: 0, found: [] })
   const isCurrent = of.every((one, index) => one === tried.of[index])
-  const { at, plan }: Omit<Tried, 'of'> = isCurrent ? tried : { at: 0 }
+  const { at, found }: Omit<Tried, 'of'> = isCurrent ? tried : { at: 0, found: [] }
   const density = tries[at] ?? 'plain'
+  const plan = useMemo(() => planOf(found), [found])
   useLayoutEffect(() => {
     if (plan || !container.current) return
     const heights = heightsIn(container.current)
-    const found = chaptersOf(report, look, density).map((parts, chapter) =>
-      layOutSheets(measured(parts, heights[chapter]), roomOn(look.paper)),
-    )
-    const hasRoom = found.every((sheets, chapter) => sheets.length <= sheetsWanted(report, chapter))
-    setTried(hasRoom || at === tries.length - 1 ? { of, at, plan: found } : { of, at: at + 1 })
+    const isLast = at === tries.length - 1
+    const now = chaptersOf(report, look).map((chapter, index) => {
+      const sheets = layOutSheets(measured(chapter(density), heights[index]), roomOn(look.paper))
+      const hasRoom = isLast || sheets.length <= sheetsWanted(report, index)
+      return found[index] ?? (hasRoom ? { density, sheets } : undefined)
+    })
+    setTried({ of, at: planOf(now) ? at : at + 1, found: now })
   })
   useEffect(() => {
     if (!container.current) return
@@ -63,6 +68,12 @@ export function useSheetPlan(
     }
   }, [container])
   return plan ? { density, plan } : { density }
+}
+
+/** The plan of a report, once there is one of each of its chapters. */
+function planOf(found: Tried['found']): readonly ChapterPlan[] | undefined {
+  const plans = found.filter((one) => one !== undefined)
+  return found.length > 0 && plans.length === found.length ? plans : undefined
 }
 
 /** One for a bore or for what is said of an engine, and one for every four of its bores. */

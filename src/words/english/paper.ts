@@ -1,7 +1,6 @@
 /** The report on paper, and the page that shows it before it is printed. */
 export const paper = {
   page: {
-    lead: 'The sheets as they will be printed.',
     paper: 'Paper',
     sizes: { a4: 'A4', letter: 'Letter' },
     of: 'Report on',
@@ -74,10 +73,7 @@ export const paper = {
   },
   judged:
     'Inside or out is said where at most 1 chance in 20 speaks against it, else too close to call. ± is U at 95 %.',
-  /** Beneath the table: each mark with what it means. */
-  marks: 'Marks:',
   noStations: 'No readings.',
-  nothingRead: '–',
   views: {
     now: (bore: string) => `${bore}, now`,
     before: 'When new',
@@ -104,5 +100,4 @@ export const paper = {
   signature: { name: 'Name', day: 'Day', signed: 'Signature' },
   foot: (title: string, sheet: number, sheets: number) => `${title} · sheet ${sheet} of ${sheets}`,
   madeWith: (app: string) => `Made with ${app}`,
-  code: 'The job itself, to be opened by scanning',
 }

@@ -4,7 +4,6 @@ import type { Texts } from '../texts'
 /** The report on paper, and the page that shows it before it is printed, in German. */
 export const paper: Texts<typeof english> = {
   page: {
-    lead: 'Die Blätter, wie sie gedruckt werden.',
     paper: 'Papier',
     sizes: { a4: 'A4', letter: 'Letter' },
     of: 'Bericht über',
@@ -51,19 +50,18 @@ export const paper: Texts<typeof english> = {
   temperatures: (bore, reference, at) => `Bohrung ${bore}, ${reference} ${at}`,
   readsTooMuch: (microns) => `zeigt an ihrem eigenen Einstellnormal ${microns} zu viel`,
   notRecorded: 'nicht erfasst',
+  dayNotRecorded: 'Tag nicht erfasst',
   ofBores: (bores, fact) => `${bores.join(', ')}: ${fact}`,
   titles: {
     measure: 'Wie noch einmal zu messen ist',
-    limits: 'Grenzmaße',
-    size: 'Maß und Form',
-    wear: 'Verschleiß und Aussicht',
+    limits: 'Grenzmaße:',
     piston: 'Kolben und Ring',
     surface: 'Oberfläche',
     unseen: 'Was nicht gemessen wurde, und was dieses Messgerät nicht sieht',
     cautions: 'Bevor Sie entscheiden',
     questions: 'Offene Rückfragen zu den Ablesungen',
     note: 'Notiz',
-    bores: 'Die Bohrungen',
+    bores: 'Die Bohrungen: Maße bei 20 °C in mm, ± U (95 %)',
   },
   source: 'Aus dem Werkstatthandbuch, wie eingetragen.',
   sizes: {
@@ -75,22 +73,17 @@ export const paper: Texts<typeof english> = {
     none: 'Es ist kein Grenzmaß eingetragen.',
   },
   judged:
-    'Innerhalb oder außerhalb ist eine Zahl nur, wo in höchstens 1 von 20 Fällen das Gegenteil gilt; sonst ist sie zu knapp für ein Urteil. ± ist U bei 95 %.',
-  marks: 'Zeichen:',
+    'Innerhalb oder außerhalb heißt es, wo höchstens 1 von 20 Fällen dagegen spricht, sonst zu knapp für ein Urteil. ± ist U bei 95 %.',
   noStations: 'Keine Ablesungen.',
-  nothingRead: '–',
   views: {
     now: (bore) => `${bore}, jetzt`,
     before: 'Als sie neu war',
     map: 'Die Wand abgewickelt, von innen gesehen',
     section: (depth) => `Quer in ${depth} Tiefe, von der Zylinderoberkante gesehen`,
     profile: (axis) => `Längs bei ${axis}, Zylinderoberkante oben`,
-    drawn: (factor) => `Die Abweichungen sind ${factor}-mal so groß gezeichnet, wie sie sind.`,
-    scale: (microns) => `${microns} im Durchmesser`,
+    drawn: (exaggeration) => `${exaggeration}; die Maßstäbe gelten im Durchmesser.`,
     between: 'Zwischen den Ablesungen ist die Wand gezeichnet, nicht gemessen.',
-    key: 'Blau ist enger, Bernstein weiter. Schraffiert: niemand hat gemessen. Gepunktet: zu knapp für ein Urteil. Scheiben: Ablesungen.',
-    alike:
-      'An beiden Messbolzen gleich gezeichnet: Zwei Messbolzen können nicht sagen, welche Wand verschlissen ist.',
+    key: 'Blau: enger. Bernstein: weiter. Schraffiert: niemand hat gemessen. Gepunktet: zu knapp für ein Urteil. Scheiben: Ablesungen.',
     noPicture: 'Kein 3D-Bild: Dieser Browser zeichnet keines.',
   },
   photosLeft: (count) =>
@@ -102,19 +95,9 @@ export const paper: Texts<typeof english> = {
     count === 1
       ? 'Zu dieser Bohrung gehört eine Abtastung von Radien; ihre Auffälligkeiten stehen auf der Seite „Messen“ und in der Datei des Auftrags.'
       : `Zu dieser Bohrung gehören ${count} Abtastungen von Radien; ihre Auffälligkeiten stehen auf der Seite „Messen“ und in der Datei des Auftrags.`,
-  table: {
-    bore: 'Bohrung',
-    largest: 'Größter Ø',
-    smallest: 'Kleinster Ø',
-    ovality: 'Unrundheit',
-    taper: 'Konizität',
-    standing: 'Stand',
-    decision: 'Für sich',
-  },
+  table: { wear: 'Am meisten verschlissen', clearance: 'Spiel', decision: 'Für sich' },
   engineDecision: (bore, decision) => `${bore}: ${decision}`,
   signature: { name: 'Name', day: 'Tag', signed: 'Unterschrift' },
-  signedFor: 'Ein Bericht über das, was gemessen wurde, und keine Zusage, wie lange es hält.',
   foot: (title, sheet, sheets) => `${title} · Blatt ${sheet} von ${sheets}`,
   madeWith: (app) => `Erstellt mit ${app}`,
-  code: 'Der Auftrag selbst, zum Öffnen durch Scannen',
 }

@@ -3,7 +3,6 @@ import type { Texts } from '../texts'
 
 export const paper: Texts<typeof english> = {
   page: {
-    lead: 'Las hojas tal como se imprimirán.',
     paper: 'Papel',
     sizes: { a4: 'A4', letter: 'Carta' },
     of: 'Informe sobre',
@@ -51,19 +50,18 @@ export const paper: Texts<typeof english> = {
   temperatures: (bore, reference, at) => `cilindro ${bore}, ${reference} ${at}`,
   readsTooMuch: (microns) => `da ${microns} de más sobre su propio patrón`,
   notRecorded: 'no anotado',
+  dayNotRecorded: 'día no anotado',
   ofBores: (bores, fact) => `${bores.join(', ')}: ${fact}`,
   titles: {
     measure: 'Cómo medir otra vez',
-    limits: 'Límites',
-    size: 'Medida y forma',
-    wear: 'Desgaste y previsión',
+    limits: 'Límites:',
     piston: 'Pistón y segmentos',
     surface: 'Superficie',
     unseen: 'Lo que no se midió, y lo que este instrumento no puede ver',
     cautions: 'Antes de decidir',
     questions: 'Preguntas abiertas sobre las lecturas',
     note: 'Nota',
-    bores: 'Los cilindros',
+    bores: 'Los cilindros: medidas a 20 °C en mm, ± U (95 %)',
   },
   source: 'Del manual de taller, tal como se introdujo.',
   sizes: {
@@ -75,21 +73,17 @@ export const paper: Texts<typeof english> = {
     none: 'No hay ningún límite de medida introducido.',
   },
   judged:
-    'Una cifra está dentro o fuera solo si habla en contra 1 caso de cada 20 como mucho; si no, es demasiado justa para decidir. ± es U al 95 %.',
-  marks: 'Marcas:',
+    'Se dice dentro o fuera si habla en contra 1 caso de cada 20 como mucho; si no, demasiado justo para decidir. ± es U al 95 %.',
   noStations: 'Ninguna lectura.',
-  nothingRead: '–',
   views: {
     now: (bore) => `${bore}, ahora`,
     before: 'De nuevo',
     map: 'La pared desarrollada, vista desde dentro',
     section: (depth) => `De lado a lado a ${depth}, visto desde la cara superior`,
     profile: (axis) => `A lo largo de ${axis}, cara superior arriba`,
-    drawn: (factor) => `Dibujado ${factor} veces más deformado de lo que está.`,
-    scale: (microns) => `${microns} en el diámetro`,
+    drawn: (exaggeration) => `${exaggeration}; las escalas valen en el diámetro.`,
     between: 'Entre las lecturas la pared está dibujada, no medida.',
-    key: 'Azul es más estrecho, ámbar más ancho. Rayado: nadie midió. Punteado: demasiado justo para decidir. Discos: lecturas.',
-    alike: 'Los dos palpadores se dibujan igual: dos palpadores no pueden decir qué pared se desgastó.',
+    key: 'Azul: más estrecho. Ámbar: más ancho. Rayado: nadie midió. Punteado: demasiado justo para decidir. Discos: lecturas.',
     noPicture: 'Ninguna imagen 3D: este navegador no la dibuja.',
   },
   photosLeft: (count) =>
@@ -101,19 +95,9 @@ export const paper: Texts<typeof english> = {
     count === 1
       ? 'A este cilindro le pertenece un barrido de radios; sus marcas se cuentan en Medir y en el archivo del trabajo.'
       : `A este cilindro le pertenecen ${count} barridos de radios; sus marcas se cuentan en Medir y en el archivo del trabajo.`,
-  table: {
-    bore: 'Cilindro',
-    largest: 'Ø máximo',
-    smallest: 'Ø mínimo',
-    ovality: 'Ovalización',
-    taper: 'Conicidad',
-    standing: 'Estado',
-    decision: 'Por sí solo',
-  },
+  table: { wear: 'Mayor desgaste', clearance: 'Juego', decision: 'Por sí solo' },
   engineDecision: (bore, decision) => `${bore}: ${decision}`,
   signature: { name: 'Nombre', day: 'Día', signed: 'Firma' },
-  signedFor: 'Un informe de lo que se midió, y ninguna promesa de cuánto dura.',
   foot: (title, sheet, sheets) => `${title} · hoja ${sheet} de ${sheets}`,
   madeWith: (app) => `Hecho con ${app}`,
-  code: 'El trabajo mismo, que se abre escaneando',
 }

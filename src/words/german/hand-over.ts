@@ -11,7 +11,7 @@ export const handOver: Texts<typeof english> = {
   parts: {
     drawings: (bore) => `${bore}: die Zeichnungen`,
     figures: 'Die Zahlen',
-    readings: 'Die Ablesungen, wie sie notiert wurden',
+    readings: 'Die Ablesungen, wie sie aufgeschrieben wurden',
     photographs: 'Fotos der Wand',
   },
   pictures: {
@@ -29,16 +29,16 @@ export const handOver: Texts<typeof english> = {
     above: 'Von oben',
     whole: 'Von vorn',
     byFinger: 'Mit einem Finger drehen',
-    fingerDone: 'Finger wieder blättern lassen',
+    fingerDone: 'Der Finger verschiebt wieder die Seite',
     keys: 'Zum Drehen ziehen. Die Pfeiltasten drehen, Plus und Minus gehen näher heran und weiter weg.',
   },
   drawings: {
-    map: 'Die Wand abgerollt, von innen gesehen. Der Winkel geht nach rechts, die Tiefe nach unten.',
+    map: 'Die Wand abgewickelt, von innen gesehen. Der Winkel geht quer, die Tiefe nach unten.',
     section: (depth, factor) => `Quer durch die Bohrung bei ${depth}. ${factor}.`,
     profile: (axis) => `Längs der Bohrung auf ${axis}.`,
   },
   readings: {
-    lead: 'Jede Ablesung, wie sie notiert wurde, bevor sie auf 20 °C umgerechnet wurde.',
+    lead: 'Jede Ablesung, wie sie aufgeschrieben wurde, bevor sie auf 20 °C umgerechnet wurde.',
     sizes: 'Maße in mm',
     dial: 'Anzeige der Messuhr, µm',
     none: '–',

@@ -11,7 +11,7 @@ export const handOver: Texts<typeof english> = {
     drawings: (bore) => `${bore}: los dibujos`,
     figures: 'Las cifras',
     readings: 'Las lecturas tal como se anotaron',
-    photographs: 'Fotos de la pared',
+    photographs: 'Fotografías de la pared',
   },
   pictures: {
     now: (bore) => `${bore}, tal como está ahora`,
@@ -32,14 +32,14 @@ export const handOver: Texts<typeof english> = {
     keys: 'Arrástrela para girarla. Las flechas la giran, más y menos la acercan y la alejan.',
   },
   drawings: {
-    map: 'La pared desenrollada, vista desde dentro. El ángulo va a lo ancho, la profundidad hacia abajo.',
+    map: 'La pared desarrollada, vista desde dentro. El ángulo va en horizontal, la profundidad hacia abajo.',
     section: (depth, factor) => `A través del cilindro a ${depth}. ${factor}.`,
     profile: (axis) => `A lo largo del cilindro sobre ${axis}.`,
   },
   readings: {
     lead: 'Cada lectura tal como se anotó, antes de llevarla a 20 °C.',
     sizes: 'Medidas en mm',
-    dial: 'Lo que marcó el reloj, µm',
+    dial: 'Lo que mostró el comparador, µm',
     none: '–',
     depth: 'Profundidad',
   },

@@ -27,13 +27,18 @@ const ImportTable = lazy(async () => ({ default: (await import('./ImportTable'))
 const ImportScan = lazy(async () => ({ default: (await import('./ImportScan')).ImportScan }))
 const AidsChoice = lazy(async () => ({ default: (await import('../pages/bench/AidsChoice')).AidsChoice }))
 
+const LetterheadDialog = lazy(async () => ({
+  default: (await import('./LetterheadDialog')).LetterheadDialog,
+}))
+
 const KeptSpecsDialog = lazy(async () => ({
   default: (await import('./KeptSpecsDialog')).KeptSpecsDialog,
 }))
 
 /** What stands in front of the page: lists, the note, what is wrong in a file, a question. */
 export function InFront() {
-  const { question, problems, examples, note, aids, keys, language, keptSpecs, table } = useStore(inFront)
+  const { question, problems, examples, note, aids, keys, language, keptSpecs, letterhead, table } =
+    useStore(inFront)
   return (
     <>
       {examples ? (
@@ -69,6 +74,11 @@ export function InFront() {
       {keptSpecs ? (
         <Suspense fallback={null}>
           <KeptSpecsDialog />
+        </Suspense>
+      ) : null}
+      {letterhead ? (
+        <Suspense fallback={null}>
+          <LetterheadDialog />
         </Suspense>
       ) : null}
       {table ? (

@@ -10,7 +10,16 @@ import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { copyAsNewJob, saveJobToFile, showShelf, startNewJob } from './desk'
 import { Menu, type MenuItem } from './Menu'
-import { ask, showAids, showExamples, showKeys, showLanguage, showNote, showVersions } from './questions'
+import {
+  ask,
+  showAids,
+  showExamples,
+  showKeys,
+  showLanguage,
+  showLetterhead,
+  showNote,
+  showVersions,
+} from './questions'
 import { saveAllToFile } from './save-all'
 import { useFileChooser } from './use-file-chooser'
 
@@ -48,6 +57,7 @@ function useItems(chooseFile: () => void, chooseTable: () => void): MenuItem[] {
     { label: words.versions.menu, pick: showVersions },
     { label: file.duplicate, pick: () => void copyAsNewJob() },
     { label: words.note.menu, pick: showNote, apart: true },
+    { label: file.letterhead, pick: showLetterhead },
     { label: file.examples, pick: showExamples },
     { label: words.aids.menu, pick: showAids },
     { label: words.keyList.menu, pick: showKeys },

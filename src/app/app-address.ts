@@ -32,7 +32,8 @@ function parsed(text: string): URL | undefined {
 
 /** Who alone can open an address: this machine, or what is in the same network; undefined where nothing says so. */
 export function reachOf(address: string): 'this-machine' | 'this-network' | undefined {
-  const host = parsed(address)?.hostname ?? ''
+  const host = parsed(address)?.hostname
+  if (host === undefined) return undefined
   if (/^(localhost|.*\.localhost|127\..*|\[::1\])$/.test(host)) return 'this-machine'
   const isNear = /^[\d.]+$/.test(host)
     ? /^(10|192\.168|172\.(1[6-9]|2\d|3[01])|169\.254)\./.test(host)

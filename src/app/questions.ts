@@ -38,6 +38,7 @@ export interface InFront {
   readonly keptSpecs?: true
   readonly aids?: true
   readonly language?: true
+  readonly letterhead?: true
   /** A table of readings that is being looked at before any of it is taken. */
   readonly table?: TableToImport
   readonly keys?: true
@@ -144,6 +145,14 @@ export function showLanguage() {
 
 export function closeLanguage() {
   without('language')
+}
+
+export function showLetterhead() {
+  inFront.setState({ letterhead: true })
+}
+
+export function closeLetterhead() {
+  without('letterhead')
 }
 
 export function showKeptSpecs() {

@@ -19,6 +19,7 @@ import {
 } from './kept-job'
 import { type KeptSpecs, keptSpecsOn } from './kept-specs'
 import { lastOpen } from './last-open'
+import { type LetterheadStore, letterheadOn } from './letterhead'
 import { type PhotoStore, photoStoreOn } from './photo-store'
 import { type Knowing, type Saved, type SaveOptions, saveJob } from './save-job'
 import { type ScanStore, scanStoreOn } from './scan-store'
@@ -69,6 +70,8 @@ export interface Shelf {
   readonly photos: PhotoStore
   /** Radii of scans under their content. */
   readonly scans: ScanStore
+  /** The shop's own head of a report. */
+  readonly letterhead: LetterheadStore
   /** Where copies outside the browser are written. */
   readonly copyFolder: CopyFolder
   /** Closes the database; it is opened again when it is needed. */
@@ -114,6 +117,7 @@ export async function openShelf({ now, connection = connectionTo() }: ShelfOptio
     specs: keptSpecsOn(attempt),
     photos: photoStoreOn(attempt),
     scans: scanStoreOn(attempt),
+    letterhead: letterheadOn(attempt, now),
     copyFolder: copyFolderOn(attempt),
     close: () => connection.close(),
   }

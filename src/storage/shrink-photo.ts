@@ -19,7 +19,7 @@ const written = 'image/jpeg'
  * read the file as a picture, or draws nothing.
  */
 export async function shrinkPhoto(file: Blob): Promise<ShrunkPhoto | undefined> {
-  const picture = await decoded(file)
+  const picture = await decodedPicture(file)
   if (!picture) return undefined
   try {
     const size = sizeWithin(picture.width, picture.height, longestSidePx)
@@ -55,7 +55,8 @@ export function sizeWithin(
   }
 }
 
-async function decoded(file: Blob): Promise<ImageBitmap | undefined> {
+/** The picture in a file, the right way up; undefined where the browser cannot read it as one. */
+export async function decodedPicture(file: Blob): Promise<ImageBitmap | undefined> {
   try {
     return await createImageBitmap(file, { imageOrientation: 'from-image' })
   } catch (error) {

@@ -20,6 +20,7 @@ import { keeping } from './german/keeping'
 import { keptSpecs } from './german/kept-specs'
 import { keyList } from './german/key-list'
 import { language } from './german/language'
+import { letterhead } from './german/letterhead'
 import { limits } from './german/limits'
 import { model } from './german/model'
 import { number } from './german/number'
@@ -93,6 +94,7 @@ export const german: LanguageTable = {
   crossedStudy,
   decision,
   handOver,
+  letterhead,
   owner,
   paper,
   piston,

@@ -7,6 +7,7 @@ import type { en } from './en'
 import type { crossedStudy } from './english/crossed-study'
 import type { decision } from './english/decision'
 import type { handOver } from './english/hand-over'
+import type { letterhead } from './english/letterhead'
 import type { owner } from './english/owner'
 import type { paper } from './english/paper'
 import type { piston } from './english/piston'
@@ -22,6 +23,7 @@ export interface LanguageTable {
   readonly crossedStudy: Texts<typeof crossedStudy>
   readonly decision: Texts<typeof decision>
   readonly handOver: Texts<typeof handOver>
+  readonly letterhead: Texts<typeof letterhead>
   readonly owner: Texts<typeof owner>
   readonly paper: Texts<typeof paper>
   readonly piston: Texts<typeof piston>

@@ -21,6 +21,7 @@ import { keeping } from './spanish/keeping'
 import { keptSpecs } from './spanish/kept-specs'
 import { keyList } from './spanish/key-list'
 import { language } from './spanish/language'
+import { letterhead } from './spanish/letterhead'
 import { limits } from './spanish/limits'
 import { model } from './spanish/model'
 import { number } from './spanish/number'
@@ -93,6 +94,7 @@ export const spanish: LanguageTable = {
   crossedStudy,
   decision,
   handOver,
+  letterhead,
   owner,
   paper,
   piston,

@@ -101,6 +101,7 @@ export const bench = {
     open: 'Open…',
     kept: 'Kept jobs',
     examples: 'Examples…',
+    letterhead: 'Letterhead…',
     save: 'Save to file',
     saveAs: 'Save to file as…',
     saveAll: 'Save a copy of all jobs',
@@ -130,6 +131,8 @@ export const bench = {
     moreProblems: (count: number) => `and ${count} more`,
     notRead: (file: string) => `${file} could not be read from the disk. Is it still there?`,
     notWritten: (file: string) => `${file} could not be written. The job is still on this page.`,
+    codeNotLoaded:
+      'The job in this address could not be opened: a part of Borewall could not be loaded. Reload the page to try again.',
     severalDropped: 'Drop one file at a time.',
     replaceAsk:
       'A job with the same identity is kept already. Open the file as a copy, or replace the kept one?',

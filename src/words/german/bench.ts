@@ -106,6 +106,7 @@ export const bench: Texts<typeof english> = {
     open: 'Öffnen …',
     kept: 'Auftragsliste',
     examples: 'Beispiele …',
+    letterhead: 'Briefkopf …',
     save: 'In Datei speichern',
     saveAs: 'In Datei speichern unter …',
     saveAll: 'Kopie aller Aufträge speichern',
@@ -134,6 +135,8 @@ export const bench: Texts<typeof english> = {
     moreProblems: (count) => `und ${count} weitere`,
     notRead: (file) => `${file} ließ sich nicht vom Datenträger lesen. Ist die Datei noch dort?`,
     notWritten: (file) => `${file} ließ sich nicht schreiben. Der Auftrag ist noch auf dieser Seite.`,
+    codeNotLoaded:
+      'Der Auftrag in dieser Adresse konnte nicht geöffnet werden: Ein Teil von Borewall ließ sich nicht laden. Laden Sie die Seite neu, um es noch einmal zu versuchen.',
     severalDropped: 'Legen Sie immer nur eine Datei ab.',
     replaceAsk:
       'Ein Auftrag mit derselben Kennung ist schon gespeichert. Die Datei als Kopie öffnen oder den gespeicherten ersetzen?',

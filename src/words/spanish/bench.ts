@@ -106,6 +106,7 @@ export const bench: Texts<typeof english> = {
     open: 'Abrir…',
     kept: 'Lista de trabajos',
     examples: 'Ejemplos…',
+    letterhead: 'Membrete…',
     save: 'Guardar en un archivo',
     saveAs: 'Guardar en un archivo como…',
     saveAll: 'Guardar una copia de todos los trabajos',
@@ -134,6 +135,8 @@ export const bench: Texts<typeof english> = {
     moreProblems: (count) => `y ${count} más`,
     notRead: (file) => `No se pudo leer ${file} del disco. ¿Sigue estando allí?`,
     notWritten: (file) => `No se pudo escribir ${file}. El trabajo sigue en esta página.`,
+    codeNotLoaded:
+      'El trabajo de esta dirección no se pudo abrir: no se pudo cargar una parte de Borewall. Vuelva a cargar la página para probar otra vez.',
     severalDropped: 'Suelte los archivos de uno en uno.',
     replaceAsk:
       'Ya hay guardado un trabajo con la misma identidad. ¿Abrir el archivo como copia o reemplazar el guardado?',

@@ -51,6 +51,7 @@ describe('the address of the app', () => {
     ['http://[fd00::1]/', 'this-network'],
     ['https://shop.example/', undefined],
     ['https://10.example/', undefined],
+    ['', undefined],
   ])('of %s is reached from %s', (address, reach) => {
     expect(reachOf(address)).toBe(reach)
   })

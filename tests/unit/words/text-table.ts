@@ -2,6 +2,7 @@ import { en } from '../../../src/words/en'
 import { crossedStudy } from '../../../src/words/english/crossed-study'
 import { decision } from '../../../src/words/english/decision'
 import { handOver } from '../../../src/words/english/hand-over'
+import { letterhead } from '../../../src/words/english/letterhead'
 import { owner } from '../../../src/words/english/owner'
 import { paper } from '../../../src/words/english/paper'
 import { piston } from '../../../src/words/english/piston'
@@ -19,6 +20,7 @@ export const english: LanguageTable = {
   crossedStudy,
   decision,
   handOver,
+  letterhead,
   owner,
   paper,
   piston,

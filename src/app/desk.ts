@@ -109,6 +109,13 @@ export function goToPage(page: PageName): void {
   history.pushState(null, '', `${location.pathname}${location.search}${address}`)
 }
 
+let openCode: (code: string) => Promise<boolean> = async () => true
+
+/** What is done with a job that stands in the address; it gives false where the address is still needed. */
+export function onCodeInAddress(open: (code: string) => Promise<boolean>): void {
+  openCode = open
+}
+
 /** Opens what the address asks for, else what was open last, and from then on keeps every change. */
 export async function startDesk(): Promise<void> {
   jobStore.subscribe(({ revision }, before) => {
@@ -137,7 +144,8 @@ async function followAddress(): Promise<void> {
   if (asked.kind === 'shelf') return showShelf()
   leaveShelf()
   showPage(page)
-  showAddress()
+  const isDone = asked.kind !== 'job' || (await openCode(asked.code))
+  if (isDone) showAddress()
   if (asked.kind === 'unknown') await tell(words.examples.unknown(asked.name))
 }
 

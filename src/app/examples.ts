@@ -1,6 +1,7 @@
 import { newId } from '../job/new-id'
 import { readJob } from '../job/read-job'
 import type { Job } from '../job/schema'
+import { codeInAddress } from './app-address'
 
 /** The examples, by the name in their address, in the order in which they are offered. */
 export const exampleNames = ['A', 'B', 'B-as-typed', 'C', 'D1', 'D2', 'E', 'E-72'] as const
@@ -45,10 +46,14 @@ export type Asked =
   | { readonly kind: 'shelf' }
   | { readonly kind: 'example'; readonly name: ExampleName }
   | { readonly kind: 'unknown'; readonly name: string }
+  /** A job off the code of a report, or what stands in the place of one. */
+  | { readonly kind: 'job'; readonly code: string }
 
 /** What the fragment of an address asks for; capitals or not is all one. */
 export function askedIn(fragment: string): Asked {
   if (fragment === shelfAddress) return { kind: 'shelf' }
+  const code = codeInAddress(fragment)
+  if (code !== undefined) return { kind: 'job', code }
   const asked = new URLSearchParams(fragment.replace(/^#/, '')).get(field)
   if (asked === null) return { kind: 'nothing' }
   const name = exampleNames.find((one) => one.toLowerCase() === asked.trim().toLowerCase())

@@ -60,7 +60,7 @@ async function bytesOf(file: File): Promise<Uint8Array | undefined> {
 }
 
 /** The job under its own id, or under a fresh one where a different job is kept under it. */
-async function withIdentity(job: Job): Promise<Job | undefined> {
+export async function withIdentity(job: Job): Promise<Job | undefined> {
   const kept = await keptText(job.id)
   if (kept === undefined || kept === writeJob(job)) return job
   const answer = await ask(words.file.replaceAsk, [

@@ -1,11 +1,12 @@
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App'
-import { startDesk } from './desk'
+import { onCodeInAddress, startDesk } from './desk'
 import { saveLoop, watchOverJob } from './keeping'
 import { keepAids } from './kept-aids'
 import { keepHand } from './kept-hand'
 import { onLanguageElsewhere } from './language-here'
+import { openCodeLater } from './open-code-later'
 import { listenForKeyList, listenForUndo } from './page-keys'
 import { isSecondWindow, tokenOfTwo } from './second-window-name'
 import { applyTheme } from './theme'
@@ -29,6 +30,7 @@ export function startPage(root: HTMLElement): void {
   )
   // What is shown to the owner speaks as the bench does.
   if (isSecondWindow()) onLanguageElsewhere(() => location.reload())
+  onCodeInAddress(openCodeLater)
   // The windows are joined once something lies here: what the bench tells would change the address that is being opened.
   void startDesk().then(async () => {
     if (tokenOfTwo() !== undefined) (await import('./second-window')).joinTwo()

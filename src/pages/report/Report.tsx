@@ -1,5 +1,5 @@
 import './report.css'
-import { useEffect, useMemo, useRef } from 'react'
+import { type ReactNode, useEffect, useMemo, useRef } from 'react'
 import { useStore } from 'zustand'
 import { jobStore } from '../../job/job-store'
 import type { Job } from '../../job/schema'
@@ -41,7 +41,13 @@ export function useReport(): Reported {
 }
 
 /** The page of the report: what is put in, and the sheets as they will be printed. */
-export function Report({ report, made }: { readonly report: Reported; readonly made: ReportMade }) {
+export function Report(props: {
+  readonly report: Reported
+  readonly made: ReportMade
+  /** Beside what is chosen: what belongs to the shop. */
+  readonly children?: ReactNode
+}) {
+  const { report, made, children } = props
   const job = useStore(jobStore, (state) => state.job)
   const chosen = useStore(reporting, (state) => state.paper)
   const paper = chosen ?? usualPaper(navigator.language)
@@ -71,6 +77,7 @@ export function Report({ report, made }: { readonly report: Reported; readonly m
         <button type="button" className="button" disabled={isDrawing} onClick={() => window.print()}>
           {said.print}
         </button>
+        {children}
         <p className="aside" role="status">
           {isDrawing ? said.drawing : `${said.sheets(count)} ${isFlat ? said.flatOnly : said.printHow}`}
         </p>

@@ -2,9 +2,15 @@ import type { Locator, Page } from '@playwright/test'
 
 /** Walks on with Tab until the element has the focus. */
 export async function tabTo(page: Page, target: Locator): Promise<void> {
+  // Looked for by its name once, not at each step, unless it is drawn anew meanwhile.
+  let element = await target.elementHandle()
   for (let step = 0; step < 150; step++) {
-    if (await target.evaluate((element) => element === document.activeElement)) return
-    await page.keyboard.press('Tab')
+    const state = await element?.evaluate((node) =>
+      node === document.activeElement ? 'here' : node.isConnected ? 'elsewhere' : 'gone',
+    )
+    if (state === 'here') return
+    if (state === 'elsewhere') await page.keyboard.press('Tab')
+    else element = await target.elementHandle()
   }
   throw new Error('Tab does not lead to the element')
 }

@@ -31,6 +31,7 @@ function DeskBar() {
   const page = useStore(session, (state) => state.page)
   const invented = useStore(jobStore, ({ job }) => job.invented === true)
   const remind = useReminder()
+  const theme = useThemeStep()
   return (
     <header className="bar">
       <span className="wordmark">{words.app.name}</span>
@@ -49,18 +50,8 @@ function DeskBar() {
         <PageTabs />
         <UndoButtons />
         <SendButton />
-        <JobMenu />
-        <ThemeButton />
+        <JobMenu after={[{ label: theme.text, pick: theme.next, apart: true }]} />
       </div>
     </header>
-  )
-}
-
-function ThemeButton() {
-  const { text, next } = useThemeStep()
-  return (
-    <button type="button" className="bar-button" onClick={next}>
-      {text}
-    </button>
   )
 }

@@ -80,7 +80,7 @@ function NarrowMenu({ layout }: { readonly layout: Layout }) {
   const pages: MenuItem[] =
     layout === 'two' || page !== 'bench'
       ? []
-      : (['compare', 'show'] as const).map((name) => ({
+      : (['compare', 'show', 'report'] as const).map((name) => ({
           label: words.pages[name],
           pick: () => goToPage(name),
         }))

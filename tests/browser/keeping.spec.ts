@@ -238,12 +238,13 @@ test.describe('in a browser that keeps nothing', () => {
 test('the theme that was chosen holds after a reload', async ({ page }) => {
   await openApp(page)
   const { theme, themeIs } = words.app
-  await page.getByRole('button', { name: themeIs(theme.asSystem) }).click()
-  await page.getByRole('button', { name: themeIs(theme.light) }).click()
+  await pickFromMenu(page, themeIs(theme.asSystem))
+  await pickFromMenu(page, themeIs(theme.light))
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark')
   await page.reload()
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark')
-  await expect(page.getByRole('button', { name: themeIs(theme.dark) })).toBeVisible()
+  await page.getByRole('button', { name: file.menu, exact: true }).click()
+  await expect(page.getByRole('button', { name: themeIs(theme.dark), exact: true })).toBeVisible()
 })
 
 test('what was done before a reload can be undone and done again after it', async ({ page }) => {

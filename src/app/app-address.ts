@@ -1,7 +1,7 @@
-/** The address at which a shop serves Borewall: read as it is typed, and with a job in its fragment. */
-
+/** What is wrong with an address as it was typed. */
 export type AddressFlaw = 'no-address' | 'no-scheme' | 'other-scheme' | 'password' | 'fragment' | 'too-long'
 
+/** An address at which a shop serves Borewall. */
 export type AppAddress =
   | { readonly ok: true; readonly address: string }
   | { readonly ok: false; readonly why: AddressFlaw; readonly mended?: string }
@@ -39,16 +39,4 @@ export function reachOf(address: string): 'this-machine' | 'this-network' | unde
     ? /^(10|192\.168|172\.(1[6-9]|2\d|3[01])|169\.254)\./.test(host)
     : /^\[f[cde]/.test(host) || host.endsWith('.local') || !/[.:]/.test(host)
   return isNear ? 'this-network' : undefined
-}
-
-const field = 'job'
-
-/** The address that opens Borewall with the job of a code. */
-export function addressOfCode(appAddress: string, digits: string): string {
-  return `${appAddress}#${field}=${digits}`
-}
-
-/** What the fragment of an address holds in the place of a code, whatever it is. */
-export function codeInAddress(fragment: string): string | undefined {
-  return new URLSearchParams(fragment.replace(/^#/, '')).get(field) ?? undefined
 }

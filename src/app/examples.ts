@@ -1,7 +1,7 @@
 import { newId } from '../job/new-id'
 import { readJob } from '../job/read-job'
 import type { Job } from '../job/schema'
-import { codeInAddress } from './app-address'
+import { codeInAddress } from './code-address'
 
 /** The examples, by the name in their address, in the order in which they are offered. */
 export const exampleNames = ['A', 'B', 'B-as-typed', 'C', 'D1', 'D2', 'E', 'E-72'] as const

@@ -4,7 +4,7 @@ import type { QrDrawing } from '../charts/QrCode'
 import { carriedJob, type LeftOut } from '../job/carried-job'
 import { codeOfJob } from '../job/code-of-job'
 import type { Job } from '../job/schema'
-import { addressOfCode } from './app-address'
+import { addressOfCode } from './code-address'
 
 /** A code for a report, or why there is none. */
 export type ReportCode =

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { addressOfCode, codeInAddress, reachOf, readAppAddress } from '../../../src/app/app-address'
+import { reachOf, readAppAddress } from '../../../src/app/app-address'
+import { addressOfCode, codeInAddress } from '../../../src/app/code-address'
 
 describe('the address of the app', () => {
   it.each([

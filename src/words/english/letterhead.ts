@@ -69,7 +69,7 @@ export const letterhead = {
   /** A job that comes in an address, off the code of a report or as a link. */
   opening: {
     ask: (job: string, machine: string, bores: string, readings: string) =>
-      `This address holds a job: ${job}${machine === '' ? '' : `, ${machine}`}, ${bores}, ${readings}. Its photographs and the radii of its scans are not in it. Opened, it is kept in this browser beside the other jobs; none of them changes.`,
+      `This address holds a job: ${job}${machine === '' ? '' : `, ${machine}`}, ${bores}, ${readings}. Photographs and the radii of scans do not travel in an address. Opened, it is kept in this browser beside the other jobs; none of them changes.`,
     untitled: 'without a name',
     bores: (count: number) => (count === 1 ? '1 bore' : `${count} bores`),
     readings: (count: number) => (count === 1 ? '1 reading' : `${count} readings`),

@@ -71,7 +71,7 @@ export const letterhead: Texts<typeof english> = {
   },
   opening: {
     ask: (job, machine, bores, readings) =>
-      `Cette adresse contient un dossier : ${job}${machine === '' ? '' : `, ${machine}`}, ${bores}, ${readings}. Ses photographies et les rayons de ses balayages n’y sont pas. Ouvert, il est conservé dans ce navigateur à côté des autres dossiers ; aucun d’eux ne change.`,
+      `Cette adresse contient un dossier : ${job}${machine === '' ? '' : `, ${machine}`}, ${bores}, ${readings}. Les photographies et les rayons des balayages ne voyagent pas dans une adresse. Ouvert, il est conservé dans ce navigateur à côté des autres dossiers ; aucun d’eux ne change.`,
     untitled: 'sans nom',
     bores: (count) => (count === 1 ? '1 alésage' : `${count} alésages`),
     readings: (count) => (count === 1 ? '1 mesure' : `${count} mesures`),

@@ -72,7 +72,7 @@ export const letterhead: Texts<typeof english> = {
   },
   opening: {
     ask: (job, machine, bores, readings) =>
-      `Diese Adresse enthält einen Auftrag: ${job}${machine === '' ? '' : `, ${machine}`}, ${bores}, ${readings}. Seine Fotos und die Radien seiner Scans sind nicht darin. Wenn Sie ihn öffnen, wird er in diesem Browser neben den anderen Aufträgen gespeichert; keiner von ihnen ändert sich.`,
+      `Diese Adresse enthält einen Auftrag: ${job}${machine === '' ? '' : `, ${machine}`}, ${bores}, ${readings}. Fotos und die Radien von Scans kommen in einer Adresse nicht mit. Wenn Sie ihn öffnen, wird er in diesem Browser neben den anderen Aufträgen gespeichert; keiner von ihnen ändert sich.`,
     untitled: 'ohne Namen',
     bores: (count) => (count === 1 ? '1 Bohrung' : `${count} Bohrungen`),
     readings: (count) => (count === 1 ? '1 Messwert' : `${count} Messwerte`),

@@ -69,7 +69,7 @@ export const letterhead: Texts<typeof english> = {
   },
   opening: {
     ask: (job, machine, bores, readings) =>
-      `Esta dirección contiene un trabajo: ${job}${machine === '' ? '' : `, ${machine}`}, ${bores}, ${readings}. No lleva sus fotografías ni los radios de sus barridos. Si lo abre, se guarda en este navegador junto a los demás trabajos; ninguno de ellos cambia.`,
+      `Esta dirección contiene un trabajo: ${job}${machine === '' ? '' : `, ${machine}`}, ${bores}, ${readings}. Las fotografías y los radios de los barridos no viajan en una dirección. Si lo abre, se guarda en este navegador junto a los demás trabajos; ninguno de ellos cambia.`,
     untitled: 'sin nombre',
     bores: (count) => (count === 1 ? '1 cilindro' : `${count} cilindros`),
     readings: (count) => (count === 1 ? '1 lectura' : `${count} lecturas`),

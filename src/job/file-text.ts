@@ -4,6 +4,9 @@ import { jobInPage } from './job-in-page'
 /** Larger files are not read: a job of 64 bores with 1000 readings each takes a tenth of it. */
 export const largestFileBytes = 20_000_000
 
+/** What a page that is handed over may hold beside its job. */
+const mostAroundJob = 2_000_000
+
 export type FileText =
   | { readonly ok: true; readonly text: string }
   | { readonly ok: false; readonly flaw: Flaw; readonly line?: number }
@@ -11,7 +14,7 @@ export type FileText =
 /** The text of a file that should hold JSON in UTF-8, by itself or in a page that was handed over; or what it is instead. */
 export function fileText(file: string | Uint8Array, mostBytes: number = largestFileBytes): FileText {
   const bytes = file.length
-  if (bytes > mostBytes) {
+  if (bytes > (isPage(file) ? mostBytes + mostAroundJob : mostBytes)) {
     return { ok: false, flaw: { code: 'file-too-large', bytes, mostBytes } }
   }
   const decoded = typeof file === 'string' ? { ok: true as const, text: file } : decode(file)
@@ -23,6 +26,11 @@ export function fileText(file: string | Uint8Array, mostBytes: number = largestF
   const kind = kindOfText(text)
   if (kind) return { ok: false, flaw: { code: 'other-kind-of-file', kind } }
   return { ok: true, text }
+}
+
+/** By its first letter: no job begins so. */
+function isPage(file: string | Uint8Array): boolean {
+  return file[0] === '<' || file[0] === 0x3c
 }
 
 function decode(bytes: Uint8Array): FileText {

@@ -93,7 +93,12 @@ class TurnedPicture {
     button(turning.further, ({ camera }) => camera.zoom(-1))
     button(turning.above, ({ camera }) => camera.show('above', true))
     button(turning.whole, ({ camera }) => camera.show('front', true))
-    if (this.#fingerTurns) return
+    if (this.#fingerTurns) {
+      const keys = document.createElement('p')
+      keys.textContent = turning.keys
+      this.#buttons.append(keys)
+      return
+    }
     button(turning.byFinger, (_, element) => {
       this.#fingerTurns = !this.#fingerTurns
       element.textContent = this.#fingerTurns ? turning.fingerDone : turning.byFinger

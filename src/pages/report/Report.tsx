@@ -4,6 +4,7 @@ import { useStore } from 'zustand'
 import { jobStore } from '../../job/job-store'
 import type { Job } from '../../job/schema'
 import { exaggerationEndOfJob, exaggerationOfJob } from '../../job/selectors'
+import { toldBores } from '../../job/told-bores'
 import { choosePaper, reporting, reportNote, reportOn } from '../../session/reporting'
 import { boreTitle } from '../../words/compared'
 import { paperTitle } from '../../words/paper-title'
@@ -12,7 +13,7 @@ import { words } from '../../words/words'
 import { useSession } from '../bench/use-job'
 import { today } from '../today'
 import { ReportSheets } from './ReportSheets'
-import { type Report as Reported, reportedBores, reportOf } from './report-content'
+import { type Report as Reported, reportOf } from './report-content'
 import { type PaperName, paperNames, type ReportLook } from './report-look'
 import { useSheetPlan } from './use-sheet-plan'
 
@@ -119,7 +120,7 @@ function PaperChoice({ paper }: { readonly paper: PaperName }) {
 function WhatToReport({ job }: { readonly job: Job }) {
   const { boreId, withNote } = useStore(reporting)
   const said = paperWords.page
-  const bores = reportedBores(job)
+  const bores = toldBores(job)
   return (
     <>
       {bores.length > 1 ? (

@@ -1,9 +1,10 @@
 import type { BoreFinding, Findings } from '../../core/findings'
 import type { Bore, Survey } from '../../core/measured'
 import type { WallGrid } from '../../core/surface/wall-grid'
-import { type Compared, comparedOf } from '../../job/compared'
+import { comparedOf } from '../../job/compared'
 import type { Job } from '../../job/schema'
 import { findingsOf, mapGridOfBore, surveyOf } from '../../job/selectors'
+import { besideTold, toldBores } from '../../job/told-bores'
 import { type BorePaper, borePaper, reportedName } from '../../words/bore-paper'
 import { type EnginePaper, enginePaper } from '../../words/engine-paper'
 import { jobFacts } from '../../words/paper-facts'
@@ -45,17 +46,11 @@ export interface ReportChoice {
   readonly exaggeration?: number
 }
 
-/** The bores that a report can be about: those of the engine, or those to compare with where there are no others. */
-export function reportedBores({ bores }: Pick<Job, 'bores'>): readonly Bore[] {
-  const own = bores.filter(({ role }) => role === 'of-this-engine')
-  return own.length > 0 ? own : bores
-}
-
 /** All that the report of a job says and draws. */
 export function reportOf(job: Job, { boreId, withNote, exaggeration }: ReportChoice): Report {
   const findings = findingsOf(job)
   const pistons = pistonRows(job, findings)
-  const all = reportedBores(job)
+  const all = toldBores(job)
   const chosen = all.find(({ id }) => id === boreId)
   const isEngine = !chosen && all.length > 1
   const bores = (chosen ? [chosen] : all).map((bore) => {
@@ -85,7 +80,7 @@ function reportBore(
   if (!survey) throw new Error(`reportOf: bore ${bore.id} has no survey`)
   const compared = comparedOf(job)
   const own = compared.find((one) => one.finding === finding)
-  const other = own && findings.bores.includes(finding) ? newBeside(compared, own) : undefined
+  const other = own && findings.bores.includes(finding) ? besideTold(compared, own) : undefined
   return {
     ...reportWall(job, { bore, survey, finding }),
     paper,
@@ -97,13 +92,4 @@ function reportWall(job: Job, { bore, survey, finding }: Pick<ReportWall, 'bore'
   const grid = mapGridOfBore(job, bore.id, survey.id)
   const cut = chartPlace({ survey, finding }, grid, undefined)
   return { bore, survey, finding, ...(grid ? { grid } : {}), ...(cut ? { cut } : {}) }
-}
-
-/** A bore for comparison, else the same bore as it was when new. */
-function newBeside(all: readonly Compared[], used: Compared): Compared | undefined {
-  const others = all.filter((one) => one !== used)
-  return (
-    others.find(({ bore }) => bore.role === 'for-comparison') ??
-    others.find(({ bore, survey }) => bore === used.bore && survey.hoursRun === 0)
-  )
 }

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, it } from 'vitest'
 import { escapedHtml } from '../../../src/formats/html-text'
+import { largestFileBytes } from '../../../src/job/file-text'
 import { jobInPage, jobInPageId } from '../../../src/job/job-in-page'
 import { readJob } from '../../../src/job/read-job'
 import type { Job } from '../../../src/job/schema'
@@ -30,6 +31,16 @@ describe('a job in a page that was handed over', () => {
     expect(readJob(page(job, `${still}<figure>${shown}</figure>`))).toEqual({
       ok: true,
       job: { ...job, photographs: [{ hash, type: 'image/jpeg', base64 }] },
+    })
+  })
+
+  it('may be as large as a file that is a job, with a page around it', () => {
+    const job = scenario('A-two-stroke-single.json')
+    const around = ' '.repeat(largestFileBytes - writeJob(job).length)
+    expect(readJob(page(job, `<p>${around}</p>`))).toEqual({ ok: true, job })
+    expect(readJob(page(job, `<p>${around.repeat(2)}</p>`))).toMatchObject({
+      ok: false,
+      problems: [{ code: 'file-too-large' }],
     })
   })
 

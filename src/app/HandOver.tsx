@@ -1,8 +1,10 @@
 import { useState } from 'react'
 import type { Job } from '../job/schema'
+import { emptyLetterhead } from '../storage/letterhead'
 import { words } from '../words/words'
 import { download } from './download'
 import { jobForFile, leftBehind } from './job-for-file'
+import { letterheadStore, readLetterhead } from './letterhead'
 
 /** The job as one page for its owner, made when it is asked for. */
 export function HandOver({ job, onSaid }: { readonly job: Job; readonly onSaid: (said: string) => void }) {
@@ -40,7 +42,11 @@ async function saved(job: Job): Promise<string> {
       import('../scene/turn-handed-bores.ts?alone'),
     ])
     const whole = await jobForFile(job)
-    const file = await handOverFile(whole.job, script, new Date())
+    await readLetterhead()
+    const kept = letterheadStore.getState()
+    // Where none can be read the page goes without, as a report does.
+    const letterhead = kept.kind === 'read' ? kept.letterhead : emptyLetterhead
+    const file = await handOverFile(whole.job, letterhead, script, new Date())
     download(file)
     return [words.send.done.saved(file.name), leftBehind(whole) ?? ''].join('. ').replace(/\. $/, '')
   } catch (error) {

@@ -8,6 +8,7 @@ import { writeJob } from '../job/write-job'
 import { handedPage, packedWalls } from '../scene/handed-page'
 import { handedTexts } from '../scene/handed-texts'
 import { gridOfHanded, handedGrid, handedWall } from '../scene/handed-wall'
+import type { Letterhead } from '../storage/letterhead'
 import { dayText } from '../words/day-text'
 import { findingsPage } from '../words/findings-page'
 import { handOverWords } from '../words/hand-over-words'
@@ -28,7 +29,12 @@ import { standalonePage } from './standalone-page'
  * The job as one page that needs nothing else. `whole`: with the photographs and scans that a file takes along.
  * `script`: what turns the walls in it.
  */
-export async function handOverFile(whole: Job, script: string, day: Date): Promise<File> {
+export async function handOverFile(
+  whole: Job,
+  letterhead: Letterhead,
+  script: string,
+  day: Date,
+): Promise<File> {
   const told = await picturedBores(boresToHand(whole))
   const walls = told.flatMap(({ pictured }) => pictured)
   const page = await standalonePage({
@@ -36,7 +42,7 @@ export async function handOverFile(whole: Job, script: string, day: Date): Promi
     title: titleOf(whole),
     generator: words.app.name,
     style: handOverStyle,
-    body: bodyOf(whole, told, day),
+    body: [headOf(whole, letterhead, day), ...bodyOf(whole, told)],
     kept: {
       [jobInPageId]: writeJob(withoutPictures(whole)),
       [handedPage.walls]: await packedWalls(walls.map(({ wall }) => wallToHand(wall))),
@@ -64,7 +70,7 @@ async function picturedBores(bores: readonly ToldBore[]): Promise<readonly Pictu
   return told
 }
 
-function bodyOf(job: Job, told: readonly PicturedBore[], day: Date): readonly HtmlNode[] {
+function bodyOf(job: Job, told: readonly PicturedBore[]): readonly HtmlNode[] {
   const said = handOverWords
   const drawings = told.flatMap((bore, index) => {
     const drawn = drawingsOf(job, bore, index)
@@ -72,7 +78,6 @@ function bodyOf(job: Job, told: readonly PicturedBore[], day: Date): readonly Ht
     return [element('section', { class: 'drawings' }, text('h2', said.parts.drawings(bore.title)), ...drawn)]
   })
   return [
-    headOf(job, day),
     element(
       'main',
       {},
@@ -94,17 +99,38 @@ function bodyOf(job: Job, told: readonly PicturedBore[], day: Date): readonly Ht
   ]
 }
 
-function headOf(job: Job, day: Date): HtmlNode {
+function headOf(job: Job, letterhead: Letterhead, day: Date): HtmlNode {
   const said = handOverWords
   const lines = [job.machine, job.customer === undefined ? undefined : said.customer(job.customer)]
   return element(
     'header',
     {},
+    ...shopOf(letterhead),
     ...(job.invented ? [text('p', words.report.invented, 'invented')] : []),
     text('h1', titleOf(job)),
     ...lines.flatMap((line) => (line === undefined || line.trim() === '' ? [] : [text('p', line)])),
     text('p', `${said.made(words.app.name, dayText(isoDay(day)))} ${said.whole}`, 'soft'),
   )
+}
+
+/** Who hands it over, where the shop has a letterhead. */
+function shopOf({ shopName, address, picture }: Letterhead): HtmlNode[] {
+  const lines = [shopName, ...address.split('\n')].filter((line) => line.trim() !== '')
+  if (lines.length === 0 && !picture) return []
+  const shown = picture && {
+    alt: shopName,
+    width: picture.widthPx,
+    height: picture.heightPx,
+    src: `data:${picture.type};base64,${picture.base64}`,
+  }
+  return [
+    element(
+      'div',
+      { class: 'shop' },
+      ...(shown ? [element('img', shown)] : []),
+      element('div', {}, ...lines.map((line) => text('p', line))),
+    ),
+  ]
 }
 
 function titleOf({ name }: Job): string {

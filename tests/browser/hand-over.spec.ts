@@ -10,14 +10,16 @@ import { findingsOf } from '../../src/job/selectors'
 import { writeJob } from '../../src/job/write-job'
 import { handOver } from '../../src/words/english/hand-over'
 import { findingsPage, type Passage } from '../../src/words/findings-page'
+import { letterheadWords } from '../../src/words/letterhead-words'
 import { scanPassages } from '../../src/words/scan-passages'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutPicture } from './bench-fixture'
-import { hostileJob } from './hostile-job'
-import { chooseFile } from './job-files'
+import { hostileJob, hostileText } from './hostile-job'
+import { chooseFile, pickFromMenu } from './job-files'
 import { patchesOf, shareNear } from './pixels'
 
 const { send, marks, report } = words
+const { dialog: shop } = letterheadWords
 /** Of the whole file, without photographs. */
 const mostBytes = 1_000_000
 
@@ -257,6 +259,12 @@ test('a hostile job is text in its file, in each of its fields, and breaks neith
   const job = { ...hostileJob(scenario('B')), id: 'hostile' }
   await chooseFile(page, 'hostile.json', writeJob(job))
   await expect(page.getByText(words.file.opened('hostile.json'))).toBeAttached()
+  await pickFromMenu(page, words.file.letterhead)
+  const dialog = page.getByRole('dialog', { name: shop.title })
+  await dialog.getByLabel(shop.shopName).fill(hostileText(120))
+  await dialog.getByLabel(shop.address, { exact: true }).fill(hostileText(200))
+  await expect(dialog.getByText(shop.saved, { exact: true })).toBeVisible()
+  await page.keyboard.press('Escape')
   const { path } = await handedOver(page, testInfo)
   for (const width of [1280, 390]) {
     const {
@@ -270,6 +278,7 @@ test('a hostile job is text in its file, in each of its fields, and breaks neith
     await expect(opened.locator('.turning canvas').first()).toBeAttached()
     const text = await opened.locator('main').textContent()
     expect(text).toContain('<script>window.ran = true</script><img src=x onerror="window.ran=true">')
+    await expect(opened.locator('.shop p').first()).toContainText('<script>window.ran = true</script>')
     expect(text).not.toMatch(/[\u202a-\u202e\u2066-\u2069]/)
     const seen = await opened.evaluate(() => ({
       ran: 'ran' in window,

@@ -66,4 +66,21 @@ export const report: Texts<typeof english> = {
     },
     ourMistake: 'Borewall a fait ici une faute ; le fichier est peut-être bon. Ce qui s’est passé :',
   },
+  printing: {
+    usage: [
+      'Usage : npm run report -- FICHIER -o RAPPORT.pdf [--letter]',
+      'ou : npm run report -- FICHIER FICHIER … -o RÉPERTOIRE [--letter]',
+      '',
+      'Imprime le rapport d’un fichier de dossier en PDF, sur A4 ou sur Letter. De plusieurs',
+      'fichiers, chacun va dans RÉPERTOIRE sous son propre nom. Il faut Chromium,',
+      'qui est installé là où il n’y en a pas.',
+      '',
+      'Code de sortie : 0 imprimé, 1 un fichier n’a pas pu être lu ou imprimé, 2 mauvais usage.',
+    ].join('\n'),
+    nameTarget: 'Nommez le fichier où va le rapport : -o RAPPORT.pdf.',
+    folderForSeveral: 'Plusieurs rapports vont dans un répertoire : nommez-en un qui existe après -o.',
+    sameName: (file) => `Deux des fichiers s’appellent ${file} : imprimez-les dans deux répertoires.`,
+    written: (file) => `Imprimé : ${file}`,
+    notPrinted: (file) => `Le rapport de ${file} n’a pas pu être imprimé.`,
+  },
 }

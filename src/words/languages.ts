@@ -27,6 +27,12 @@ export const languages: readonly [Language, ...Language[]] = [
     isReviewed: false,
     load: async () => (await import('./spanish')).spanish,
   },
+  {
+    code: 'fr',
+    name: 'Français',
+    isReviewed: false,
+    load: async () => (await import('./french')).french,
+  },
 ]
 
 /** The language of a code; undefined where there is none. */

@@ -4,7 +4,6 @@ import type { Texts } from '../texts'
 /** The report on paper, and the page that shows it before it is printed, in French. */
 export const paper: Texts<typeof english> = {
   page: {
-    lead: 'Les feuilles telles qu’elles seront imprimées.',
     paper: 'Papier',
     sizes: { a4: 'A4', letter: 'Letter' },
     of: 'Rapport sur',
@@ -52,19 +51,18 @@ export const paper: Texts<typeof english> = {
   temperatures: (bore, reference, at) => `alésage ${bore}, ${reference} ${at}`,
   readsTooMuch: (microns) => `montre ${microns} en trop sur son propre étalon`,
   notRecorded: 'non noté',
+  dayNotRecorded: 'jour non noté',
   ofBores: (bores, fact) => `${bores.join(', ')} : ${fact}`,
   titles: {
     measure: 'Comment mesurer de nouveau',
-    limits: 'Limites',
-    size: 'Cote et forme',
-    wear: 'Usure et prévision',
+    limits: 'Limites :',
     piston: 'Piston et segment',
     surface: 'Surface',
     unseen: 'Ce qui n’a pas été mesuré, et ce que cet appareil ne peut pas voir',
     cautions: 'Avant de décider',
     questions: 'Questions ouvertes sur les lectures',
     note: 'Note',
-    bores: 'Les alésages',
+    bores: 'Les alésages : cotes à 20 °C en mm, ± U (95 %)',
   },
   source: 'D’après le manuel d’atelier, tel qu’entré.',
   sizes: {
@@ -76,21 +74,17 @@ export const paper: Texts<typeof english> = {
     none: 'Aucune limite de cote n’est entrée.',
   },
   judged:
-    'Un chiffre n’est dans les limites ou hors d’elles que si 1 chance sur 20 au plus parle contre ; sinon il est trop juste pour trancher. ± est U à 95 %.',
-  marks: 'Signes :',
+    'Dans ou hors des limites se dit où 1 chance sur 20 au plus parle contre, sinon trop juste pour trancher. ± est U à 95 %.',
   noStations: 'Aucune lecture.',
-  nothingRead: '–',
   views: {
     now: (bore) => `${bore}, maintenant`,
     before: 'À l’état neuf',
     map: 'La paroi déroulée, vue de l’intérieur',
     section: (depth) => `En travers à ${depth}, vu du plan de joint`,
     profile: (axis) => `En long à ${axis}, plan de joint en haut`,
-    drawn: (factor) => `Les écarts sont dessinés ${factor} fois plus grands qu’ils ne sont.`,
-    scale: (microns) => `${microns} sur le diamètre`,
+    drawn: (exaggeration) => `${exaggeration} ; les barres sont sur le diamètre.`,
     between: 'Entre les lectures, la paroi est dessinée, non mesurée.',
-    key: 'Bleu est plus serré, ambre plus large. Hachuré : personne n’a mesuré. Pointillé : trop juste pour trancher. Disques : lectures.',
-    alike: 'Dessiné pareil aux deux touches : deux touches ne peuvent pas dire quelle paroi s’est usée.',
+    key: 'Bleu : plus serré. Ambre : plus large. Hachuré : personne n’a mesuré. Pointillé : trop juste pour trancher. Disques : lectures.',
     noPicture: 'Pas d’image en 3D : ce navigateur n’en dessine pas.',
   },
   photosLeft: (count) =>
@@ -102,19 +96,9 @@ export const paper: Texts<typeof english> = {
     count === 1
       ? 'Un palpage de rayons appartient à cet alésage ; ses anomalies sont dites à la page Mesurer et par le fichier du dossier.'
       : `${count} palpages de rayons appartiennent à cet alésage ; leurs anomalies sont dites à la page Mesurer et par le fichier du dossier.`,
-  table: {
-    bore: 'Alésage',
-    largest: 'Le plus grand',
-    smallest: 'Le plus petit',
-    ovality: 'Ovalisation',
-    taper: 'Conicité',
-    standing: 'État',
-    decision: 'À lui seul',
-  },
+  table: { wear: 'Usure la plus grande', clearance: 'Jeu', decision: 'À lui seul' },
   engineDecision: (bore, decision) => `${bore} : ${decision}`,
   signature: { name: 'Nom', day: 'Jour', signed: 'Signature' },
-  signedFor: 'Un rapport sur ce qui a été mesuré, et aucune promesse de durée.',
   foot: (title, sheet, sheets) => `${title} · feuille ${sheet} sur ${sheets}`,
   madeWith: (app) => `Fait avec ${app}`,
-  code: 'Le dossier lui-même, à ouvrir en scannant',
 }

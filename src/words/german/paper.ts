@@ -95,7 +95,7 @@ export const paper: Texts<typeof english> = {
     count === 1
       ? 'Zu dieser Bohrung gehört eine Abtastung von Radien; ihre Auffälligkeiten stehen auf der Seite „Messen“ und in der Datei des Auftrags.'
       : `Zu dieser Bohrung gehören ${count} Abtastungen von Radien; ihre Auffälligkeiten stehen auf der Seite „Messen“ und in der Datei des Auftrags.`,
-  table: { wear: 'Am meisten verschlissen', clearance: 'Spiel', decision: 'Für sich' },
+  table: { wear: 'Größter Verschleiß', clearance: 'Laufspiel', decision: 'Für sich' },
   engineDecision: (bore, decision) => `${bore}: ${decision}`,
   signature: { name: 'Name', day: 'Tag', signed: 'Unterschrift' },
   foot: (title, sheet, sheets) => `${title} · Blatt ${sheet} von ${sheets}`,

@@ -20,6 +20,7 @@ import { keeping } from './french/keeping'
 import { keptSpecs } from './french/kept-specs'
 import { keyList } from './french/key-list'
 import { language } from './french/language'
+import { letterhead } from './french/letterhead'
 import { limits } from './french/limits'
 import { model } from './french/model'
 import { number } from './french/number'
@@ -93,6 +94,7 @@ export const french: LanguageTable = {
   crossedStudy,
   decision,
   handOver,
+  letterhead,
   owner,
   paper,
   piston,

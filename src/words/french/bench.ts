@@ -102,6 +102,7 @@ export const bench: Texts<typeof english> = {
     open: 'Ouvrir…',
     kept: 'Liste des dossiers',
     examples: 'Exemples…',
+    letterhead: 'En-tête…',
     save: 'Enregistrer dans un fichier',
     saveAs: 'Enregistrer dans un fichier sous…',
     saveAll: 'Enregistrer une copie de tous les dossiers',
@@ -130,6 +131,8 @@ export const bench: Texts<typeof english> = {
     moreProblems: (count) => `et encore ${count}`,
     notRead: (file) => `${file} n’a pas pu être lu sur le disque. Y est-il encore ?`,
     notWritten: (file) => `${file} n’a pas pu être écrit. Le dossier est encore sur cette page.`,
+    codeNotLoaded:
+      'Le dossier de cette adresse n’a pas pu être ouvert : une partie de Borewall n’a pas pu être chargée. Rechargez la page pour essayer de nouveau.',
     severalDropped: 'Déposez un fichier à la fois.',
     replaceAsk:
       'Un dossier de même identité est déjà enregistré. Ouvrir le fichier comme copie, ou remplacer celui qui est enregistré ?',

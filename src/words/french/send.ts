@@ -33,7 +33,7 @@ export const send: Texts<typeof english> = {
     },
     handOver: {
       title: 'Un fichier pour le propriétaire',
-      lead: 'Une page qui s’ouvre dans tout navigateur, sans réseau : ce que cela veut dire en mots simples, l’image à tourner, tous les chiffres et lectures. Borewall la rouvre comme un travail.',
+      lead: 'Une page qui s’ouvre dans tout navigateur, sans réseau : ce que cela veut dire en mots simples, l’image à tourner, tous les chiffres et lectures. Borewall la rouvre comme un dossier.',
       make: 'Enregistrer le fichier pour le propriétaire',
       making: 'Le fichier se prépare…',
       failed:

@@ -14,7 +14,7 @@ export const letterhead: Texts<typeof english> = {
     remove: 'Bild entfernen',
     removed: 'Das Bild ist entfernt.',
     putBack: 'Zurückholen',
-    pictureKept: 'Wird verkleinert (auf höchstens 600 Pixel) und in diesem Browser gespeichert.',
+    pictureKept: 'Wird verkleinert (auf höchstens 600 Bildpunkte) und in diesem Browser gespeichert.',
     reading: 'Das Bild wird gelesen …',
     unreadable: (file) =>
       `${file} ließ sich nicht als Bild lesen. Wählen Sie eine JPEG-, PNG- oder WebP-Datei.`,
@@ -55,11 +55,11 @@ export const letterhead: Texts<typeof english> = {
   code: {
     label: 'QR-Code, der diesen Auftrag in Borewall öffnet',
     caption:
-      'Scannen, um diesen Auftrag in Borewall zu öffnen. Die Messwerte stehen im Code selbst; nichts wird irgendwohin gesendet.',
+      'Scannen, um diesen Auftrag in Borewall zu öffnen. Die Ablesungen stehen im Code selbst; nichts wird irgendwohin gesendet.',
     captionWithout: (what) =>
-      `Scannen, um diesen Auftrag in Borewall zu öffnen. Die Messwerte stehen im Code selbst; nichts wird irgendwohin gesendet. Nicht darin: ${what}.`,
+      `Scannen, um diesen Auftrag in Borewall zu öffnen. Die Ablesungen stehen im Code selbst; nichts wird irgendwohin gesendet. Nicht darin: ${what}.`,
     photographs: (count) => (count === 1 ? '1 Foto' : `${count} Fotos`),
-    scans: (count) => (count === 1 ? 'die Radien von 1 Scan' : `die Radien von ${count} Scans`),
+    scans: (count) => (count === 1 ? 'die Radien von 1 Abtastung' : `die Radien von ${count} Abtastungen`),
     notes: (count) => (count === 1 ? '1 Notiz' : `${count} Notizen`),
     list: (parts) => parts.join(', '),
     none: {
@@ -72,10 +72,10 @@ export const letterhead: Texts<typeof english> = {
   },
   opening: {
     ask: (job, machine, bores, readings) =>
-      `Diese Adresse enthält einen Auftrag: ${job}${machine === '' ? '' : `, ${machine}`}, ${bores}, ${readings}. Fotos und die Radien von Scans kommen in einer Adresse nicht mit. Wenn Sie ihn öffnen, wird er in diesem Browser neben den anderen Aufträgen gespeichert; keiner von ihnen ändert sich.`,
+      `Diese Adresse enthält einen Auftrag: ${job}${machine === '' ? '' : `, ${machine}`}, ${bores}, ${readings}. Fotos und die Radien von Abtastungen kommen in einer Adresse nicht mit. Wenn Sie ihn öffnen, wird er in diesem Browser neben den anderen Aufträgen gespeichert; keiner von ihnen ändert sich.`,
     untitled: 'ohne Namen',
     bores: (count) => (count === 1 ? '1 Bohrung' : `${count} Bohrungen`),
-    readings: (count) => (count === 1 ? '1 Messwert' : `${count} Messwerte`),
+    readings: (count) => (count === 1 ? '1 Ablesung' : `${count} Ablesungen`),
     open: 'Auftrag öffnen',
     opened: (job) => `${job} aus der Adresse geöffnet`,
     address: 'Die Adresse',

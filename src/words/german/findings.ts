@@ -105,7 +105,7 @@ export const findings: Texts<typeof english> = {
     title: 'Was diese Ablesungen nicht zeigen können',
     cannotProve: (doubt, needed) =>
       `Dieses Messgerät kann innerhalb dieser Spanne nichts nachweisen: Es ist auf ${doubt} genau. Nötig wäre ${needed}, und auch das reicht nur in der Mitte der Spanne.`,
-    lessThanAnyGauge: 'weniger, als irgendein Bohrungsmessgerät erreicht',
+    lessThanAnyGauge: 'weniger, als irgendein Innenmessgerät erreicht',
     belowNew: (place) =>
       `Bei ${place} ist die Bohrung zweifelsfrei kleiner als das kleinste Neumaß. Prüfen Sie Ablesung, Größenklasse und Grenzmaß; auf einer beschichteten Wand kann es angeriebenes Metall vom Kolben sein.`,
     blocked: (place, by) =>

@@ -14,7 +14,7 @@ export const scanForm: Texts<typeof english> = {
   cylindricityDetail: 'kleinste Zone (ISO 12180), aller Ebenen um eine gerade Achse',
   noCylindricity: 'Weniger als zwei Ebenen haben ringsum Radien, deshalb ist keine Zylindrizität angegeben.',
   oval: 'Oval, weiteste Ebene',
-  ovalDetail: (depth, axis) => `bei ${depth}, am größten quer über ${axis}; ein Unterschied von Durchmessern`,
+  ovalDetail: (depth, axis) => `bei ${depth}, am größten bei ${axis}; ein Unterschied von Durchmessern`,
   ovalNone: (depth, most) => `bei ${depth}; keine Richtung tritt hervor, höchstens ${most}`,
   twoContact: 'Wie zwei Messbolzen es fänden',
   twoContactDetail: (depth) =>

@@ -77,9 +77,9 @@ export const sheet: Texts<typeof english> = {
     noSizeYet: 'Ein Maß gibt es, sobald das Messgerät über seine Messbolzen gemessen ist.',
     asDeviation: (microns) => `= ${microns} gegenüber dem Einstellmaß`,
     direction: {
-      clockwise: 'Zeiger im Uhrzeigersinn neben null: größer. Mit + eingeben.',
+      clockwise: 'Zeiger im Uhrzeigersinn über null hinaus: größer. Mit + eingeben.',
       anticlockwise:
-        'Zeiger gegen den Uhrzeigersinn neben null: größer. Geben Sie ein, was die Messuhr zeigt, im Uhrzeigersinn mit +.',
+        'Zeiger gegen den Uhrzeigersinn über null hinaus: größer. Geben Sie ein, was die Messuhr zeigt, im Uhrzeigersinn mit +.',
       unknown:
         'In welcher Richtung es größer wird, ist nicht erfasst: angenommen ist im Uhrzeigersinn, und das Urteil bleibt vorläufig.',
     },

@@ -85,7 +85,7 @@ export const verdict: Texts<typeof english> = {
       `Eine Ablesung mit einer Unsicherheit von ${doubt} würde es klären, wenn sie gleich bleibt.`,
     settleAt: (place, doubt) =>
       `Bei ${place} würde eine Ablesung mit einer Unsicherheit von ${doubt} es klären, wenn sie gleich bleibt.`,
-    settledByNone: 'Sie liegt so nahe an der Grenze, dass kein Bohrungsmessgerät es klären würde.',
+    settledByNone: 'Sie liegt so nahe an der Grenze, dass kein Innenmessgerät es klären würde.',
     provisional: {
       'no-setting-size': 'Vorläufig: Auf welches Maß das Messgerät eingestellt war, ist nicht erfasst.',
       'no-opening-zero': 'Vorläufig: Die Null zu Beginn ist nicht erfasst.',

@@ -7,6 +7,7 @@ import { inspect } from '../../../src/core/inspect'
 import { carriedJob } from '../../../src/job/carried-job'
 import { codeDictionary } from '../../../src/job/code-dictionary'
 import { bytesOfDigits, crc32, digitsOfBytes, mostDigits } from '../../../src/job/code-digits'
+import { codeDocument } from '../../../src/job/code-document'
 import { codeOfJob, jobOfCode, mostUnpackedBytes } from '../../../src/job/code-of-job'
 import type { Job } from '../../../src/job/schema'
 import { findingsPage } from '../../../src/words/findings-page'
@@ -14,6 +15,7 @@ import { runCount } from '../../proof/run-count'
 import { seededRandom } from '../../proof/seeded-random'
 import { scenario, scenarioFiles } from '../scenarios/scenario'
 import { arbitraryJob } from './arbitrary-job'
+import { mutatedText } from './mutated-text'
 import { sampleJob } from './sample-job'
 
 function digitsOf(job: Job): string {
@@ -177,6 +179,22 @@ describe('a code that is no job', () => {
     const bytes = Uint8Array.of(numbers.length >> 8, numbers.length & 255, ...numbers, ...packed)
     return `1${digitsOfBytes(bytes)}`
   }
+
+  const spoilt = runCount({ quick: 400, full: 20_000 })
+  it(`is a job or refused with a reason whatever somebody wrote into it, ${spoilt} codes, seeds from 9300`, () => {
+    const { text, numbers } = codeDocument(carriedJob(sampleJob, true).job)
+    const whys = new Set<string>()
+    for (let index = 0; index < spoilt; index += 1) {
+      const random = seededRandom(9300 + index)
+      const some = [...numbers].slice(0, Math.floor(random.even() * (numbers.length + 1)))
+      const read = jobOfCode(
+        made(mutatedText(JSON.stringify(text), random), random.even() < 0.3 ? some : [...numbers]),
+      )
+      whys.add(read.ok ? 'job' : read.why)
+      if (!read.ok && read.why === 'no-job') expect(read.problems.length).toBeGreaterThan(0)
+    }
+    expect([...whys].sort()).toEqual(['damaged', 'job', 'newer', 'no-job'])
+  })
 
   it('is refused unread where it has more digits than any code', () => {
     const long = made(JSON.stringify(Array.from({ length: 4000 }, (_, index) => Math.sin(index))))

@@ -26,13 +26,18 @@ export function LetterheadDialog() {
     closeLetterhead()
   }
   return (
-    <Dialog title={said.title} onClose={close} className="letterhead">
+    <Dialog
+      title={said.title}
+      onClose={close}
+      className="letterhead"
+      {...(state.kind === 'read' && state.kept === 'kept' ? { said: said.saved } : {})}
+    >
       <p className="soft">{said.lead}</p>
       {state.kind === 'read' ? (
         <>
           {state.wasSetAside ? <p role="alert">{said.setAside}</p> : null}
           <LetterheadFields letterhead={state.letterhead} />
-          <Kept kept={state.kept} />
+          <NotKept kept={state.kept} />
         </>
       ) : (
         <NotRead state={state} />
@@ -41,16 +46,9 @@ export function LetterheadDialog() {
   )
 }
 
-function Kept({ kept }: { readonly kept: LetterheadRead['kept'] | undefined }) {
+function NotKept({ kept }: { readonly kept: LetterheadRead['kept'] | undefined }) {
   const said = letterheadWords.dialog
-  if (kept === undefined || kept === 'keeping') return null
-  if (kept === 'kept') {
-    return (
-      <p role="status" className="soft">
-        {said.saved}
-      </p>
-    )
-  }
+  if (kept === undefined || kept === 'keeping' || kept === 'kept') return null
   return (
     <p role="alert" className="refusal">
       {said.notKept(words.saving.unreachableWhy[kept])}{' '}

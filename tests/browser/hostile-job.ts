@@ -18,6 +18,7 @@ export function hostileJob(job: Job): Job {
     ...job,
     name,
     machine: name,
+    customer: name,
     note: hostileText(10_000),
     gauges: job.gauges.map((gauge) => ({ ...gauge, name })),
     standards: job.standards.map((standard) => ({ ...standard, name })),

@@ -79,7 +79,7 @@ export function Report(props: {
           {said.print}
         </button>
         {children}
-        <p className="aside" role="status">
+        <p className="report-said aside" role="status">
           {isDrawing ? said.drawing : `${said.sheets(count)} ${isFlat ? said.flatOnly : said.printHow}`}
         </p>
       </div>

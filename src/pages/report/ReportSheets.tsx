@@ -50,7 +50,10 @@ export function ReportSheets({ report, look, density, plan }: ReportSheetsProps)
         >
           <div className="sheet-body">{sheet.body}</div>
           <footer className="sheet-foot">
-            <span dir="auto">{paperWords.foot(title, index + 1, sheets.length)}</span>
+            <span className="sheet-foot-title" dir="auto">
+              {title}
+            </span>
+            <span>{paperWords.sheetOf(index + 1, sheets.length)}</span>
             <span>{paperWords.madeWith(words.app.name)}</span>
           </footer>
         </section>

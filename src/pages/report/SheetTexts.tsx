@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import type { PaperItem, PaperSection } from '../../words/bore-paper'
 import type { Fact } from '../../words/paper-facts'
 import { rowUnder } from '../../words/paper-rows'
@@ -5,6 +6,7 @@ import { paperWords } from '../../words/paper-words'
 import type { Row } from '../../words/row'
 import type { ReportLook, ReportPhoto } from './report-look'
 import type { ReportPart } from './report-part'
+import { textPieces } from './text-pieces'
 
 /** So many photographs find room in a report. */
 export const mostPhotos = 4
@@ -13,13 +15,19 @@ export const mostPhotos = 4
 export function sectionParts(sections: readonly PaperSection[], look: ReportLook): ReportPart[] {
   return sections.flatMap((section) => {
     const counted = photosShown(section.items)
-    const items = section.items.map(
-      (item, index): ReportPart => ({
-        id: `${section.id} ${index}`,
-        across: 'column',
-        node: <Item item={item} photos={counted.shown[index] ?? 0} look={look} />,
-      }),
-    )
+    const items = section.items.flatMap((item, index) => {
+      const [first = '', ...rest] = item.kind === 'row' ? [] : textPieces(item.text)
+      const shown = item.kind === 'row' ? item : { ...item, text: first }
+      return [
+        columnPart(
+          `${section.id} ${index}`,
+          <Item item={shown} photos={counted.shown[index] ?? 0} look={look} />,
+        ),
+        ...rest.map((text, piece) =>
+          columnPart(`${section.id} ${index} piece ${piece + 2}`, <PieceLine {...{ text, item }} />),
+        ),
+      ]
+    })
     return [
       {
         id: `${section.id} heading`,
@@ -37,12 +45,24 @@ export function sectionParts(sections: readonly PaperSection[], look: ReportLook
   })
 }
 
+function columnPart(id: string, node: ReactNode): ReportPart {
+  return { id, across: 'column', node }
+}
+
 function photosLeftPart(id: string, count: number): ReportPart {
-  return {
-    id: `${id} photographs left`,
-    across: 'column',
-    node: <p className="sheet-line is-small">{paperWords.photosLeft(count)}</p>,
-  }
+  return columnPart(
+    `${id} photographs left`,
+    <p className="sheet-line is-small">{paperWords.photosLeft(count)}</p>,
+  )
+}
+
+/** What is left of a text that is too long for one piece. */
+function PieceLine({ text, item }: { readonly text: string; readonly item: PaperItem }) {
+  return (
+    <p className={item.kind === 'paragraph' ? 'sheet-line' : 'sheet-line is-within'} dir="auto">
+      {text}
+    </p>
+  )
 }
 
 /** How many photographs of each item are shown: the first of each, then the second, as long as there is room. */

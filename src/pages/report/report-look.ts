@@ -5,7 +5,7 @@ export const paperNames = ['a4', 'letter'] as const
 export type PaperName = (typeof paperNames)[number]
 
 /** How closely a sheet is filled: the loosest at which a report finds room is taken. */
-export const densities = ['roomy', 'plain', 'tight'] as const
+export const densities = ['roomy', 'plain', 'close', 'tight'] as const
 export type Density = (typeof densities)[number]
 
 /** What a sheet has within its margins of 8 mm, CSS pixels of 1/96 inch. */
@@ -26,6 +26,7 @@ export function roomOn(paper: PaperName): number {
 export const viewSizes: Readonly<Record<Density, { readonly picture: number; readonly chart: number }>> = {
   roomy: { picture: 206, chart: 196 },
   plain: { picture: 188, chart: 168 },
+  close: { picture: 186, chart: 160 },
   tight: { picture: 168, chart: 147 },
 }
 

@@ -1,7 +1,7 @@
 import { type RefObject, useEffect, useLayoutEffect, useMemo, useState } from 'react'
 import { type ChapterPlan, chaptersOf } from './ReportSheets'
 import type { Report } from './report-content'
-import { type Density, densities, type ReportLook, roomOn } from './report-look'
+import { type Density, densities, type PaperName, type ReportLook, roomOn, sheetSizes } from './report-look'
 import type { ReportPart } from './report-part'
 import { type LaidPart, layOutSheets } from './sheet-layout'
 
@@ -44,7 +44,7 @@ export function useSheetPlan(
   const plan = useMemo(() => planOf(found), [found])
   useLayoutEffect(() => {
     if (plan || !container.current) return
-    const heights = heightsIn(container.current)
+    const heights = heightsIn(container.current, look.paper)
     const isLast = at === tries.length - 1
     const now = chaptersOf(report, look).map((chapter, index) => {
       const sheets = layOutSheets(measured(chapter(density), heights[index]), roomOn(look.paper))
@@ -82,16 +82,18 @@ function sheetsWanted({ bores, engine }: Report, chapter: number): number {
 }
 
 /** The heights of the parts on each sheet that is drawn, by their names. */
-function heightsIn(container: HTMLElement): readonly ReadonlyMap<string, number>[] {
-  return [...container.querySelectorAll<HTMLElement>('.report-sheet')].map(
-    (sheet) =>
-      new Map(
-        [...sheet.querySelectorAll<HTMLElement>('[data-part]')].map((part) => [
-          part.dataset.part ?? '',
-          part.getBoundingClientRect().height,
-        ]),
-      ),
-  )
+function heightsIn(container: HTMLElement, paper: PaperName): readonly ReadonlyMap<string, number>[] {
+  return [...container.querySelectorAll<HTMLElement>('.report-sheet')].map((sheet) => {
+    const body = sheet.querySelector('.sheet-body')
+    // Where the page shows sheets enlarged, what is measured on them is enlarged as well.
+    const enlarged = body ? body.getBoundingClientRect().width / sheetSizes[paper].width : 1
+    return new Map(
+      [...sheet.querySelectorAll<HTMLElement>('[data-part]')].map((part) => [
+        part.dataset.part ?? '',
+        part.getBoundingClientRect().height / enlarged,
+      ]),
+    )
+  })
 }
 
 function measured(

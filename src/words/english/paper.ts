@@ -98,6 +98,6 @@ export const paper = {
   table: { wear: 'Most worn', clearance: 'Clearance', decision: 'By itself' },
   engineDecision: (bore: string, decision: string) => `${bore}: ${decision}`,
   signature: { name: 'Name', day: 'Day', signed: 'Signature' },
-  foot: (title: string, sheet: number, sheets: number) => `${title} · sheet ${sheet} of ${sheets}`,
+  sheetOf: (sheet: number, sheets: number) => `sheet ${sheet} of ${sheets}`,
   madeWith: (app: string) => `Made with ${app}`,
 }

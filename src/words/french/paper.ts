@@ -99,6 +99,6 @@ export const paper: Texts<typeof english> = {
   table: { wear: 'Usure la plus grande', clearance: 'Jeu', decision: 'À lui seul' },
   engineDecision: (bore, decision) => `${bore} : ${decision}`,
   signature: { name: 'Nom', day: 'Jour', signed: 'Signature' },
-  foot: (title, sheet, sheets) => `${title} · feuille ${sheet} sur ${sheets}`,
+  sheetOf: (sheet, sheets) => `feuille ${sheet} sur ${sheets}`,
   madeWith: (app) => `Fait avec ${app}`,
 }

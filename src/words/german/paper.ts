@@ -98,6 +98,6 @@ export const paper: Texts<typeof english> = {
   table: { wear: 'Größter Verschleiß', clearance: 'Laufspiel', decision: 'Für sich' },
   engineDecision: (bore, decision) => `${bore}: ${decision}`,
   signature: { name: 'Name', day: 'Tag', signed: 'Unterschrift' },
-  foot: (title, sheet, sheets) => `${title} · Blatt ${sheet} von ${sheets}`,
+  sheetOf: (sheet, sheets) => `Blatt ${sheet} von ${sheets}`,
   madeWith: (app) => `Erstellt mit ${app}`,
 }

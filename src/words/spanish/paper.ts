@@ -98,6 +98,6 @@ export const paper: Texts<typeof english> = {
   table: { wear: 'Mayor desgaste', clearance: 'Juego', decision: 'Por sí solo' },
   engineDecision: (bore, decision) => `${bore}: ${decision}`,
   signature: { name: 'Nombre', day: 'Día', signed: 'Firma' },
-  foot: (title, sheet, sheets) => `${title} · hoja ${sheet} de ${sheets}`,
+  sheetOf: (sheet, sheets) => `hoja ${sheet} de ${sheets}`,
   madeWith: (app) => `Hecho con ${app}`,
 }

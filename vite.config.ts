@@ -122,7 +122,11 @@ function scriptsAlone(): Plugin {
           target: 'es2022',
           modulePreload: false,
           copyPublicDir: false,
-          rolldownOptions: { input: id.slice(0, -ending.length), output: { format: 'iife' } },
+          rolldownOptions: {
+            input: id.slice(0, -ending.length),
+            output: { format: 'iife' },
+            checks: { pluginTimings: false },
+          },
         },
       })
       const parts = [built].flat().flatMap((one) => ('output' in one ? one.output : []))
@@ -158,6 +162,8 @@ export default defineConfig({
     chunkSizeWarningLimit: 1000,
     assetsInlineLimit: 0,
     rolldownOptions: {
+      // Which callback took how long is nothing for who starts the page.
+      checks: { pluginTimings: false },
       output: {
         codeSplitting: {
           includeDependenciesRecursively: false,

@@ -78,6 +78,8 @@ function titleOf(shows: Desk['shows'], name: string): string {
 
 function JobPage() {
   const page = useStore(session, (state) => state.page)
+  // What was written in one unit is written anew in the other.
+  const unit = useStore(jobStore, ({ job }) => job.shownIn ?? 'mm')
   const later = (children: ReactNode) => (
     <Suspense fallback={<main className="opening">{words.app.loading}</main>}>{children}</Suspense>
   )
@@ -86,7 +88,7 @@ function JobPage() {
     return (
       <>
         <NotKept />
-        {later(<ShowPage />)}
+        {later(<ShowPage key={unit} />)}
       </>
     )
   }
@@ -95,7 +97,11 @@ function JobPage() {
       <Bar />
       <NotKept />
       <PenLine />
-      {page === 'bench' ? <BenchPage /> : later(page === 'report' ? <ReportPage /> : <ComparePage />)}
+      {page === 'bench' ? (
+        <BenchPage key={unit} />
+      ) : (
+        later(page === 'report' ? <ReportPage key={unit} /> : <ComparePage key={unit} />)
+      )}
     </>
   )
 }

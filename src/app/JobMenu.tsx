@@ -1,8 +1,10 @@
 import { useStore } from 'zustand'
 import type { Bore } from '../core/measured'
 import { addSurvey, removeBore, removeSurvey } from '../job/bore-commands'
+import { describeJob } from '../job/commands'
 import { jobStore } from '../job/job-store'
 import { newId } from '../job/new-id'
+import type { Job } from '../job/schema'
 import { surveyOf } from '../job/selectors'
 import { chooseSurvey, session } from '../session/session'
 import { languages } from '../words/languages'
@@ -45,6 +47,7 @@ export function JobMenu(props: {
 function useItems(chooseFile: () => void, chooseTable: () => void): MenuItem[] {
   const bore = useChosenBore()
   const isOnly = useStore(jobStore, ({ job }) => job.bores.length === 1)
+  const shownIn = useStore(jobStore, ({ job }) => job.shownIn)
   const { file } = words
   return [
     { label: file.new, pick: () => void startNewJob() },
@@ -61,6 +64,7 @@ function useItems(chooseFile: () => void, chooseTable: () => void): MenuItem[] {
     { label: file.examples, pick: showExamples },
     { label: words.aids.menu, pick: showAids },
     { label: words.keyList.menu, pick: showKeys },
+    { label: words.lengths[shownIn === 'inch' ? 'mm' : 'inch'], pick: () => writeIn(shownIn) },
     ...(languages.length > 1 ? [{ label: words.language.menu, pick: showLanguage }] : []),
     ...(bore
       ? [{ label: words.bar.addSurvey(nameOf(bore)), pick: () => measureAgain(bore), apart: true }]
@@ -72,6 +76,12 @@ function useItems(chooseFile: () => void, chooseTable: () => void): MenuItem[] {
       ? [{ label: words.bar.removeBore(nameOf(bore)), pick: () => void removeAsked(bore) }]
       : []),
   ]
+}
+
+/** Lengths of the job in inches, or in mm again. */
+function writeIn(before: Job['shownIn']) {
+  const shownIn = before === 'inch' ? undefined : 'inch'
+  jobStore.getState().perform(words.lengths.change, (job) => describeJob(job, { shownIn }))
 }
 
 function nameOf({ role, name }: Bore): string {

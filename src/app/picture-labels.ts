@@ -1,7 +1,7 @@
 import { drawnFactor, type ScanWall } from '../pages/bench/use-drawn-scan'
 import type { PictureLabels } from '../scene/picture-labels'
 import { limitText } from '../words/limit-text'
-import { depth, inMicrons, microns, plain, size } from '../words/numbers'
+import { depth, inRoundMicrons, plain, roundMicrons, size } from '../words/numbers'
 import { surfaceTitle } from '../words/surface'
 import { words } from '../words/words'
 
@@ -11,11 +11,11 @@ export const pictureLabels: PictureLabels = {
   keys: words.pictureTexts.keys,
   sides: words.sides,
   formDrawn: (exaggeration) => words.picture.exaggerationIs(plain(exaggeration, exaggeration < 10 ? 1 : 0)),
-  onDiameter: (micrometres) => words.picture.scaleBar(inMicrons(micrometres / 1000)),
+  onDiameter: (micrometres) => words.picture.scaleBar(inRoundMicrons(micrometres / 1000)),
   limit: limitText,
   middle: (sizeMm) => words.pictureTexts.middle(size(sizeMm)),
   depth,
-  deviation: (micrometres) => microns(micrometres / 1000, { sign: true }),
+  deviation: (micrometres) => roundMicrons(micrometres / 1000, { sign: true }),
   notMeasured: words.legend.hatch,
   tooClose: words.legend.stipple,
   surfaceFinding: words.legend.surface,
@@ -32,7 +32,7 @@ export function scanLabels(wall: Pick<ScanWall, 'isSized' | 'grid' | 'local'>): 
     ...pictureLabels,
     picture: said.picture,
     formDrawn: (exaggeration) => pictureLabels.formDrawn(exaggeration / drawnFactor(wall)),
-    onDiameter: (micrometres) => said.onRadius(inMicrons(micrometres / 1000)),
+    onDiameter: (micrometres) => said.onRadius(inRoundMicrons(micrometres / 1000)),
     middle: () => (wall.grid === wall.local ? said.noForm : said.noSize),
   }
 }

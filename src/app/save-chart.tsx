@@ -11,7 +11,8 @@ import { courseAt } from '../pages/bench/course-at'
 import { session } from '../session/session'
 import { boreHeading, surveySentence } from '../words/findings-page'
 import { hoursSentences } from '../words/hours'
-import { degrees, depth, inMicrons, placeText, plain } from '../words/numbers'
+import { inShownUnit, roundStepUm } from '../words/length-unit'
+import { degrees, depth, inRoundMicrons, placeText, plain } from '../words/numbers'
 import { profileSentences } from '../words/profile'
 import { sectionSentences } from '../words/section'
 import { words } from '../words/words'
@@ -106,11 +107,11 @@ function onPaper(drawn: DrawnView, picture: SvgNode): SvgNode {
 
 function titleOf({ exaggeration, chart, hours }: DrawnView): string {
   const said = words.savedChart
-  if (hours) return `${words.hours.title(placeText(hours.course.place))}. ${said.hours}`
+  if (hours) return `${words.hours.title(placeText(hours.course.place))}. ${inShownUnit(said.hours)}`
   const factor = words.picture.exaggerationIs(plain(exaggeration, exaggeration < 10 ? 1 : 0))
   if (chart.chart === 'map') return said.map
   if (chart.chart === 'section') return said.drawn(words.section.title(depth(chart.depthMm)), factor)
-  return `${words.profile.title(degrees(chart.axis.axisDegrees))}. ${said.across}`
+  return `${words.profile.title(degrees(chart.axis.axisDegrees))}. ${inShownUnit(said.across)}`
 }
 
 function footOf(drawn: DrawnView): string[] {
@@ -119,7 +120,7 @@ function footOf(drawn: DrawnView): string[] {
   const least = grid.deviationsUm.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY)
   const most = grid.deviationsUm.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY)
   const sentences = {
-    map: [said.lines(inMicrons(isoStep(most - least) / 1000))],
+    map: [said.lines(inRoundMicrons(isoStep(most - least, roundStepUm()) / 1000))],
     section: sectionSentences(finding, chart.depthMm),
     profile: profileSentences(finding, bore, chart.axis.axisDegrees),
     hours: hours ? hoursSentences(hours.course, hours.courses) : [],

@@ -3,7 +3,8 @@ import type { RampSpan } from '../core/surface/ramp-span'
 import { scaleBar } from '../core/surface/scale-bar'
 import { keyTexts, keyTicks } from '../scene/key-ticks'
 import type { LegendMark } from '../scene/legend-marks'
-import { plain } from '../words/numbers'
+import { roundStepUm } from '../words/length-unit'
+import { inHundredthsOfMicrons } from '../words/numbers'
 import { words } from '../words/words'
 import { pictureLabels } from './picture-labels'
 import { type Box, linesWithin, type Pen, paperHand, paperPalette, setType } from './send-hand'
@@ -63,7 +64,7 @@ export function drawLegend(pen: Pen, box: Box, legend: Legend, pixelsPerMm: numb
 
 /** How much the form is exaggerated, and how long a change of the diameter is drawn. */
 export function drawScale(pen: Pen, x: number, y: number, exaggeration: number, pixelsPerMm: number): void {
-  const { micrometres, lengthPx } = scaleBar(exaggeration, pixelsPerMm, longestBar)
+  const { micrometres, lengthPx } = scaleBar(exaggeration, pixelsPerMm, longestBar, roundStepUm())
   pen.fillStyle = paperHand.ink
   pen.fillText(pictureLabels.formDrawn(exaggeration), x, y + lineHeight / 2)
   const bar = y + 30
@@ -125,7 +126,7 @@ export function markText(mark: LegendMark, isoStepUm: number): string {
     dashed: legend.dashed,
     'firm-above': legend.firmAbove,
     'firm-below': legend.firmBelow,
-    'iso-lines': legend.isoLines(`${plain(isoStepUm, 2)} µm`),
+    'iso-lines': legend.isoLines(inHundredthsOfMicrons(isoStepUm / 1000)),
     hole: legend.hole,
     surface: legend.surface,
   }

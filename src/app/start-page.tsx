@@ -6,6 +6,7 @@ import { saveLoop, watchOverJob } from './keeping'
 import { keepAids } from './kept-aids'
 import { keepHand } from './kept-hand'
 import { onLanguageElsewhere } from './language-here'
+import { keepLengthUnit } from './length-unit-here'
 import { openCodeLater } from './open-code-later'
 import { listenForKeyList, listenForUndo } from './page-keys'
 import { isSecondWindow, tokenOfTwo } from './second-window-name'
@@ -16,6 +17,7 @@ export function startPage(root: HTMLElement): void {
   applyTheme()
   keepHand()
   keepAids()
+  keepLengthUnit()
   listenForUndo()
   listenForKeyList()
   watchOverJob()

@@ -1,3 +1,4 @@
+import { roundSizes, unitText } from '../words/length-unit'
 import { plain, size } from '../words/numbers'
 import { words } from '../words/words'
 import type { HoursScale } from './hours-scale'
@@ -15,7 +16,12 @@ export function HoursAxes({ scale, letter }: { readonly scale: HoursScale; reado
     ends,
     letter,
   )
-  const sizes = y.ticks(Math.max(2, Math.floor(height / 44)))
+  const sizes = roundSizes((perUnit) =>
+    y
+      .copy()
+      .domain(y.domain().map((mm) => mm / perUnit))
+      .ticks(Math.max(2, Math.floor(height / 44))),
+  )
   return (
     <g className="map-axes">
       <path d={`M${left},${top}V${bottom}H${right}`} className="hours-frame" />
@@ -41,7 +47,7 @@ export function HoursAxes({ scale, letter }: { readonly scale: HoursScale; reado
         {unit}
       </text>
       <text x={left - 6} y={top - 2} textAnchor="end" className="map-unit">
-        mm
+        {unitText()}
       </text>
     </g>
   )

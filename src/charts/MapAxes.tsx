@@ -1,4 +1,5 @@
-import { plain } from '../words/numbers'
+import { unitText } from '../words/length-unit'
+import { lengthFigure } from '../words/numbers'
 import { angleLabel } from './angle-label'
 import { depthLabels } from './depth-labels'
 import { acrossOf, type MapScale } from './map-scale'
@@ -38,13 +39,13 @@ export function MapAxes({
           <line x1={scale.left - 4} x2={scale.left} y1={y} y2={y} />
           {labelled ? (
             <text x={scale.left - 7} y={y + 4} textAnchor="end">
-              {plain(depthMm, 1)}
+              {lengthFigure(depthMm, 1)}
             </text>
           ) : null}
         </g>
       ))}
       <text x={scale.left - 7} y={scale.top - 8} textAnchor="end" className="map-unit">
-        mm
+        {unitText()}
       </text>
     </g>
   )

@@ -3,6 +3,7 @@ import type { LimitPair } from '../core/findings'
 import type { Port } from '../core/measured'
 import { isoStep } from '../core/surface/exaggeration'
 import type { WallGrid } from '../core/surface/wall-grid'
+import { roundStepUm } from '../words/length-unit'
 import { hatchedRects } from './hatched-rects'
 import { MapPorts } from './MapPorts'
 import { MapUnmeasured } from './MapUnmeasured'
@@ -49,7 +50,7 @@ export function MapWall({ grid, paint, pair, ports, scale, isoLines, isDifferenc
         scale,
         pair,
         paint.span,
-        isoLines ? isoStep(high - low) : noIsoLinesUm,
+        isoLines ? isoStep(high - low, roundStepUm()) : noIsoLinesUm,
         isDifference,
       ),
       hatched: pathOfRects(hatchedRects(grid, scale)),

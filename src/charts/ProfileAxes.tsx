@@ -1,5 +1,6 @@
 import type { Belt } from '../core/measured'
-import { microns, plain, size } from '../words/numbers'
+import { roundSizes, unitText } from '../words/length-unit'
+import { lengthFigure, microns, size } from '../words/numbers'
 import { words } from '../words/words'
 import { depthLabels } from './depth-labels'
 import { labelRow, labelsDown } from './label-row'
@@ -23,7 +24,12 @@ export function ProfileAxes(props: {
   const middleMm = inMicrons ? 0 : props.middleMm
   const right = scale.left + scale.width
   const sizes = scale.across.copy().domain(scale.across.domain().map((um) => middleMm + um / 1000))
-  const ticks = sizes.ticks(Math.max(2, Math.floor(scale.width / 90)))
+  const ticks = roundSizes((perUnit) =>
+    sizes
+      .copy()
+      .domain(sizes.domain().map((mm) => mm / perUnit))
+      .ticks(Math.max(2, Math.floor(scale.width / 90))),
+  )
   const texts = labelRow(
     ticks.map((mm) => ({ x: sizes(mm), texts: [inMicrons ? microns(mm, { sign: true }) : size(mm)] })),
     { left: scale.left - 4, right: right + 14 },
@@ -37,7 +43,7 @@ export function ProfileAxes(props: {
           <line x1={scale.left - 4} x2={scale.left} y1={y} y2={y} />
           {labelled ? (
             <text x={scale.left - 7} y={y + 4} textAnchor="end">
-              {plain(depthMm, 1)}
+              {lengthFigure(depthMm, 1)}
             </text>
           ) : null}
         </g>
@@ -53,7 +59,7 @@ export function ProfileAxes(props: {
         </g>
       ))}
       <text x={scale.left - 7} y={scale.top - 7} textAnchor="end" className="map-unit">
-        mm
+        {unitText()}
       </text>
     </g>
   )

@@ -6,7 +6,8 @@ import { cutStretches } from '../core/surface/cut-stretches'
 import { sectionCut } from '../core/surface/grid-cuts'
 import { scaleBar } from '../core/surface/scale-bar'
 import type { WallGrid } from '../core/surface/wall-grid'
-import { depth, inMicrons, plain } from '../words/numbers'
+import { roundStepUm } from '../words/length-unit'
+import { depth, inRoundMicrons, plain } from '../words/numbers'
 import { ovalAt, sectionText } from '../words/section'
 import { words } from '../words/words'
 import { angleLabel } from './angle-label'
@@ -153,12 +154,12 @@ function ScaleOf(props: {
   const { scale, exaggeration, height, onRadius } = props
   const factor = onRadius ? exaggeration / 2 : exaggeration
   const label = onRadius ? words.scans.onRadius : words.picture.scaleBar
-  const bar = scaleBar(exaggeration, (scale.pixelsPerUm * 1000) / exaggeration, 60)
+  const bar = scaleBar(exaggeration, (scale.pixelsPerUm * 1000) / exaggeration, 60, roundStepUm())
   return (
     <g className="chart-scale">
       <text y="11">{words.picture.exaggerationIs(plain(factor, factor < 10 ? 1 : 0))}</text>
       <path d={`M0.5,${height - 24}v5h${bar.lengthPx}v-5`} />
-      <text y={height - 5}>{label(inMicrons(bar.micrometres / 1000))}</text>
+      <text y={height - 5}>{label(inRoundMicrons(bar.micrometres / 1000))}</text>
     </g>
   )
 }

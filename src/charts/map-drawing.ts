@@ -2,7 +2,8 @@ import type { LimitPair, StationFinding } from '../core/findings'
 import type { Port, SurfaceFinding } from '../core/measured'
 import { isoStep } from '../core/surface/exaggeration'
 import type { WallGrid } from '../core/surface/wall-grid'
-import { plain } from '../words/numbers'
+import { roundStepUm, unitText } from '../words/length-unit'
+import { lengthFigure } from '../words/numbers'
 import { angleLabel } from './angle-label'
 import { depthLabels } from './depth-labels'
 import { hatchedRects } from './hatched-rects'
@@ -77,7 +78,7 @@ export function drawMap(pen: CanvasRenderingContext2D, box: Box, map: DrawnMap, 
 
 function drawWall(pen: CanvasRenderingContext2D, scale: MapScale, map: DrawnMap, hand: MapHand): void {
   const { grid, paint, pair } = map
-  const drawn = mapContours(grid, scale, pair, paint.span, isoStep(spanOf(grid.deviationsUm)))
+  const drawn = mapContours(grid, scale, pair, paint.span, isoStep(spanOf(grid.deviationsUm), roundStepUm()))
   pen.fillStyle = paint.colour(paint.span.lowUm)
   pen.fillRect(scale.left, scale.top, scale.width, scale.height)
   for (const { fromUm, path } of drawn.bands) {
@@ -232,11 +233,11 @@ function drawAxes(
     pen.fillText(angleLabel(angle), x, scale.top - 10)
   }
   pen.textAlign = 'right'
-  pen.fillText('mm', scale.left - 7, scale.top - 10)
+  pen.fillText(unitText(), scale.left - 7, scale.top - 10)
   pen.textBaseline = 'middle'
   for (const { depthMm, y, labelled } of depthLabels(scale, levelsMm, lineHeight)) {
     pen.fillRect(scale.left - 4, y - 0.5, 4, 1)
-    if (labelled) pen.fillText(plain(depthMm, 1), scale.left - 7, y)
+    if (labelled) pen.fillText(lengthFigure(depthMm, 1), scale.left - 7, y)
   }
 }
 

@@ -17,7 +17,7 @@ export function renameJob(job: Job, name: string): Job {
 
 type Described = Pick<
   Job,
-  'machine' | 'hoursPerWeek' | 'note' | 'invented' | 'repeatsPerStation' | 'wantedDoubtUm'
+  'machine' | 'hoursPerWeek' | 'note' | 'invented' | 'repeatsPerStation' | 'wantedDoubtUm' | 'shownIn'
 >
 
 export function describeJob(job: Job, patch: Patch<Described>): Job {

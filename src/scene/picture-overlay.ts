@@ -1,4 +1,5 @@
 import { scaleStep } from '../core/surface/scale-bar'
+import { roundStepUm } from '../words/length-unit'
 import { LabelLayer } from './label-layer'
 import type { PictureLabels } from './picture-labels'
 import type { PictureView } from './picture-view'
@@ -55,7 +56,7 @@ export class PictureOverlay {
     this.#exaggeration = view.exaggeration
     this.#pixelsPerMm = view.pixelsPerMm
     const pixelsPerUm = (view.exaggeration * view.pixelsPerMm) / 1000
-    const micrometres = scaleStep(longestBarPx / pixelsPerUm)
+    const micrometres = scaleStep(longestBarPx / pixelsPerUm / roundStepUm()) * roundStepUm()
     this.#elements.bar.style.width = pixelText(micrometres * pixelsPerUm)
     if (micrometres === this.#micrometres) return
     this.#micrometres = micrometres

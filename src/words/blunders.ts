@@ -1,5 +1,5 @@
 import type { Blunder, Mend, Unseen } from '../core/findings'
-import { degrees, depth, inMicrons, placeText, plain, plusMinusMicrons, size } from './numbers'
+import { degrees, depth, inMicrons, length, placeText, plusMinusMicrons, size } from './numbers'
 import { oversizeText } from './oversize'
 import { words } from './words'
 
@@ -26,7 +26,7 @@ export function blunderText(blunder: Blunder): string {
     case 'oversize-open':
       return said.oversize(oversizeText(blunder.nearestMm))
     case 'caliper-disagrees':
-      return said.caliper(`${plain(blunder.caliperMm, 2)} mm`, `${plain(blunder.readMm, 2)} mm`)
+      return said.caliper(length(blunder.caliperMm, 2), length(blunder.readMm, 2))
     case 'repeats-spread':
       return said.spread(placeText(blunder.place), inMicrons(blunder.spreadMm), inMicrons(blunder.usualMm))
     case 'drift-with-order':
@@ -35,7 +35,7 @@ export function blunderText(blunder: Blunder): string {
 }
 
 function settingText({ cause, by, byMm }: Blunder & { code: 'setting' }): string {
-  const off = `${plain(Math.abs(byMm), 3)} mm`
+  const off = length(Math.abs(byMm), 3)
   const said = words.blunders
   if (by === 'caliper') return cause === 'sleeve' ? said.sleeveByCaliper(off) : said.turnByCaliper(off)
   return cause === 'sleeve' ? said.sleeve(off) : said.turn(off)

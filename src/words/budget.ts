@@ -1,6 +1,7 @@
 import type { ContributionInput } from '../core/findings'
 import type { Budget, BudgetPart, Improvement } from '../core/uncertainty/budget'
-import { doubtInMicrons, percent, plain } from './numbers'
+import { differenceUnitText, lengthUnit, mmPerInch, unitText } from './length-unit'
+import { inHundredthsOfMicrons, inTenthsOfMicrons, length, percent, plain, tenthsOfMicrons } from './numbers'
 import { words } from './words'
 
 /** A part of a budget, worded. */
@@ -23,7 +24,7 @@ export function budgetRows({ parts }: Budget): readonly BudgetRow[] {
     .map((part) => ({
       kind: part.kind,
       name: part.assumed ? `${said.kinds[part.kind]} (${said.assumed})` : said.kinds[part.kind],
-      amount: plain(part.u * 1000, 1),
+      amount: tenthsOfMicrons(part.u),
       detail: detailOf(part),
       share: part.share,
       shareText: percent(part.share),
@@ -43,8 +44,14 @@ function detailOf({ distribution, degreesOfFreedom, scope, input, u }: BudgetPar
 /** The input's standard uncertainty and its sensitivity, in the units of their sentence. */
 function inputFigures({ u, unit }: ContributionInput, effectMm: number): [string, string] {
   const sensitivity = u > 0 ? effectMm / u : 0
-  if (unit === '1/K') return [plain(u * 1e6, 2), plain(sensitivity, 0)]
-  return [plain(u, 2), plain(sensitivity * 1000, 2)]
+  if (unit === '1/K') return [plain(u * 1e6, 2), length(sensitivity, 0)]
+  if (unit === 'K') return [plain(u, 2), inHundredthsOfMicrons(sensitivity)]
+  return [length(u, 2), `${sensitivityFigure(sensitivity)} ${differenceUnitText()}/${unitText()}`]
+}
+
+/** µm for each mm, or inches for each inch. */
+function sensitivityFigure(ratio: number): string {
+  return lengthUnit() === 'inch' ? plain(ratio, 5) : plain(ratio * 1000, 2)
 }
 
 /** Which part is the largest. */
@@ -66,6 +73,6 @@ export function improvementTexts({ expandedMm, improvements }: Budget): readonly
 
 /** ± 6.8 µm; whole microns would hide what an improvement is worth. */
 export function doubtToTenths(expandedMm: number): string {
-  const um = Math.ceil(expandedMm * 10_000 - 1e-6) / 10
-  return doubtInMicrons(expandedMm) === 0 ? '± 0 µm' : `± ${plain(um, 1)} µm`
+  const finest = lengthUnit() === 'inch' ? mmPerInch / 1e6 : 1e-4
+  return `± ${inTenthsOfMicrons(Math.ceil(expandedMm / finest - 1e-6) * finest)}`
 }

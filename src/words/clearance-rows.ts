@@ -3,7 +3,17 @@ import type { Measured } from '../core/measured'
 import type { ClearanceEnd, ClearanceWindow, Fit, FitVerdict } from '../core/piston/fits'
 import { fitsOf } from '../core/piston/fits'
 import type { Pairing } from '../core/piston/pairing'
-import { chances, doubtInMicrons, isAboutEven, microns, placeText, size, temperature } from './numbers'
+import {
+  amountWithDoubt,
+  chances,
+  doubtFigure,
+  inMicrons,
+  isAboutEven,
+  microns,
+  placeText,
+  size,
+  temperature,
+} from './numbers'
 import { pistonNamed } from './piston-names'
 import { pistonWords } from './piston-words'
 import { type Bar, joined, type Row } from './row'
@@ -84,10 +94,9 @@ const markOf: Readonly<Record<FitVerdict, Verdict>> = {
 /** 40 ± 5 to 62 ± 5 µm; one figure where the rule has one. */
 function figureOf(least: ClearanceEnd, most: ClearanceEnd): string {
   const said = pistonWords.clearance
-  const written = ({ valueMm, expandedMm }: ClearanceEnd) =>
-    said.withDoubt(microns(valueMm), `${doubtInMicrons(expandedMm)}`)
-  if (least.valueMm === most.valueMm) return said.one(written(least))
-  return said.range(written(least), written(most))
+  const whole = amountWithDoubt(most.valueMm, most.expandedMm)
+  if (least.valueMm === most.valueMm) return whole
+  return said.range(said.withDoubt(microns(least.valueMm), doubtFigure(least.expandedMm)), whole)
 }
 
 interface JudgedEnd {
@@ -114,9 +123,11 @@ function barOf({ end, limit }: JudgedEnd, window: ClearanceWindow | undefined): 
 
 function windowText({ minMm, maxMm, maxIs }: ClearanceWindow): string {
   const said = pistonWords.clearance.window
-  if (minMm !== undefined && maxMm !== undefined) return said.both[maxIs](microns(minMm), microns(maxMm))
-  if (maxMm !== undefined) return said.max[maxIs](microns(maxMm))
-  return minMm === undefined ? said.none : said.min(microns(minMm))
+  if (minMm !== undefined && maxMm !== undefined) {
+    return said.both[maxIs](maxIs === 'new' ? microns(minMm) : inMicrons(minMm), inMicrons(maxMm))
+  }
+  if (maxMm !== undefined) return said.max[maxIs](inMicrons(maxMm))
+  return minMm === undefined ? said.none : said.min(inMicrons(minMm))
 }
 
 function leanText({ lean, leanProbability }: Fit): string | undefined {
@@ -128,7 +139,7 @@ function leanText({ lean, leanProbability }: Fit): string | undefined {
 /** Whether it is as good as a new pair; what the verdict says already is not said again. */
 function asNewText({ asNew, window, verdict }: Fit): string | undefined {
   const said = pistonWords.clearance.asNew
-  const max = microns(window?.newMaxMm ?? 0)
+  const max = inMicrons(window?.newMaxMm ?? 0)
   if (!asNew || verdict === 'too-tight' || verdict === 'too-loose') return undefined
   const text = said[asNew.verdict]
   return typeof text === 'string' ? text : text(max)

@@ -7,8 +7,9 @@ import {
   degrees,
   depth,
   differenceWithDoubt,
-  doubtInMicrons,
+  doubtFigure,
   inMicrons,
+  length,
   microns,
   placeText,
   plain,
@@ -98,7 +99,7 @@ function cellOf(station: DifferenceStation | undefined): DifferenceCell | undefi
   if (!station) return undefined
   const { differenceMm, expandedMm } = station
   return {
-    text: `${microns(differenceMm, { sign: true })} ± ${doubtInMicrons(expandedMm)}`,
+    text: `${microns(differenceMm, { sign: true })} ± ${doubtFigure(expandedMm)}`,
     standsOut: standsOut(station),
   }
 }
@@ -157,12 +158,7 @@ export function differenceReadOut(wall: PointedDifference, place: PointedPlace):
     return said.difference(at, angle, differenceWithDoubt(differenceMm, expandedMm))
   }
   if (wall.hatched) return said.notBoth(at, angle)
-  return said.drawn(
-    at,
-    angle,
-    inMicrons(wall.drawnMm, { sign: true }),
-    `${plain(wall.nearestDistanceMm, 0)} mm`,
-  )
+  return said.drawn(at, angle, inMicrons(wall.drawnMm, { sign: true }), length(wall.nearestDistanceMm, 0))
 }
 
 /** The read-out of a wall between two surveys: it has no figure. */

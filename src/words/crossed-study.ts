@@ -6,7 +6,8 @@ import type { Measured } from '../core/measured'
 import { dayText } from './day-text'
 import { answerSentences } from './gauge-check'
 import { gaugeName } from './instrument-names'
-import { percent, plain } from './numbers'
+import { differenceUnitText } from './length-unit'
+import { hundredthsOfMicrons, percent, tenthsOfMicrons } from './numbers'
 import { studyWords } from './study-words'
 import { words } from './words'
 
@@ -52,7 +53,7 @@ function rowOf(which: (typeof spreads)[number], { deviationUm, lowUm, highUm, sh
   return {
     name: said.rows[which],
     amount: amountText(deviationUm),
-    interval: said.interval(fine(lowUm), fine(highUm)),
+    interval: said.interval(fine(lowUm), amountText(highUm)),
     share: percent(share),
   }
 }
@@ -126,10 +127,10 @@ function rangesSentences(
 }
 
 function amountText(um: number): string {
-  return studyWords.amount(fine(um))
+  return `${fine(um)} ${differenceUnitText()}`
 }
 
 /** A standard deviation with the digits it deserves. */
 function fine(um: number): string {
-  return plain(um, um < 10 ? 2 : 1)
+  return um < 10 ? hundredthsOfMicrons(um / 1000) : tenthsOfMicrons(um / 1000)
 }

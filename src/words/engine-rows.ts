@@ -3,7 +3,7 @@ import type { Findings } from '../core/findings'
 import type { Measured } from '../core/measured'
 import { type OversizeChoice, type OversizeOfBore, oversizeChoice } from '../core/piston/oversize-choice'
 import type { Pair, Pairing } from '../core/piston/pairing'
-import { microns, plain, size } from './numbers'
+import { inMicrons, inTenthsOfMicrons, length, lengthFigure, size, sizeWithUnit } from './numbers'
 import { oversizeText } from './oversize'
 import { pistonNamed } from './piston-names'
 import { pistonWords } from './piston-words'
@@ -66,7 +66,7 @@ function worstText(
 ): string | undefined {
   const said = pistonWords.pairing
   if (!worst) return undefined
-  const [departure, middle] = [microns(worst.departureMm), plain(middleMm * 1000, 1)]
+  const [departure, middle] = [inMicrons(worst.departureMm), inTenthsOfMicrons(middleMm)]
   return isOne
     ? said.worstAlone(departure, middle)
     : said.worst(departure, middle, boreName(measured, worst.boreId))
@@ -92,7 +92,7 @@ function noneText(
 ): Pick<Row, 'figure' | 'detail'> {
   const said = pistonWords.oversize
   const isOpen = why === 'wall-not-recorded' || why.startsWith('no-') || why === 'none-given'
-  const cleanUp = plain(cleanUpMm ?? 0, 3)
+  const cleanUp = length(cleanUpMm ?? 0, 3)
   return {
     figure: isOpen ? said.open : said.none,
     detail: joined(
@@ -117,7 +117,7 @@ function chosenText(
       alike ? undefined : bores.map((bore) => ownText(measured, bore)).join(', '),
       isClose ? said.close : undefined,
       said.order(orderText(measured, bores, cleanUpMm)),
-      cleanUpIsHint ? said.hint(plain(cleanUpMm, 3)) : undefined,
+      cleanUpIsHint ? said.hint(length(cleanUpMm, 3)) : undefined,
       said.honed,
       measured.bores.some(({ wall }) => wall?.liner === true) ? said.liner : undefined,
       pistonIds.length > 0
@@ -145,7 +145,7 @@ function orderText(measured: Measured, bores: readonly OversizeOfBore[], cleanUp
       pistonWords.oversize.bore(
         boreName(measured, bore.boreId),
         size(bore.largest.diameterMm),
-        plain(cleanUpMm, 3),
+        lengthFigure(cleanUpMm, 3),
         size(bore.neededMm),
         offText(bore),
       ),
@@ -154,7 +154,7 @@ function orderText(measured: Measured, bores: readonly OversizeOfBore[], cleanUp
 }
 
 function offText({ takenOff }: OversizeOfBore): string {
-  return takenOff ? pistonWords.oversize.off(size(takenOff.leastMm), size(takenOff.mostMm)) : ''
+  return takenOff ? pistonWords.oversize.off(size(takenOff.leastMm), sizeWithUnit(takenOff.mostMm)) : ''
 }
 
 function boreName(measured: Measured, boreId: string): string {

@@ -11,6 +11,7 @@ import { blockDecisionPassages, decisionPassages } from './decision-passages'
 import { cautions, findingRows, markText, noteTexts, type Row, temperatureSentence } from './findings'
 import { checkHeading, checkSentences } from './gauge-check'
 import { growthRows } from './growth-rows'
+import { differenceUnitText, inShownUnit } from './length-unit'
 import { degrees, depth, placeText, plain, plusMinusMicrons, sizeWithDoubt } from './numbers'
 import { oversizeSentence } from './oversize'
 import type { Passage, PassageEntry } from './passage'
@@ -167,7 +168,7 @@ function budgetPassages(job: NamedJob, { bores }: Findings, finding: BoreFinding
       kind: 'entries',
       entries: budgetRows(budget).map(({ name, amount, shareText, detail }) => ({
         left: name,
-        right: `${amount} µm   ${shareText}`,
+        right: `${amount} ${differenceUnitText()}   ${shareText}`,
         under: [detail],
       })),
     },
@@ -199,7 +200,7 @@ function stationTable(job: NamedJob, finding: BoreFinding): Passage[] {
   const byPlace = new Map(finding.stations.map((s) => [`${s.depthMm} ${s.axisDegrees}`, s]))
   const comparison = finding.role === 'for-comparison'
   return [
-    { kind: 'subheading', text: words.report.table },
+    { kind: 'subheading', text: inShownUnit(words.report.table) },
     {
       kind: 'table',
       head: [words.report.depthHead, ...axes.map(degrees)],

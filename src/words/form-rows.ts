@@ -1,5 +1,5 @@
 import type { BoreFinding, DepthForm, LevelFinding, WidestOval } from '../core/findings'
-import { degrees, depth, differenceWithDoubt, doubtInMicrons, inMicrons, microns } from './numbers'
+import { amountWithDoubt, degrees, depth, differenceWithDoubt, inMicrons } from './numbers'
 import type { Row } from './row'
 import { words } from './words'
 
@@ -37,7 +37,7 @@ function fittedRow(level: LevelFinding, oval: WidestOval): Row {
     name: said.fittedOval,
     rank: 'main',
     placeText: depth(level.depthMm),
-    figure: `${microns(oval.ovalMm)} ± ${doubtInMicrons(oval.expandedMm)} µm`,
+    figure: amountWithDoubt(oval.ovalMm, oval.expandedMm),
     detail: axes === 3 ? `${direction} · ${said.fittedThree}` : direction,
   } as const
   return longAxisDegrees === undefined

@@ -2,7 +2,7 @@ import type { CheckScatter, GaugeAnswer, GaugeCheckFinding } from '../core/findi
 import type { Measured } from '../core/measured'
 import { dayText } from './day-text'
 import { gaugeName } from './instrument-names'
-import { doubtNeeded, inTenthsOfMicrons, percent, plain, plusMinusMicrons } from './numbers'
+import { doubtNeeded, inHundredthsOfMicrons, inTenthsOfMicrons, percent, plusMinusMicrons } from './numbers'
 import { words } from './words'
 
 /** What a check shows, in sentences: scatter, drift, share of the band, and what such a gauge can answer. */
@@ -34,7 +34,7 @@ export function checkSentences(check: GaugeCheckFinding): string[] {
 
 /** A standard deviation with the digits it deserves: 1.23 µm. */
 export function deviationText({ standardDeviationUm }: CheckScatter): string {
-  return `${plain(standardDeviationUm, 2)} µm`
+  return inHundredthsOfMicrons(standardDeviationUm / 1000)
 }
 
 /** The gauge of a check, and the day where it was recorded. */

@@ -5,7 +5,16 @@ import type { NextCheck } from '../core/outlook/next-check'
 import type { Outlook } from '../core/outlook/outlook'
 import type { PlatingShare, Wear } from '../core/outlook/wear'
 import { dayText } from './day-text'
-import { differenceWithDoubt, microns, percent, placeText, plain, plusMinusMicrons, size } from './numbers'
+import {
+  differenceWithDoubt,
+  inMicrons,
+  microns,
+  percent,
+  placeText,
+  plain,
+  plusMinusMicrons,
+  size,
+} from './numbers'
 import { joined, type Row } from './row'
 import { words } from './words'
 
@@ -37,7 +46,7 @@ function wearRow(wear: Wear, index: number, bore: Bore, { bores }: Pick<Measured
   const boltedApart = clampings && words.findings.clampingsApart(bolted[clampings[0]], bolted[clampings[1]])
   const figure =
     since === 'new-band'
-      ? said.range(microns(largest.lowMm, { sign: true }), microns(largest.highMm, { sign: true }))
+      ? said.range(microns(largest.lowMm, { sign: true }), inMicrons(largest.highMm, { sign: true }))
       : differenceWithDoubt(largest.wearMm, largest.expandedMm)
   return {
     id: `wear:${index}`,

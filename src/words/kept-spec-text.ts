@@ -1,5 +1,5 @@
 import type { Spec } from '../core/measured'
-import { size } from './numbers'
+import { size, sizeWithUnit } from './numbers'
 import { words } from './words'
 
 /** The limits of a spec in one line, to tell it from others; rules and shares are left to the job. */
@@ -9,9 +9,9 @@ export function keptSpecText(spec: Spec, bores: number): string {
   const parts = [
     bandText(newMinMm, newMaxMm),
     grades.length > 0 ? said.grades(grades.map(({ name }) => name)) : undefined,
-    wearLimitMm === undefined ? undefined : said.wear(size(wearLimitMm)),
-    ovalityLimitMm === undefined ? undefined : said.ovality(size(ovalityLimitMm)),
-    taperLimitMm === undefined ? undefined : said.taper(size(taperLimitMm)),
+    wearLimitMm === undefined ? undefined : said.wear(sizeWithUnit(wearLimitMm)),
+    ovalityLimitMm === undefined ? undefined : said.ovality(sizeWithUnit(ovalityLimitMm)),
+    taperLimitMm === undefined ? undefined : said.taper(sizeWithUnit(taperLimitMm)),
     said.bores(bores),
   ]
   return parts.filter((part) => part !== undefined).join(', ')
@@ -19,7 +19,7 @@ export function keptSpecText(spec: Spec, bores: number): string {
 
 function bandText(minMm: number | undefined, maxMm: number | undefined): string | undefined {
   const said = words.keptSpecs
-  if (minMm !== undefined && maxMm !== undefined) return said.band(size(minMm), size(maxMm))
-  if (minMm !== undefined) return said.bandFrom(size(minMm))
-  return maxMm === undefined ? undefined : said.bandTo(size(maxMm))
+  if (minMm !== undefined && maxMm !== undefined) return said.band(size(minMm), sizeWithUnit(maxMm))
+  if (minMm !== undefined) return said.bandFrom(sizeWithUnit(minMm))
+  return maxMm === undefined ? undefined : said.bandTo(sizeWithUnit(maxMm))
 }

@@ -1,74 +1,131 @@
 /**
- * How figures are written. Diameters and their doubt stand in mm with three decimals, everything that is a
- * difference of diameters in whole µm; a micron is what a bore gauge can prove, so no more digits are
- * shown. Doubt is rounded up to the next whole micron, so that it is never less than computed; only an
- * excess of up to a twentieth of a micron falls away (GUM, JCGM 100:2008, 7.2.6: round up, with common
- * sense). The ends of an interval are rounded outwards in the same way. A figure that is not finite is our
- * own mistake and throws; a zero has no sign. The decimal mark is that of the language.
+ * How figures are written. Lengths are taken in mm and written in the unit of the job in hand. In mm, diameters and
+ * their doubt stand with three decimals and everything that is a difference of diameters in whole µm; in inches both
+ * have five decimals, a quarter of a µm: the trade's ten-thousandth, 2.5 µm, would hide what a gauge proves. Doubt is
+ * rounded up to the next last digit, so that it is never less than computed; only an excess of up to a twentieth of
+ * that digit falls away (GUM, JCGM 100:2008, 7.2.6: round up, with common sense). The ends of an interval are rounded
+ * outwards in the same way. A figure that is not finite is our own mistake and throws; a zero has no sign. The
+ * decimal mark is that of the language.
  */
 import type { Place } from '../core/findings'
+import { differenceUnitText, lengthUnit, mmPerInch, unitText } from './length-unit'
 import { words } from './words'
 
 export { type NumberRefusal, type ReadNumber, readNumber } from './read-number'
 
 const minus = '\u2212'
-/** What may fall away where a doubt is rounded up, µm. */
-const trifleUm = 0.05
+/** What may fall away where a doubt is rounded up, in its last digit. */
+const trifle = 0.05
 /** Beyond this no length is meant, mm. */
 const mostMm = 1e9
+/** From here on a doubt has two digits in ten-thousandths of an inch, mm. */
+const coarseDoubtMm = 0.001 * mmPerInch
 
 export interface Signed {
   /** Put + in front of what is above zero. */
   readonly sign?: boolean
 }
 
-/** A diameter: 54.012. */
-export function size(mm: number): string {
-  return fixed(mm, 3)
+/** In the unit written in: how a difference of sizes is written with whole steps, and how finely. */
+function step(): { readonly mm: number; readonly decimals: number; readonly shown: number } {
+  return lengthUnit() === 'inch'
+    ? { mm: mmPerInch / 1e5, decimals: 5, shown: 1e-5 }
+    : { mm: 0.001, decimals: 0, shown: 1 }
 }
 
-/** A difference in whole microns, without the unit: 24, with a sign +24. */
+/** A length in the unit written in. */
+function shown(mm: number): number {
+  return lengthUnit() === 'inch' ? mm / mmPerInch : mm
+}
+
+/** A diameter: 54.012, or 2.12646. */
+export function size(mm: number): string {
+  return lengthUnit() === 'inch' ? withDecimals(shown(mm), 4, 5) : fixed(mm, 3)
+}
+
+/** A diameter with its unit: 54.012 mm. */
+export function sizeWithUnit(mm: number): string {
+  return `${size(mm)} ${unitText()}`
+}
+
+/** A difference in whole microns, without the unit: 24, with a sign +24; or in inches, 0.00094. */
 export function microns(mm: number, { sign = false }: Signed = {}): string {
-  return signed(fixed(mm * 1000, 0), sign)
+  return signed(inSteps(mm / step().mm), sign)
 }
 
 /** The same with its unit: 24 µm. */
 export function inMicrons(mm: number, options: Signed = {}): string {
-  return `${microns(mm, options)} µm`
+  return `${microns(mm, options)} ${differenceUnitText()}`
 }
 
-/** A length in microns with the tenths it has: 15.1 µm. */
+/** A round difference, without its unit and with no more digits than it needs: 20, or 0.001. */
+export function roundMicrons(mm: number, { sign = false }: Signed = {}): string {
+  return lengthUnit() === 'inch' ? signed(plain(shown(mm), 5), sign) : microns(mm, { sign })
+}
+
+/** The same with its unit. */
+export function inRoundMicrons(mm: number): string {
+  return `${roundMicrons(mm)} ${differenceUnitText()}`
+}
+
+/** A length in microns with the tenths it has: 15.1 µm; in inches with a sixth decimal. */
 export function inTenthsOfMicrons(mm: number, { sign = false }: Signed = {}): string {
-  return `${signed(plain(mm * 1000, 1), sign)} µm`
+  return `${signed(tenthsOfMicrons(mm), sign)} ${differenceUnitText()}`
+}
+
+/** The same without its unit. */
+export function tenthsOfMicrons(mm: number): string {
+  return lengthUnit() === 'inch' ? withDecimals(shown(mm), 5, 6) : plain(mm * 1000, 1)
+}
+
+/** A length in microns with hundredths, which a standard deviation deserves: 1.23 µm. */
+export function inHundredthsOfMicrons(mm: number): string {
+  return `${hundredthsOfMicrons(mm)} ${differenceUnitText()}`
+}
+
+/** The same without its unit. */
+export function hundredthsOfMicrons(mm: number): string {
+  return lengthUnit() === 'inch' ? withDecimals(shown(mm), 5, 7) : plain(mm * 1000, 2)
 }
 
 /** U in whole microns, rounded up; at least 1 where there is any doubt at all. */
 export function doubtInMicrons(expandedMm: number): number {
-  const um = checked(expandedMm) * 1000
-  if (um < 0) throw new RangeError(`doubtInMicrons: a doubt cannot be negative, got ${expandedMm}`)
-  return um === 0 ? 0 : Math.max(1, up(um))
+  return doubtInSteps(expandedMm, 0.001)
+}
+
+/** U as it is written behind ±, without its unit: 5, or 0.00020. */
+export function doubtFigure(expandedMm: number): string {
+  return inSteps(doubtInSteps(expandedMm, step().mm))
 }
 
 /** ± 5 µm */
 export function plusMinusMicrons(expandedMm: number): string {
-  return `± ${doubtInMicrons(expandedMm)} µm`
+  return `± ${doubtFigure(expandedMm)} ${differenceUnitText()}`
 }
 
-/** 54.012 ± 0.005 */
+/** 54.012 ± 0.005; in inches four decimals are enough from a doubt of a thousandth on. */
 export function sizeWithDoubt(mm: number, expandedMm: number): string {
-  return `${size(mm)} ± ${fixed(doubtInMicrons(expandedMm) / 1000, 3)}`
+  if (lengthUnit() === 'mm') return `${size(mm)} ± ${fixed(doubtInMicrons(expandedMm) / 1000, 3)}`
+  const decimals = expandedMm < coarseDoubtMm ? 5 : 4
+  const steps = doubtInSteps(expandedMm, mmPerInch / 10 ** decimals)
+  return `${fixed(shown(mm), decimals)} ± ${fixed(steps / 10 ** decimals, decimals)}`
 }
 
 /** A difference with its doubt, both in µm: +24 ± 4 µm. */
 export function differenceWithDoubt(mm: number, expandedMm: number): string {
-  return `${microns(mm, { sign: true })} ± ${doubtInMicrons(expandedMm)} µm`
+  return `${microns(mm, { sign: true })} ± ${doubtFigure(expandedMm)} ${differenceUnitText()}`
+}
+
+/** The same of what has no sign: 24 ± 4 µm. */
+export function amountWithDoubt(mm: number, expandedMm: number): string {
+  return `${microns(mm)} ± ${doubtFigure(expandedMm)} ${differenceUnitText()}`
 }
 
 /** A difference with its interval, which need not lie evenly about it: 13 µm (7 to 19). */
 export function differenceWithInterval(mm: number, lowMm: number, highMm: number): string {
   const sign = lowMm < 0
-  const low = signed(fixed(down(checked(lowMm) * 1000), 0), sign)
-  const high = signed(fixed(up(checked(highMm) * 1000), 0), sign)
+  const low = signed(inSteps(down(checked(lowMm) / step().mm)), sign)
+  const high = signed(inSteps(up(checked(highMm) / step().mm)), sign)
   return words.number.range(inMicrons(mm, { sign }), low, high)
 }
 
@@ -79,7 +136,9 @@ export function differenceWithInterval(mm: number, lowMm: number, highMm: number
 export function doubtNeeded(expandedMm: number): string | undefined {
   const um = checked(expandedMm) * 1000
   const rounded = um < 10 ? Math.floor(um * 10 + 1e-6) / 10 : Math.floor(um + 1e-6)
-  return rounded < 0.5 ? undefined : `± ${plain(rounded, 1)} µm`
+  if (rounded < 0.5) return undefined
+  if (lengthUnit() === 'mm') return `± ${plain(rounded, 1)} µm`
+  return `± ${inSteps(Math.floor(expandedMm / step().mm + 1e-6))} ${differenceUnitText()}`
 }
 
 /** An angle: 45°. */
@@ -87,9 +146,24 @@ export function degrees(angle: number): string {
   return `${plain(angle, 1)}°`
 }
 
-/** A depth or a distance along the wall: 8 mm, 12.5 mm. */
+/** A depth or a distance along the wall: 8 mm, 12.5 mm, or 0.315 in. */
 export function depth(mm: number): string {
-  return `${plain(mm, 2)} mm`
+  return `${depthFigure(mm)} ${unitText()}`
+}
+
+/** The same without its unit. */
+export function depthFigure(mm: number): string {
+  return lengthUnit() === 'inch' ? withDecimals(shown(mm), 2, 3) : plain(mm, 2)
+}
+
+/** A length with at most so many decimals in mm, and one more in inches, without its unit: 0.25, or 0.0098. */
+export function lengthFigure(mm: number, decimals: number): string {
+  return plain(shown(mm), lengthUnit() === 'inch' ? decimals + 1 : decimals)
+}
+
+/** The same with its unit. */
+export function length(mm: number, decimals: number): string {
+  return `${lengthFigure(mm, decimals)} ${unitText()}`
 }
 
 /** 26 °C, 26.5 °C */
@@ -169,12 +243,25 @@ export function isAboutEven(probability: number): boolean {
   return probability >= 0.45 && probability <= 0.55
 }
 
-function up(um: number): number {
-  return Math.ceil(um - trifleUm - 1e-9)
+/** A doubt in whole steps of so many mm, rounded up. */
+function doubtInSteps(expandedMm: number, stepMm: number): number {
+  const steps = checked(expandedMm) / stepMm
+  if (steps < 0) throw new RangeError(`A doubt cannot be negative, got ${expandedMm}`)
+  return steps === 0 ? 0 : Math.max(1, up(steps))
 }
 
-function down(um: number): number {
-  return Math.floor(um + trifleUm + 1e-9)
+/** So many steps of a difference as they are written. */
+function inSteps(steps: number): string {
+  const { decimals, shown: each } = step()
+  return fixed(steps * each, decimals)
+}
+
+function up(steps: number): number {
+  return Math.ceil(steps - trifle - 1e-9)
+}
+
+function down(steps: number): number {
+  return Math.floor(steps + trifle + 1e-9)
 }
 
 function fixed(value: number, decimals: number): string {

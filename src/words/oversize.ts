@@ -1,11 +1,11 @@
 import type { Bore } from '../core/measured'
-import { plain } from './numbers'
+import { length } from './numbers'
 import { words } from './words'
 
 /** The standard size, or +0.5 mm. */
 export function oversizeText(oversizeMm: number): string {
   const said = words.limits
-  return oversizeMm === 0 ? said.standardSize : said.oversizeOf(plain(oversizeMm, 3))
+  return oversizeMm === 0 ? said.standardSize : said.oversizeOf(length(oversizeMm, 3))
 }
 
 /** That the limits are those of an oversize. */

@@ -1,6 +1,6 @@
 import type { LimitPair, Place, SurfaceFound } from '../core/findings'
 import { surfaceWidthDegrees } from '../core/surface-findings/surface-place'
-import { inMicrons, percent, plain, size } from './numbers'
+import { inMicrons, percent, plain, size, sizeWithUnit } from './numbers'
 import { type OwnerEvidence, stationAt } from './owner-evidence'
 import { lookAt, type OwnerPart } from './owner-step'
 import { wearRows } from './owner-wall'
@@ -65,9 +65,9 @@ function overTexts({ finding }: OwnerEvidence): string[] {
   )
   return [
     ...(isAbove && max !== undefined
-      ? [pair?.kind === 'wear' ? said.over(size(max)) : said.overNew(size(max))]
+      ? [pair?.kind === 'wear' ? said.over(sizeWithUnit(max)) : said.overNew(sizeWithUnit(max))]
       : []),
-    ...(isBelow && min !== undefined ? [said.under(size(min))] : []),
+    ...(isBelow && min !== undefined ? [said.under(sizeWithUnit(min))] : []),
     ...shapes,
   ]
 }
@@ -96,15 +96,15 @@ function standingText({ finding }: OwnerEvidence): string {
   const { verdict, pair } = finding
   if (!verdict.known) return said.none[verdict.why]
   if (verdict.verdict === 'inside') return insideText(pair)
-  if (pair?.kind === 'wear' && pair.maxMm !== undefined) return said.tooClose(size(pair.maxMm))
+  if (pair?.kind === 'wear' && pair.maxMm !== undefined) return said.tooClose(sizeWithUnit(pair.maxMm))
   return said.tooCloseNew
 }
 
 function insideText(pair: LimitPair | undefined): string {
   const said = ownerWords.used
-  if (pair?.kind === 'wear' && pair.maxMm !== undefined) return said.insideLimit(size(pair.maxMm))
+  if (pair?.kind === 'wear' && pair.maxMm !== undefined) return said.insideLimit(sizeWithUnit(pair.maxMm))
   if (pair?.minMm !== undefined && pair.maxMm !== undefined) {
-    return said.insideNew(size(pair.minMm), size(pair.maxMm))
+    return said.insideNew(size(pair.minMm), sizeWithUnit(pair.maxMm))
   }
   return said.notSaid
 }
@@ -125,5 +125,5 @@ function outlookTexts({ finding, growth: { outlook } }: OwnerEvidence): string[]
   if (!outlook?.known || isOut) return []
   if (outlook.now) return stationAt(finding, outlook.place) ? [said.atLimit] : []
   if (outlook.earliestHours === undefined) return []
-  return [said.earliest(size(outlook.limitMm), plain(Math.floor(outlook.earliestHours), 0))]
+  return [said.earliest(sizeWithUnit(outlook.limitMm), plain(Math.floor(outlook.earliestHours), 0))]
 }

@@ -1,6 +1,16 @@
 import type { BoreFinding, Place } from '../core/findings'
 import type { Wear } from '../core/outlook/wear'
-import { depth, differenceWithDoubt, doubtInMicrons, microns, size, sizeWithDoubt } from './numbers'
+import { unitText } from './length-unit'
+import {
+  amountWithDoubt,
+  depth,
+  differenceWithDoubt,
+  inMicrons,
+  microns,
+  size,
+  sizeWithDoubt,
+  sizeWithUnit,
+} from './numbers'
 import { type OwnerEvidence, stationAt } from './owner-evidence'
 import { acrossText, standsOut } from './owner-places'
 import { lookAt, type OwnerPart } from './owner-step'
@@ -13,16 +23,18 @@ export function nowStep(evidence: OwnerEvidence): OwnerPart {
   const { finding, survey, wear } = evidence
   const said = ownerWords.now
   const largest = stationAt(finding, finding.largest)
-  const now = largest ? sizeWithDoubt(largest.diameterMm, largest.expandedMm) : words.findings.notYet
+  const now = largest
+    ? `${sizeWithDoubt(largest.diameterMm, largest.expandedMm)} ${unitText()}`
+    : words.findings.notYet
   const [least, most] = newSizes(finding)
   const isKnown = least !== undefined || most !== undefined
   return {
     topic: 'now',
     sentence:
       least !== undefined && most !== undefined
-        ? said.between(size(least), size(most), now)
+        ? said.between(size(least), sizeWithUnit(most), now)
         : least !== undefined
-          ? said.least(size(least), now)
+          ? said.least(sizeWithUnit(least), now)
           : said.alone(now),
     beside: [
       ...(isKnown ? [] : [said.notEntered]),
@@ -54,8 +66,8 @@ function grownTexts(wear: Wear, { bore, finding }: OwnerEvidence): string[] {
   if (since !== 'new-band' && lowMm <= 0) return [grownNot(differenceWithDoubt(wearMm, expandedMm))]
   const figure =
     since === 'new-band'
-      ? words.growth.range(microns(lowMm, { sign: true }), microns(highMm, { sign: true }))
-      : `${microns(wearMm)} ± ${doubtInMicrons(expandedMm)} µm`
+      ? words.growth.range(microns(lowMm, { sign: true }), inMicrons(highMm, { sign: true }))
+      : amountWithDoubt(wearMm, expandedMm)
   const isNew = bore.surveys.find(({ id }) => id === surveyId)?.hoursRun === 0
   const key = since === 'survey' ? (isNew ? 'whenNew' : 'since') : since
   return [grown[key](figure), ...(finding.blunders.length > 0 ? [] : hairs(lowMm, highMm))]

@@ -2,6 +2,7 @@ import type { BoreFinding, Findings } from '../core/findings'
 import type { Measured } from '../core/measured'
 import { blockSentence } from './block'
 import { blockDecisionTexts } from './block-decision'
+import { lengthUnit } from './length-unit'
 import { plain } from './numbers'
 import { adviceStep } from './owner-advice'
 import { causesStep } from './owner-causes'
@@ -82,7 +83,7 @@ function seenStep(drawing: OwnerDrawing): OwnerPart {
   return {
     topic: 'seen',
     sentence: drawing === 'flat' ? said.flat : said.drawn(factor(drawing.exaggeration)),
-    beside: [said.hair, said.colours, said.hatched],
+    beside: [said.hair[lengthUnit()], said.colours, said.hatched],
     look: { from: 'side', beside: true },
     rows: [],
   }

@@ -1,7 +1,7 @@
 import type { Bore, Gauge, Measured, SetUp, Standard, Survey } from '../core/measured'
 import { dayText } from './day-text'
 import { gaugeName, standardName } from './instrument-names'
-import { plain, size, temperature } from './numbers'
+import { inHundredthsOfMicrons, inTenthsOfMicrons, plain, sizeWithUnit, temperature } from './numbers'
 import { oversizeText } from './oversize'
 import { paperWords } from './paper-words'
 import { words } from './words'
@@ -98,7 +98,7 @@ function gaugeText(job: ReportedJob, gauge: Gauge): string {
   const { stepUm, calibratedOn } = gauge
   return listed(
     gaugeName(gauge, job),
-    stepUm === undefined ? undefined : paperWords.readTo(`${plain(stepUm, 2)} µm`),
+    stepUm === undefined ? undefined : paperWords.readTo(inHundredthsOfMicrons(stepUm / 1000)),
     calibratedOn === undefined ? undefined : paperWords.calibrated(dayText(calibratedOn)),
   )
 }
@@ -109,23 +109,25 @@ function settingText(job: ReportedJob, setUp: SetUp, standard: Standard): string
   if (entry === 'reverse') {
     return overContactsMm === undefined
       ? paperWords.zeroedOnly
-      : paperWords.zeroedInBore(size(overContactsMm))
+      : paperWords.zeroedInBore(sizeWithUnit(overContactsMm))
   }
   if (settingAssumed) return paperWords.notRecorded
-  return paperWords.setBy(size(settingSizeMm), standardName(standard, job))
+  return paperWords.setBy(sizeWithUnit(settingSizeMm), standardName(standard, job))
 }
 
 function micrometerFact({ kind, errorUm }: Standard): Fact[] {
   if (kind !== 'micrometer') return []
   const value =
-    errorUm === undefined ? paperWords.notRecorded : paperWords.readsTooMuch(`${plain(errorUm, 1)} µm`)
+    errorUm === undefined
+      ? paperWords.notRecorded
+      : paperWords.readsTooMuch(inTenthsOfMicrons(errorUm / 1000))
   return [{ label: paperWords.facts.micrometer, value }]
 }
 
 function zerosText({ zeroOpenUm, zeroCloseUm }: SetUp): string {
   if (zeroOpenUm === undefined && zeroCloseUm === undefined) return paperWords.notRecorded
   const written = (um: number | undefined) =>
-    um === undefined ? paperWords.notRecorded : `${plain(um, 1)} µm`
+    um === undefined ? paperWords.notRecorded : inTenthsOfMicrons(um / 1000)
   return paperWords.zeros(written(zeroOpenUm), written(zeroCloseUm))
 }
 

@@ -1,5 +1,5 @@
 import type { Spec } from '../core/measured'
-import { size } from './numbers'
+import { size, sizeWithUnit } from './numbers'
 import { paperWords } from './paper-words'
 
 /** The limits of size as they were entered, in a line; those of shape and clearance stand beside their figures. */
@@ -7,8 +7,8 @@ export function limitsLine({ newMinMm, newMaxMm, grades = [], wearLimitMm }: Spe
   const said = paperWords.sizes
   const parts = [
     ...band(newMinMm, newMaxMm),
-    ...grades.map(({ name, minMm, maxMm }) => said.grade(name, size(minMm), size(maxMm))),
-    ...(wearLimitMm === undefined ? [] : [said.wear(size(wearLimitMm))]),
+    ...grades.map(({ name, minMm, maxMm }) => said.grade(name, size(minMm), sizeWithUnit(maxMm))),
+    ...(wearLimitMm === undefined ? [] : [said.wear(sizeWithUnit(wearLimitMm))]),
   ]
   if (parts.length === 0) return said.none
   const [first = '', ...rest] = parts
@@ -17,7 +17,7 @@ export function limitsLine({ newMinMm, newMaxMm, grades = [], wearLimitMm }: Spe
 
 function band(minMm: number | undefined, maxMm: number | undefined): string[] {
   const said = paperWords.sizes
-  if (minMm !== undefined && maxMm !== undefined) return [said.band(size(minMm), size(maxMm))]
-  if (minMm !== undefined) return [said.from(size(minMm))]
-  return maxMm === undefined ? [] : [said.to(size(maxMm))]
+  if (minMm !== undefined && maxMm !== undefined) return [said.band(size(minMm), sizeWithUnit(maxMm))]
+  if (minMm !== undefined) return [said.from(sizeWithUnit(minMm))]
+  return maxMm === undefined ? [] : [said.to(sizeWithUnit(maxMm))]
 }

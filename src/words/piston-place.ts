@@ -4,7 +4,7 @@ import {
   type LevelClearance,
   type LevelGap,
 } from '../core/piston/piston-in-bore'
-import { depth, microns, plain, plusMinusMicrons } from './numbers'
+import { depth, inMicrons, length, lengthFigure, microns, plusMinusMicrons } from './numbers'
 import { pistonWords } from './piston-words'
 
 /** Where the crown's edge of a piston stands, in words. */
@@ -34,13 +34,15 @@ export function pistonStandText(
           said.clearance(
             depth(clearance.depthMm),
             clearance.axes === 1
-              ? microns(clearance.leastMm)
-              : said.range(microns(clearance.leastMm), microns(clearance.mostMm)),
+              ? inMicrons(clearance.leastMm)
+              : said.range(microns(clearance.leastMm), inMicrons(clearance.mostMm)),
             plusMinusMicrons(clearance.expandedMm),
           ),
         ]
       : []),
-    ...(gap ? [said.gap[gap.from](depth(gap.depthMm), plain(gap.gapMm, 2), plain(gap.expandedMm, 2))] : []),
+    ...(gap
+      ? [said.gap[gap.from](depth(gap.depthMm), lengthFigure(gap.gapMm, 2), length(gap.expandedMm, 2))]
+      : []),
   ]
   return [pistonPlaceText(drawn, share), ...(figures.length > 0 ? figures : [said.between])].join(' ')
 }

@@ -5,7 +5,7 @@ import type { LevelReason } from '../core/plan/level-targets'
 import type { BarredDepths, MeasuringPlan, PlannedLevel } from '../core/plan/measuring-plan'
 import type { RepeatsAnswer } from '../core/plan/repeats-for'
 import { doubtToTenths } from './budget'
-import { degrees, depth, plain } from './numbers'
+import { degrees, depth, lengthFigure, plain } from './numbers'
 import { words } from './words'
 
 /** A plan that could be made. */
@@ -102,7 +102,7 @@ export function bandTexts({ bands }: KnownPlan, kind: GaugeKind): readonly strin
       .map((range) => rangeText(range, period))
       .filter((text) => text !== '')
     return said.band(
-      plain(fromMm, 1),
+      lengthFigure(fromMm, 1),
       depth(toMm),
       axes.length > 0 ? words.app.and(axes) : said.noAxis(nameList(inTheWay)),
     )

@@ -1,6 +1,6 @@
 import type { BoreFinding, StationFinding } from '../core/findings'
 import type { Bore } from '../core/measured'
-import { degrees, depth, plain, sizeWithDoubt } from './numbers'
+import { degrees, depth, depthFigure, sizeWithDoubt } from './numbers'
 import { words } from './words'
 
 /** What the readings along one axis say, a sentence each. */
@@ -13,7 +13,7 @@ export function profileSentences(
   const read = finding.stations.filter((s) => s.counted && s.axisDegrees === axisDegrees)
   return [
     ...extremes(read),
-    ...(ringTravelMm ? [said.travel(plain(ringTravelMm.from, 2), depth(ringTravelMm.to))] : []),
+    ...(ringTravelMm ? [said.travel(depthFigure(ringTravelMm.from), depth(ringTravelMm.to))] : []),
     said.doubt,
     ...(finding.gaugeKind === 'three-contact-micrometer' ? [said.round] : []),
   ]

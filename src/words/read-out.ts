@@ -1,5 +1,6 @@
 import type { StationFinding } from '../core/findings'
-import { degrees, depth, plain, size, sizeWithDoubt } from './numbers'
+import { lengthUnit, mmPerInch } from './length-unit'
+import { degrees, depth, length, size, sizeWithDoubt } from './numbers'
 import { words } from './words'
 
 /** What the wall holds at a place pointed at. */
@@ -35,5 +36,6 @@ export function readOut(wall: PointedWall, place: PointedPlace): string {
 }
 
 function distance(mm: number): string {
-  return mm < 1 ? words.readOut.under1mm : `${plain(mm, 0)} mm`
+  const least = lengthUnit() === 'inch' ? mmPerInch / 10 : 1
+  return mm < least ? words.readOut.under(length(least, 0)) : length(mm, 0)
 }

@@ -7,13 +7,15 @@ import {
   type RingGaps,
   ringGapsOf,
 } from '../core/ring/ring-gaps'
+import { lengthUnit } from './length-unit'
 import {
   chances,
   depth,
   differenceWithDoubt,
   doubtInMicrons,
   isAboutEven,
-  plain,
+  length,
+  lengthFigure,
   plusMinusMicrons,
 } from './numbers'
 import { pistonWords } from './piston-words'
@@ -34,7 +36,7 @@ function gapRow(gaps: Known): Row {
   const { least, most, standing } = gaps
   const [first] = gaps.gaps
   const row = { id: 'ring-gap', name: said.name, rank: 'main' } as const
-  if (!least || !most) return { ...row, figure: first ? said.one(written(first)) : '', detail: said.onlyLand }
+  if (!least || !most) return { ...row, figure: first ? writtenWithUnit(first) : '', detail: said.onlyLand }
   const bar = barOf(gaps, least, most)
   return {
     ...row,
@@ -42,7 +44,8 @@ function gapRow(gaps: Known): Row {
       least === most
         ? depth(least.depthMm)
         : words.findings.between(depth(most.depthMm), depth(least.depthMm)),
-    figure: least.gapMm === most.gapMm ? said.one(written(least)) : said.range(written(least), written(most)),
+    figure:
+      least.gapMm === most.gapMm ? writtenWithUnit(least) : said.range(written(least), writtenWithUnit(most)),
     detail: joined(
       windowText(gaps),
       standing?.verdict === 'too-close'
@@ -50,7 +53,7 @@ function gapRow(gaps: Known): Row {
           ? words.findings.chance.even
           : said.leans[standing.lean](chances(standing.leanProbability))
         : undefined,
-      said.each(`${plain(doubtInMicrons(least.expandedMm) / 1000, 3)} mm`),
+      said.each(doubtAsLength(least.expandedMm)),
       gaps.feelerAssumed ? said.typical : undefined,
     ),
     ...(standing ? { verdict: markOf[standing.verdict], verdictText: said.verdicts[standing.verdict] } : {}),
@@ -66,15 +69,26 @@ const markOf: Readonly<Record<GapVerdict, Verdict>> = {
 }
 
 function written({ gapMm }: GapAtDepth): string {
-  return plain(gapMm, 3)
+  return lengthFigure(gapMm, 3)
+}
+
+function writtenWithUnit({ gapMm }: GapAtDepth): string {
+  return length(gapMm, 3)
+}
+
+/** In mm as the gap is, no less than it was computed. */
+function doubtAsLength(expandedMm: number): string {
+  return lengthUnit() === 'inch'
+    ? plusMinusMicrons(expandedMm).replace('± ', '')
+    : length(doubtInMicrons(expandedMm) / 1000, 3)
 }
 
 function windowText({ minMm, maxMm, maxIs }: Known): string {
   const said = pistonWords.gap.window
   if (minMm === undefined && maxMm === undefined) return said.none
   return joined(
-    minMm === undefined ? undefined : said.min(plain(minMm, 3)),
-    maxMm === undefined ? undefined : said.max[maxIs](plain(maxMm, 3)),
+    minMm === undefined ? undefined : said.min(length(minMm, 3)),
+    maxMm === undefined ? undefined : said.max[maxIs](length(maxMm, 3)),
   )
 }
 

@@ -1,15 +1,7 @@
 import type { ScanFit } from '../core/scan/radial-scan'
 import type { ScanRange } from '../core/scan/range-of-many'
 import type { ScanForm } from '../core/scan/scan-form'
-import {
-  degrees,
-  depth,
-  doubtInMicrons,
-  inMicrons,
-  inTenthsOfMicrons,
-  microns,
-  withDecimals,
-} from './numbers'
+import { amountWithDoubt, degrees, depth, inMicrons, inTenthsOfMicrons, withDecimals } from './numbers'
 import { scanFormWords as said } from './scan-form-words'
 
 /** A figure of the form of a scan: what it is, how large, where and by which definition. */
@@ -82,7 +74,7 @@ function ovalRow({ levels }: ScanForm): readonly ScanFormRow[] {
     {
       id: 'oval',
       name: said.oval,
-      figure: `${microns(oval.ovalUm / 1000)} ± ${doubtInMicrons(oval.expandedUm / 1000)} µm`,
+      figure: amountWithDoubt(oval.ovalUm / 1000, oval.expandedUm / 1000),
       detail:
         oval.longAxisDegrees === undefined
           ? said.ovalNone(at, inMicrons((oval.atMostUm ?? oval.ovalUm) / 1000))

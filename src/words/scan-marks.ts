@@ -1,6 +1,6 @@
 import type { CleanedMark, CleanedMarks } from '../core/scan/cleaned-marks'
 import type { MarkPattern, ScanMark, ScanMarks } from '../core/scan/scan-marks'
-import { degrees, depth, doubtInMicrons, inTenthsOfMicrons, microns } from './numbers'
+import { degrees, depth, inMicrons, inTenthsOfMicrons, microns, plusMinusMicrons } from './numbers'
 import { scanMarkWords } from './scan-mark-words'
 import { surfacePlaceText } from './surface'
 import { words } from './words'
@@ -31,7 +31,7 @@ export function roundedPlace({ fromDepthMm, toDepthMm, fromDegrees, toDegrees }:
 
 /** How far a mark stands out, with its doubt: reads smaller by 16 ± 2 µm. */
 export function scanMarkHeight({ sign, heightUm, expandedUm }: ScanMark): string {
-  const doubt = `± ${doubtInMicrons(expandedUm / 1000)} µm`
+  const doubt = plusMinusMicrons(expandedUm / 1000)
   return said.height(said.signs[sign], microns(Math.abs(heightUm) / 1000), doubt)
 }
 
@@ -144,8 +144,8 @@ export function cleanedLines(before: ScanMarks, after: ScanMarks, compared: Clea
 function cleanedLine(one: CleanedMark, mark: ScanMark): string {
   const { fates, groove, line, figures } = said.cleaned
   const isGroove = mark.sign === 'larger' && one.fate === 'as-before'
-  const signed = (um: number) => `${microns(um / 1000, { sign: true })} µm`
-  const doubt = (um: number) => `± ${doubtInMicrons(um / 1000)} µm`
+  const signed = (um: number) => inMicrons(um / 1000, { sign: true })
+  const doubt = (um: number) => plusMinusMicrons(um / 1000)
   const written = one.after
     ? figures(signed(one.before.um), `${signed(one.after.um)} ${doubt(one.after.expandedUm)}`)
     : signed(one.before.um)

@@ -1,5 +1,5 @@
 import type { BoreFinding, FittedOval, LevelFinding } from '../core/findings'
-import { degrees, depth, doubtInMicrons, inMicrons, microns, sizeWithDoubt } from './numbers'
+import { amountWithDoubt, degrees, depth, inMicrons, sizeWithDoubt } from './numbers'
 import { words } from './words'
 
 /** What the readings at one level say of its form, a sentence each; then what this gauge cannot see of it. */
@@ -33,7 +33,7 @@ function ovalSentences(
       longAxisDegrees === undefined || longAxisExpandedDegrees === undefined
         ? said.ovalNone(inMicrons(atMostMm))
         : said.ovalAcross(
-            `${microns(ovalMm)} ± ${doubtInMicrons(expandedMm)} µm`,
+            amountWithDoubt(ovalMm, expandedMm),
             degrees(Math.round(longAxisDegrees) % 180),
             degrees(Math.ceil(longAxisExpandedDegrees)),
           )

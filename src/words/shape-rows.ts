@@ -11,7 +11,7 @@ import {
   isAboutEven,
   placeText,
   plain,
-  size,
+  sizeWithUnit,
 } from './numbers'
 import { joined, marked, type Row } from './row'
 import { words } from './words'
@@ -64,7 +64,7 @@ function shapeLimitText({ limitMm, limitFrom, limitsGiven, limitOpen }: ShapeLim
     ? limits.share[limitFrom.of](
         inTenthsOfMicrons(limitMm),
         plain(limitFrom.perMm, 6),
-        limitFrom.of === 'bore' ? `${size(limitFrom.lengthMm)} mm` : depth(limitFrom.lengthMm),
+        limitFrom.of === 'bore' ? sizeWithUnit(limitFrom.lengthMm) : depth(limitFrom.lengthMm),
       )
     : limits.shape(inMicrons(limitMm))
   return joined(limitsGiven === undefined ? limit : limits.smallestOf(limit, limitsGiven), open)

@@ -1,7 +1,7 @@
 import { type Simulation, worstOf } from '../core/simulation/simulate'
 import type { FigureName, Interval } from '../core/simulation/simulated-figures'
 import { ruleText } from './notes'
-import { chances, depth, placeText, plain, size } from './numbers'
+import { chances, depth, inTenthsOfMicrons, placeText, size, sizeWithUnit, tenthsOfMicrons } from './numbers'
 import { words } from './words'
 
 const grouped = new Intl.NumberFormat(words.language.locale)
@@ -17,7 +17,7 @@ export function simulationTexts(simulation: Simulation): readonly string[] {
   if (!worst) return []
   const { station, apartMm } = worst
   const said = words.simulation
-  const apart = `${plain(apartMm * 1000, 1)} µm`
+  const apart = inTenthsOfMicrons(apartMm)
   const place = words.next.inBore(words.bar.boreNamed(station.boreName), placeText(station))
   const trials = countText(simulation.trials)
   const inside = station.inside
@@ -27,7 +27,7 @@ export function simulationTexts(simulation: Simulation): readonly string[] {
   if (apartMm <= station.toleranceMm) return [said.agrees(trials, apart, place), ...figures, ...inside]
   const { lowMm, highMm } = station.simulated
   return [
-    `${said.differs(trials, apart, place)} ${said.interval(size(lowMm), size(highMm))}.`,
+    `${said.differs(trials, apart, place)} ${said.interval(size(lowMm), sizeWithUnit(highMm))}.`,
     ...figures,
     ...inside,
   ]
@@ -71,6 +71,6 @@ function figureName(name: FigureName, boreNames: ReadonlyMap<string, string>): s
 /** A level mean is a size in mm, all else a difference in µm. */
 function intervalText({ kind }: FigureName, { lowMm, highMm }: Interval): string {
   const { interval } = words.simulation
-  if (kind === 'level-mean') return interval(size(lowMm), size(highMm))
-  return words.simulation.micronInterval(plain(lowMm * 1000, 1), plain(highMm * 1000, 1))
+  if (kind === 'level-mean') return interval(size(lowMm), sizeWithUnit(highMm))
+  return words.simulation.micronInterval(tenthsOfMicrons(lowMm), inTenthsOfMicrons(highMm))
 }

@@ -1,7 +1,7 @@
 import type { BoreFinding, SurfaceFound, SurfaceLength } from '../core/findings'
 import type { SurfaceFinding, SurfacePlace } from '../core/measured'
 import { surfaceNear, surfaceWidthDegrees } from '../core/surface-findings/surface-place'
-import { degrees, depth, plain } from './numbers'
+import { degrees, depth, depthFigure } from './numbers'
 import { words } from './words'
 
 /** Where a surface finding lies: 12 mm to 40 mm, 359° to 1°. */
@@ -9,7 +9,7 @@ export function surfacePlaceText(place: SurfacePlace): string {
   const said = words.surface
   const { fromDepthMm, toDepthMm, fromDegrees, toDegrees } = place
   const depths =
-    fromDepthMm === toDepthMm ? depth(fromDepthMm) : said.between(plain(fromDepthMm, 2), depth(toDepthMm))
+    fromDepthMm === toDepthMm ? depth(fromDepthMm) : said.between(depthFigure(fromDepthMm), depth(toDepthMm))
   const width = surfaceWidthDegrees(place)
   if (width === 0) return said.place(depths, degrees(withinTurn(fromDegrees)))
   if (width === 360) return said.place(depths, said.allRound)

@@ -2,7 +2,7 @@ import type { Evidence } from '../core/decision/evidence'
 import type { Tip, Tipping } from '../core/decision/tipping'
 import type { Slider } from '../core/decision/what-if-sliders'
 import { decisionWords } from './decision-words'
-import { inMicrons, placeText, plain, size, temperature } from './numbers'
+import { inMicrons, placeText, plain, sizeWithUnit, temperature } from './numbers'
 import { whatIfWords } from './what-if-words'
 
 /** What a slider is about, with the station of a reading. */
@@ -25,7 +25,7 @@ export function sliderText(slider: Slider, value: number, evidence: Evidence): s
     case 'limit':
     case 'piston':
     case 'reading':
-      return `${size(value)} mm`
+      return sizeWithUnit(value)
   }
 }
 

@@ -58,24 +58,24 @@ export function drawnDiameter(middleMm: number, exaggeration: number, diameterMm
   return middleMm + exaggeration * (diameterMm - middleMm)
 }
 
-/** No finer step is drawn: a micron is what a gauge can prove, and what sizes are written to, µm. */
-const leastIsoStepUm = 1
+/** No finer step is drawn: a micron is what a gauge can prove, and what sizes are written to; in steps. */
+const leastIsoStep = 1
 
 /**
  * Step of the iso-lines, µm, for a wall that spans this many µm from its smallest to its largest diameter:
  * of 1, 2, 5 × 10ⁿ, n ≥ 0, the one whose number of lines is nearest, as a ratio, to √(6·12), so about 6 to
  * 12 (5.3 to 13.5 at the worst, where two steps are equally far). Never below 1 µm, so a wall that spans less
- * than 5 µm has fewer lines and one without a micron between its readings may have none. Own derivation.
+ * than 5 µm has fewer lines and one without a micron between its readings may have none. In another unit, `stepUm` µm stand for the 1. Own derivation.
  */
-export function isoStep(spanUm: number): number {
+export function isoStep(spanUm: number, stepUm = 1): number {
   if (!Number.isFinite(spanUm) || spanUm < 0) {
     throw new RangeError(`isoStep: expected a span of 0 µm or more, got ${spanUm}`)
   }
-  const wanted = spanUm / Math.sqrt(6 * 12)
-  if (wanted <= leastIsoStepUm) return leastIsoStepUm
+  const wanted = spanUm / stepUm / Math.sqrt(6 * 12)
+  if (wanted <= leastIsoStep) return leastIsoStep * stepUm
   const below = roundStepWithin(wanted)
   const above = nextRoundStep(below)
-  return wanted * wanted <= below * above ? below : above
+  return stepUm * (wanted * wanted <= below * above ? below : above)
 }
 
 function limitsOf(pair: LimitPair | undefined): number[] {

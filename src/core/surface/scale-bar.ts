@@ -1,11 +1,11 @@
 /**
- * The round number of µm on the diameter (1, 2 or 5 · 10ⁿ) whose bar is the longest that fits, and that
+ * The round number of µm on the diameter (1, 2 or 5 · 10ⁿ, or so many times `stepUm` in another unit) whose bar is the longest that fits, and that
  * bar's length in CSS pixels. On the picture the two walls move apart by exaggeration × the change of the
  * diameter, so the bar is that many drawn mm, in pixels at the middle of the bore.
  */
-export function scaleBar(exaggeration: number, pixelsPerMm: number, longestPx: number) {
+export function scaleBar(exaggeration: number, pixelsPerMm: number, longestPx: number, stepUm = 1) {
   const pixelsPerUm = (exaggeration * pixelsPerMm) / 1000
-  const micrometres = scaleStep(longestPx / pixelsPerUm)
+  const micrometres = scaleStep(longestPx / pixelsPerUm / stepUm) * stepUm
   return { micrometres, lengthPx: micrometres * pixelsPerUm }
 }
 

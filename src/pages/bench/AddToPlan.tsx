@@ -1,10 +1,12 @@
 import { setAxes, setLevels } from '../../job/commands'
 import { setEntryOrder } from '../../session/session'
+import { inShownUnit, lengthUnit } from '../../words/length-unit'
 import { degrees, depth } from '../../words/numbers'
 import { readNumbers } from '../../words/read-number'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { useFieldLayout } from './field-layout'
+import { lengthMarks } from './marks'
 import { perform } from './perform'
 import { type Refusal, TypedField } from './TypedField'
 import type { OnBench } from './use-job'
@@ -17,7 +19,9 @@ import { useSession } from './use-job'
 export function AddToPlan({ job, bore, survey }: OnBench) {
   const said = words.grid
   const addLevels = (typed: string): Refusal =>
-    withNumbers(typed, (values) => {
+    withNumbers(typed, (shown) => {
+      const marks = lengthMarks(lengthUnit())
+      const values = marks ? shown.map(marks.kept) : shown
       const twice = values.find((value) => survey.levelsMm.includes(value))
       if (twice !== undefined) return said.levelThere(depth(twice))
       return perform(words.changes.levels, (job) =>
@@ -36,7 +40,13 @@ export function AddToPlan({ job, bore, survey }: OnBench) {
     })
   return (
     <p className="add-to-plan">
-      <TypedField label={said.newLevel} text="" placeholder={said.addLevel} width={14} commit={addLevels} />
+      <TypedField
+        label={inShownUnit(said.newLevel)}
+        text=""
+        placeholder={said.addLevel}
+        width={14}
+        commit={addLevels}
+      />
       <TypedField label={said.newAxis} text="" placeholder={said.addAxis} width={14} commit={addAxes} />
       {job.bores.length > 1 ? <OrderChoice /> : null}
     </p>

@@ -1,9 +1,9 @@
 import { roles, wallKinds } from '../../core/measured'
 import { setBore, setSurvey } from '../../job/commands'
 import { chooseSurvey } from '../../session/session'
-import { plain } from '../../words/numbers'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
+import { writtenLength } from './marks'
 import { NumberField } from './NumberField'
 import { attempt, perform } from './perform'
 import { Sentence } from './Sentence'
@@ -29,7 +29,7 @@ export function BoreSentence({ bore, survey }: OnBench) {
       const ringTravelMm = isOpen && (travel || from === to) ? undefined : whole
       return attempt(words.changes.bore, (job) => setBore(job, bore.id, { ringTravelMm }))
     },
-    written: (mm) => plain(mm, 2),
+    written: writtenLength,
   })
   return (
     <p className="sentence">
@@ -64,6 +64,7 @@ export function BoreSentence({ bore, survey }: OnBench) {
           length: (
             <NumberField
               label={said.labels.length}
+              length
               value={bore.lengthMm}
               none={said.lengthNotKnown}
               keep={(lengthMm) => keep({ lengthMm })}
@@ -86,6 +87,7 @@ export function BoreSentence({ bore, survey }: OnBench) {
           plating: (
             <NumberField
               label={said.labels.plating}
+              micron
               value={wall?.platingUm}
               keep={(platingUm) => {
                 if (!wall) return undefined
@@ -102,8 +104,8 @@ export function BoreSentence({ bore, survey }: OnBench) {
       <Sentence
         template={said.travel}
         fields={{
-          travelFrom: <NumberField label={said.labels.travelFrom} {...travelEnds.low} />,
-          travelTo: <NumberField label={said.labels.travelTo} {...travelEnds.high} />,
+          travelFrom: <NumberField label={said.labels.travelFrom} length {...travelEnds.low} />,
+          travelTo: <NumberField label={said.labels.travelTo} length {...travelEnds.high} />,
         }}
       />{' '}
       <Measured bore={bore} survey={survey} />

@@ -2,6 +2,7 @@ import './budget-table.css'
 import type { ReactNode } from 'react'
 import { budgetOf } from '../../core/uncertainty/budget'
 import { budgetRows, improvementTexts, largestPart } from '../../words/budget'
+import { inShownUnit } from '../../words/length-unit'
 import { placeText, plusMinusMicrons } from '../../words/numbers'
 import { words } from '../../words/words'
 import { comeIntoView } from './come-into-view'
@@ -36,7 +37,7 @@ export function BudgetTable({ bench: { finding, standard }, simulation }: Budget
         <thead>
           <tr>
             <th scope="col">{heads.part}</th>
-            <th scope="col">{heads.amount}</th>
+            <th scope="col">{inShownUnit(heads.amount)}</th>
             <th scope="col">{heads.share}</th>
           </tr>
         </thead>

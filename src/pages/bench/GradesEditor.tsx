@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import type { Grade, Spec } from '../../core/measured'
 import { setSpec } from '../../job/commands'
 import { session, setWaiting } from '../../session/session'
+import { lengthUnit } from '../../words/length-unit'
 import { words } from '../../words/words'
 import { sizeMarks } from './marks'
 import { NeededNumberField } from './NumberField'
@@ -65,7 +66,7 @@ function GradeRow(props: {
     low: grade.minMm,
     high: grade.maxMm,
     keep: (minMm, maxMm) => keep({ ...grade, minMm, maxMm }),
-    written: sizeMarks().written,
+    written: sizeMarks(lengthUnit()).written,
   })
   const rename = (name: string) => {
     const problems = keep({ ...grade, name })

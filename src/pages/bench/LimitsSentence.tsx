@@ -3,6 +3,7 @@ import type { Grade, OvalityRule, Spec, TaperRule } from '../../core/measured'
 import { ovalityRules, taperRules } from '../../core/measured'
 import { setBore, setSpec } from '../../job/commands'
 import type { Job } from '../../job/schema'
+import { lengthUnit } from '../../words/length-unit'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { GradesEditor } from './GradesEditor'
@@ -29,7 +30,7 @@ export function LimitsSentence({ job, bore }: OnBench) {
     high: spec.newMaxMm,
     keep: (newMinMm, newMaxMm) =>
       attempt(words.changes.limits, (next) => setSpec(next, { newMinMm, newMaxMm })),
-    written: sizeMarks().written,
+    written: sizeMarks(lengthUnit()).written,
   })
   const [isOpened, setOpened] = useState(false)
   const KeptSpecs = useKeptSpecsSlot()

@@ -1,13 +1,18 @@
+import { inShownUnit, lengthUnit } from '../../words/length-unit'
 import { plain } from '../../words/numbers'
 import { readNumber } from '../../words/read-number'
 import { words } from '../../words/words'
-import { type Marks, sizeMarks } from './marks'
+import { lengthMarks, type Marks, micronMarks, sizeMarks } from './marks'
 import { commitNeeded, commitNumber } from './perform'
 import { type Refusal, TypedField, type Waits } from './TypedField'
 
 interface NumberProps {
-  /** It is a diameter: in mm unless marks say otherwise. */
+  /** It is a diameter, or a limit with as many decimals: in the unit of the job unless marks say otherwise. */
   readonly size?: boolean
+  /** It is a depth or another length: in the unit of the job. */
+  readonly length?: boolean
+  /** It is kept in µm and typed in the unit of the job. */
+  readonly micron?: boolean
   /** How the instrument it is read off is marked; what is kept is mm or µm. */
   readonly marks?: Marks
   readonly waits?: Waits | undefined
@@ -22,11 +27,11 @@ export function NumberField(
     readonly none?: string
   },
 ) {
-  const { label, value, keep, none = words.app.notRecorded } = props
+  const { value, keep, none = words.app.notRecorded } = props
   const marks = marksOf(props)
   return (
     <TypedField
-      label={label}
+      label={labelOf(props)}
       text={value === undefined ? '' : written(value, marks)}
       placeholder={none}
       waits={props.waits}
@@ -49,23 +54,31 @@ export function NeededNumberField(
     readonly none?: string
   },
 ) {
-  const { label, value, keep, width, none } = props
+  const { value, keep, width, none } = props
   const marks = marksOf(props)
   return (
     <TypedField
-      label={label}
+      label={labelOf(props)}
       text={none === undefined ? written(value, marks) : ''}
       placeholder={none ?? ''}
       waits={props.waits}
       commit={(typed) => commitNeeded(typed, (shown) => keep(marks ? marks.kept(shown) : shown))}
       {...(marks ? { echo: (typed: string) => echo(typed, marks) } : {})}
-      {...(width === undefined ? {} : { width })}
+      {...(width === undefined ? {} : { width: marks?.marking === 'inch' ? width + 2 : width })}
     />
   )
 }
 
-function marksOf({ size = false, marks }: NumberProps): Marks | undefined {
-  return marks ?? (size ? sizeMarks() : undefined)
+function marksOf({ size = false, length = false, micron = false, marks }: NumberProps): Marks | undefined {
+  if (marks) return marks
+  if (size) return sizeMarks(lengthUnit())
+  if (length) return lengthMarks(lengthUnit())
+  return micron ? micronMarks(lengthUnit()) : undefined
+}
+
+/** What a field is called names the unit that is typed in it. */
+function labelOf(props: NumberProps & { readonly label: string }): string {
+  return props.size || props.length || props.micron ? inShownUnit(props.label) : props.label
 }
 
 /** A diameter with its three decimals (more where more were typed), any other figure as it was typed. */

@@ -3,9 +3,10 @@ import type { Belt, Port } from '../../core/measured'
 import type { Problem } from '../../core/problem'
 import { mirrorPort, setBelts, setPorts } from '../../job/commands'
 import { newId } from '../../job/new-id'
-import { plain } from '../../words/numbers'
+import { inShownUnit } from '../../words/length-unit'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
+import { writtenLength } from './marks'
 import { NeededNumberField } from './NumberField'
 import { OpeningName } from './OpeningName'
 import { PortRow } from './PortRow'
@@ -71,9 +72,9 @@ function PortRows(props: {
           <thead>
             <tr>
               <th scope="col">{said.name}</th>
-              <th scope="col">{said.fromDepth}</th>
-              <th scope="col">{said.toDepth}</th>
-              <th scope="col">{way === 'arc' ? said.width : said.fromAngle}</th>
+              <th scope="col">{inShownUnit(said.fromDepth)}</th>
+              <th scope="col">{inShownUnit(said.toDepth)}</th>
+              <th scope="col">{way === 'arc' ? inShownUnit(said.width) : said.fromAngle}</th>
               <th scope="col">{way === 'arc' ? said.middle : said.toAngle}</th>
               <td />
             </tr>
@@ -125,7 +126,7 @@ function WayChoice({ way, onChoose }: { readonly way: Way; readonly onChoose: (w
           <ChoiceField
             label={said.measuredBy}
             value={way}
-            options={ways.map((value) => ({ value, text: said.ways[value] }))}
+            options={ways.map((value) => ({ value, text: inShownUnit(said.ways[value]) }))}
             onChoose={(value) => onChoose(value === 'arc' ? 'arc' : 'edges')}
           />
         ),
@@ -174,13 +175,13 @@ function BeltRow(props: {
     low: belt.fromDepthMm,
     high: belt.toDepthMm,
     keep: (fromDepthMm, toDepthMm) => change({ fromDepthMm, toDepthMm }),
-    written: (mm) => plain(mm, 2),
+    written: writtenLength,
   })
   return (
     <div className="belt">
       <OpeningName name={belt.name} rename={(name) => refusalOf(change({ name }))} />
-      <NeededNumberField label={`${belt.name}: ${heads.fromDepth}`} width={5} {...depths.low} />
-      <NeededNumberField label={`${belt.name}: ${heads.toDepth}`} width={5} {...depths.high} />
+      <NeededNumberField label={`${belt.name}: ${heads.fromDepth}`} width={5} length {...depths.low} />
+      <NeededNumberField label={`${belt.name}: ${heads.toDepth}`} width={5} length {...depths.high} />
       {children}
     </div>
   )

@@ -1,10 +1,11 @@
 import type { Bore, Spec } from '../../core/measured'
 import { setBore, setSpec } from '../../job/commands'
-import { plain } from '../../words/numbers'
+import { inShownUnit, lengthUnit } from '../../words/length-unit'
 import { oversizeSentence, oversizeText } from '../../words/oversize'
 import { readNumbers } from '../../words/read-number'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
+import { lengthMarks, writtenLength } from './marks'
 import { perform } from './perform'
 import { Sentence } from './Sentence'
 import { type Refusal, TypedField } from './TypedField'
@@ -27,8 +28,8 @@ export function Oversizes({ spec, bore }: OversizesProps) {
         fields={{
           oversizes: (
             <TypedField
-              label={said.labels.oversizes}
-              text={offered.map((mm) => plain(mm, 3)).join(' ')}
+              label={inShownUnit(said.labels.oversizes)}
+              text={offered.map(writtenLength).join(' ')}
               placeholder={said.none}
               commit={keepOffered}
             />
@@ -59,7 +60,9 @@ function keepOffered(typed: string): Refusal {
   if (typed.trim() === '') return keep(undefined)
   const read = readNumbers(typed)
   if (!read.ok) return words.number.refused[read.why]
-  return keep([...new Set(read.values)].sort((a, b) => a - b))
+  const marks = lengthMarks(lengthUnit())
+  const values = marks ? read.values.map(marks.kept) : read.values
+  return keep([...new Set(values)].sort((a, b) => a - b))
 }
 
 function keep(oversizesMm: readonly number[] | undefined): Refusal {

@@ -54,7 +54,7 @@ export function LevelHead(props: {
   return (
     <th scope="row" className="level-head">
       {children}
-      <NumberField label={words.grid.editLevel(label)} value={depthMm} none="" keep={keep} />
+      <NumberField label={words.grid.editLevel(label)} length value={depthMm} none="" keep={keep} />
     </th>
   )
 }

@@ -135,7 +135,7 @@ function Repeats({ bench: { job, bore, survey }, plan }: PlanProps) {
           template={said.sentence}
           fields={{
             quantity: said.quantities[plan.question],
-            wanted: <NumberField label={said.label} value={wantedUm} none="" keep={keep} />,
+            wanted: <NumberField label={said.label} micron value={wantedUm} none="" keep={keep} />,
           }}
         />
       </p>

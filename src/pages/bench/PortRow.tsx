@@ -2,8 +2,10 @@ import type { ReactNode } from 'react'
 import type { Port } from '../../core/measured'
 import { type PortArc, portArc, portEdges } from '../../core/ports/port-arc'
 import type { Problem } from '../../core/problem'
-import { plain } from '../../words/numbers'
+import { lengthUnit } from '../../words/length-unit'
+import { length, plain } from '../../words/numbers'
 import { words } from '../../words/words'
+import { writtenLength } from './marks'
 import { NeededNumberField } from './NumberField'
 import { OpeningName } from './OpeningName'
 import { refusalOf } from './perform'
@@ -28,7 +30,7 @@ export function PortRow(props: {
     low: port.fromDepthMm,
     high: port.toDepthMm,
     keep: (fromDepthMm, toDepthMm) => change({ fromDepthMm, toDepthMm }),
-    written,
+    written: writtenLength,
   })
   const angles = useRange<never>({
     name: `edges of port ${port.id}`,
@@ -38,9 +40,9 @@ export function PortRow(props: {
     written,
     isRound: true,
   })
-  const number = (end: RangeEnd<never>, label: string) => (
+  const number = (end: RangeEnd<never>, label: string, isDepth = false) => (
     <td>
-      <NeededNumberField label={`${port.name}: ${label}`} width={5} {...end} />
+      <NeededNumberField label={`${port.name}: ${label}`} width={5} length={isDepth} {...end} />
     </td>
   )
   return (
@@ -48,8 +50,8 @@ export function PortRow(props: {
       <td>
         <OpeningName name={port.name} rename={(name) => refusalOf(change({ name }))} />
       </td>
-      {number(depths.low, said.fromDepth)}
-      {number(depths.high, said.toDepth)}
+      {number(depths.low, said.fromDepth, true)}
+      {number(depths.high, said.toDepth, true)}
       {arcIn === undefined ? (
         <>
           {number(angles.low, said.fromAngle)}
@@ -72,14 +74,15 @@ function ArcCells(props: { readonly port: Port; readonly diameterMm: number; rea
     const next = { ...arc, ...patch }
     return next.widthMm > 0 && next.widthMm < most
       ? refusalOf(change(portEdges(next, diameterMm)))
-      : words.number.outOfRange(plain(next.widthMm, 2), '0', plain(most, 2))
+      : words.number.outOfRange(length(next.widthMm, 2), '0', length(most, 2))
   }
   return (
     <>
       <td>
         <NeededNumberField
           label={`${port.name}: ${said.width}`}
-          value={Number(arc.widthMm.toFixed(2))}
+          length
+          value={lengthUnit() === 'inch' ? arc.widthMm : Number(arc.widthMm.toFixed(2))}
           width={5}
           keep={(widthMm) => keep({ widthMm })}
         />

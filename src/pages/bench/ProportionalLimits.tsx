@@ -1,5 +1,6 @@
 import type { Spec } from '../../core/measured'
 import { setSpec } from '../../job/commands'
+import { inShownUnit } from '../../words/length-unit'
 import { words } from '../../words/words'
 import { NumberField } from './NumberField'
 import { perform } from './perform'
@@ -22,7 +23,8 @@ export function ProportionalLimits({ spec }: { readonly spec: Spec }) {
   const said = words.limits
   const field = (which: Proportion, label: string) => (
     <NumberField
-      label={label}
+      label={inShownUnit(label)}
+      length={which === 'travelMm'}
       value={spec[which]}
       none={said.none}
       keep={(value) => perform(words.changes.limits, (job) => setSpec(job, { [which]: value }))}

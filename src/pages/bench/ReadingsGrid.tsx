@@ -1,6 +1,7 @@
 import { Fragment, useRef, useState } from 'react'
 import type { BoreFinding, LevelFinding, Place, StationFinding } from '../../core/findings'
 import type { PlannedStation } from '../../job/selectors'
+import { unitText } from '../../words/length-unit'
 import { placeText } from '../../words/numbers'
 import { words } from '../../words/words'
 import { DepthRuler } from './DepthRuler'
@@ -57,7 +58,7 @@ export function ReadingsGrid(props: {
       <thead>
         <tr>
           <th scope="col" className="depth-head">
-            {words.grid.depthHead}, mm
+            {words.grid.depthHead}, {unitText()}
           </th>
           {axes.map((axis) => (
             <AxisHead key={axis} bench={bench} axisDegrees={axis} />

@@ -1,4 +1,5 @@
 import { Fragment, type ReactNode } from 'react'
+import { inShownUnit } from '../../words/length-unit'
 import { slots } from '../../words/slots'
 import { useFieldLayout } from './field-layout'
 
@@ -14,9 +15,9 @@ export function Sentence<Slot extends string>({
   return (
     <>
       {slots(template).map((part) => {
-        const shown = 'text' in part ? part.text : fields[part.slot as Slot]
+        const shown = 'text' in part ? inShownUnit(part.text) : fields[part.slot as Slot]
         if (isStacked && typeof shown === 'string') return null
-        return 'text' in part ? part.text : <Fragment key={part.slot}>{shown}</Fragment>
+        return 'text' in part ? shown : <Fragment key={part.slot}>{shown}</Fragment>
       })}
     </>
   )

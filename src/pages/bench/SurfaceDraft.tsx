@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react'
 import { type SurfaceKind, type SurfacePlace, surfaceKinds } from '../../core/measured'
+import { inShownUnit } from '../../words/length-unit'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
 import { NumberField } from './NumberField'
@@ -26,13 +27,14 @@ export function SurfaceDraft({ bench, onDone }: { readonly bench: OnBench; reado
     const whole = wholePlace(place)
     const why = whole
       ? recordSurface(bench, whole, kind)
-      : said.missing(missing.map((end) => said.labels[end]))
+      : said.missing(missing.map((end) => inShownUnit(said.labels[end])))
     setRefusal(why)
     if (why === undefined) onDone()
   }
   const field = (end: End) => (
     <NumberField
       label={said.labels[end]}
+      length={end === 'fromDepthMm' || end === 'toDepthMm'}
       value={place[end]}
       none={said.ends[end]}
       keep={(value) => {

@@ -3,9 +3,10 @@ import type { SurfaceFound, SurfaceLength } from '../../core/findings'
 import { type SurfaceFinding, surfaceKinds, surfaceShapes } from '../../core/measured'
 import type { Patch } from '../../job/patch'
 import { addPhotograph, removePhotograph, setSurfaceFinding } from '../../job/surface-commands'
-import { plain } from '../../words/numbers'
+import { lengthFigure } from '../../words/numbers'
 import { words } from '../../words/words'
 import { ChoiceField } from './ChoiceField'
+import { writtenLength } from './marks'
 import { NeededNumberField, NumberField } from './NumberField'
 import { attempt, perform, refusalOf } from './perform'
 import { usePhotographsSlot } from './photographs-slot'
@@ -71,7 +72,7 @@ function useFields({ bench, found, title }: EditorProps) {
     low: found.fromDepthMm,
     high: found.toDepthMm,
     keep: (fromDepthMm, toDepthMm) => change({ fromDepthMm, toDepthMm }),
-    written: (mm) => plain(mm, 2),
+    written: writtenLength,
   })
   const number = (field: 'fromDegrees' | 'toDegrees') => (
     <NeededNumberField
@@ -84,8 +85,9 @@ function useFields({ bench, found, title }: EditorProps) {
   const lengthOf = (field: 'acrossMm' | 'alongMm', length: SurfaceLength | undefined) => (
     <NumberField
       label={label(field)}
+      length
       value={found[field]}
-      none={length === undefined ? words.app.notRecorded : said.byPlace(plain(length.mm, 1))}
+      none={length === undefined ? words.app.notRecorded : said.byPlace(lengthFigure(length.mm, 1))}
       keep={(mm) => keep({ [field]: mm })}
     />
   )
@@ -106,8 +108,8 @@ function useFields({ bench, found, title }: EditorProps) {
         onChoose={(value) => keep({ shape: surfaceShapes.find((shape) => shape === value) ?? found.shape })}
       />
     ),
-    fromDepthMm: <NeededNumberField label={label('fromDepthMm')} width={4} {...depths.low} />,
-    toDepthMm: <NeededNumberField label={label('toDepthMm')} width={4} {...depths.high} />,
+    fromDepthMm: <NeededNumberField label={label('fromDepthMm')} width={4} length {...depths.low} />,
+    toDepthMm: <NeededNumberField label={label('toDepthMm')} width={4} length {...depths.high} />,
     fromDegrees: number('fromDegrees'),
     toDegrees: number('toDegrees'),
     nail: (

@@ -5,8 +5,10 @@ import { typicalStandardDoubtUm } from '../../core/uncertainty/set-up-contributi
 import { newId } from '../../job/new-id'
 import type { Job } from '../../job/schema'
 import { setGauge, setSetUp, setStandard, setThermometer } from '../../job/set-up-commands'
+import { lengthUnit } from '../../words/length-unit'
 import { plain } from '../../words/numbers'
 import { words } from '../../words/words'
+import { lengthMarks, micronMarks } from './marks'
 import { NumberField } from './NumberField'
 import { perform } from './perform'
 import { Sentence } from './Sentence'
@@ -36,8 +38,13 @@ export function TypicalFigures({ job, setUp, gauge, standard }: TypicalFiguresPr
   )
 }
 
-function typicalText(value: number | undefined): string {
-  return value === undefined ? words.setUp.noFigure : plain(value, 3)
+type Kept = 'micron' | 'length' | 'other'
+
+function typicalText(value: number | undefined, kept: Kept): string {
+  if (value === undefined) return words.setUp.noFigure
+  const marks =
+    kept === 'micron' ? micronMarks(lengthUnit()) : kept === 'length' ? lengthMarks(lengthUnit()) : undefined
+  return marks?.written(value) ?? plain(value, 3)
 }
 
 function gaugeFigures(gauge: Gauge) {
@@ -50,11 +57,14 @@ function gaugeFigures(gauge: Gauge) {
     value: number | undefined,
     typical: number | undefined,
     patch: (value: number | undefined) => Parameters<typeof setGauge>[2],
+    kept: Kept = 'micron',
   ) => (
     <NumberField
       label={label}
+      micron={kept === 'micron'}
+      length={kept === 'length'}
       value={value}
-      none={typicalText(typical)}
+      none={typicalText(typical, kept)}
       keep={(typed) => keep(patch(typed))}
     />
   )
@@ -70,6 +80,7 @@ function gaugeFigures(gauge: Gauge) {
       gauge.repeatabilityDegreesOfFreedom,
       preset.repeatabilityDegreesOfFreedom,
       (repeatabilityDegreesOfFreedom) => ({ repeatabilityDegreesOfFreedom }),
+      'other',
     ),
     setting: field(said.setting, gauge.settingUm, preset.settingUm, (settingUm) => ({ settingUm })),
     rocking: field(said.rocking, gauge.rockingUm, undefined, (rockingUm) => ({ rockingUm })),
@@ -82,11 +93,16 @@ function gaugeFigures(gauge: Gauge) {
       gauge.contactHalfWidthMm,
       typicalContactHalfWidthMm,
       (contactHalfWidthMm) => ({ contactHalfWidthMm }),
+      'length',
     ),
-    feet: field(said.feet, gauge.feetOffsetMm, undefined, (feetOffsetMm) => ({ feetOffsetMm })),
-    depthDoubt: field(said.depthDoubt, gauge.depthDoubtMm, typicalDepthDoubtMm, (depthDoubtMm) => ({
-      depthDoubtMm,
-    })),
+    feet: field(said.feet, gauge.feetOffsetMm, undefined, (feetOffsetMm) => ({ feetOffsetMm }), 'length'),
+    depthDoubt: field(
+      said.depthDoubt,
+      gauge.depthDoubtMm,
+      typicalDepthDoubtMm,
+      (depthDoubtMm) => ({ depthDoubtMm }),
+      'length',
+    ),
   }
 }
 
@@ -97,8 +113,9 @@ function standardFigures(standard: Standard) {
     standardDoubt: (
       <NumberField
         label={said.typicalLabels.standardDoubt}
+        micron
         value={standard.doubtUm}
-        none={typicalText(typicalStandardDoubtUm[standard.kind])}
+        none={typicalText(typicalStandardDoubtUm[standard.kind], 'micron')}
         keep={(doubtUm) =>
           perform(words.changes.standard, (job) => setStandard(job, standard.id, { doubtUm }))
         }
@@ -121,7 +138,7 @@ function ThermometerFigure({ job, setUp }: Pick<TypicalFiguresProps, 'job' | 'se
     <NumberField
       label={words.setUp.typicalLabels.thermometerDoubt}
       value={thermometersOf(job, setUp.id)[0]?.doubtK}
-      none={typicalText(typicalThermometerDoubtK)}
+      none={typicalText(typicalThermometerDoubtK, 'other')}
       keep={keep}
     />
   )

@@ -1,5 +1,6 @@
 import type { Gauge } from '../../core/measured'
-import { inMicrons, size, withDecimals } from '../../words/numbers'
+import { lengthUnit, mmPerInch, writtenIn } from '../../words/length-unit'
+import { inMicrons, size, sizeWithUnit, withDecimals } from '../../words/numbers'
 import { words } from '../../words/words'
 
 /** How the grid writes what was worked out from readings, in the unit that the gauge is marked in. */
@@ -16,14 +17,20 @@ export interface GridFigures {
   readonly unit: string | undefined
 }
 
-const mmPerInch = 25.4
 /** A hundred-thousandth of an inch is a quarter of a micron. */
 const inchDecimals = 5
 
 export function gridFigures({ markedIn }: Pick<Gauge, 'markedIn'>): GridFigures {
   if (markedIn !== 'inch') {
-    const spread = (mm: number) => words.grid.spread(inMicrons(mm))
-    return { size, spoken: size, difference: inMicrons, spread, unit: undefined }
+    const inMm = (write: () => string) => writtenIn('mm', write)
+    const isAlone = lengthUnit() === 'inch'
+    return {
+      size: (mm) => inMm(() => size(mm)),
+      spoken: (mm) => inMm(() => (isAlone ? sizeWithUnit(mm) : size(mm))),
+      difference: (mm) => inMm(() => inMicrons(mm)),
+      spread: (mm) => inMm(() => words.grid.spread(inMicrons(mm))),
+      unit: isAlone ? words.setUp.units.size.mm : undefined,
+    }
   }
   const unit = words.setUp.units.size.inch
   const inches = (mm: number) => withDecimals(mm / mmPerInch, inchDecimals, inchDecimals)

@@ -7,6 +7,7 @@ import {
   differenceLines,
   differenceTable,
 } from '../../words/compared'
+import { inShownUnit } from '../../words/length-unit'
 import { inMicrons } from '../../words/numbers'
 import { words } from '../../words/words'
 import type { PaintOf } from './paint-of'
@@ -36,7 +37,7 @@ function Stations({ found }: { readonly found: ComparedDifference }) {
   const { axes, rows } = differenceTable(found.difference)
   return (
     <table className="difference-table">
-      <caption>{said.table}</caption>
+      <caption>{inShownUnit(said.table)}</caption>
       <thead>
         <tr>
           {[said.level, ...axes].map((head) => (

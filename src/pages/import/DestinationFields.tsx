@@ -4,7 +4,7 @@ import type { ReadTableFile } from '../../formats/table-file'
 import { rangeOf } from '../../job/field-ranges'
 import type { Job } from '../../job/schema'
 import { dayText } from '../../words/day-text'
-import { plain } from '../../words/numbers'
+import { length } from '../../words/numbers'
 import { readNumber } from '../../words/read-number'
 import { words } from '../../words/words'
 import { PickField } from './PickField'
@@ -117,5 +117,5 @@ function refusalOf(typed: string): string | undefined {
   const range = rangeOf('settingSizeMm')
   if (!range || (read.value >= range.least && read.value <= range.most)) return undefined
   const { least, most } = range
-  return words.number.outOfRange(plain(read.value, 3), `${plain(least, 0)} mm`, `${plain(most, 0)} mm`)
+  return words.number.outOfRange(length(read.value, 3), length(least, 0), length(most, 0))
 }

@@ -1,7 +1,7 @@
 import { type ColumnMeaning, columnMeanings, isValue, type KeptValue } from '../../formats/column-meaning'
 import type { PreviewRow, ReadTableFile } from '../../formats/table-file'
 import { axisOfAngle, type ReadCell } from '../../formats/table-readings'
-import { degrees, depth, plain } from '../../words/numbers'
+import { degrees, depth, inHundredthsOfMicrons, length, plain } from '../../words/numbers'
 import { columnName } from '../../words/table'
 import { words } from '../../words/words'
 import type { AnyRefusedCell } from './TakenReport'
@@ -144,7 +144,7 @@ function becomesText(cell: ReadCell, meaning: ColumnMeaning): string {
 }
 
 function keptText({ as, value }: KeptValue): string {
-  if (as === 'size') return `${plain(value, 6)} mm`
-  const text = `${value > 0 ? '+' : ''}${plain(value, 3)}`
+  if (as === 'size') return length(value, 5)
+  const text = `${value > 0 ? '+' : ''}${inHundredthsOfMicrons(value / 1000)}`
   return as === 'dial' ? words.table.becomes.dial(text) : words.table.becomes.over(text)
 }

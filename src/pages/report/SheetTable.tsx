@@ -1,4 +1,5 @@
 import { VerdictShape } from '../../charts/VerdictShape'
+import { inShownUnit } from '../../words/length-unit'
 import type { PaperTable } from '../../words/paper-table'
 import { paperWords } from '../../words/paper-words'
 import { words } from '../../words/words'
@@ -10,7 +11,7 @@ export function StationTable({ table }: { readonly table: PaperTable | undefined
   return (
     <div className="sheet-stations">
       <table>
-        <caption>{words.report.table}</caption>
+        <caption>{inShownUnit(words.report.table)}</caption>
         <thead>
           <tr>
             <th scope="col">{words.report.depthHead}</th>

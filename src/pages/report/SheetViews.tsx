@@ -4,7 +4,8 @@ import { SectionChart } from '../../charts/SectionChart'
 import { UnrolledMap } from '../../charts/UnrolledMap'
 import { scaleBar } from '../../core/surface/scale-bar'
 import { boreTitle } from '../../words/compared'
-import { degrees, depth, inMicrons, plain } from '../../words/numbers'
+import { roundStepUm } from '../../words/length-unit'
+import { degrees, depth, inRoundMicrons, plain } from '../../words/numbers'
 import { paperWords } from '../../words/paper-words'
 import { words } from '../../words/words'
 import type { Size } from '../bench/use-size'
@@ -129,13 +130,13 @@ function Scale(props: {
   readonly shown: number
 }) {
   const { picture, exaggeration, shown } = props
-  const { micrometres, lengthPx } = scaleBar(exaggeration, picture.pixelsPerMm * shown, 48)
+  const { micrometres, lengthPx } = scaleBar(exaggeration, picture.pixelsPerMm * shown, 48, roundStepUm())
   return (
     <span className="sheet-scale">
       <svg width={lengthPx + 2} height="8" viewBox={`0 0 ${lengthPx + 2} 8`} aria-hidden="true">
         <path d={`M1,1v6M1,4h${lengthPx}m0,-3v6`} />
       </svg>
-      {inMicrons(micrometres / 1000)}
+      {inRoundMicrons(micrometres / 1000)}
     </span>
   )
 }

@@ -32,5 +32,6 @@ export const aids = {
     degrees: 'degrees',
     millimetres: 'millimetres',
     microns: 'microns',
+    inches: 'inches',
   },
 }

@@ -45,9 +45,9 @@ export const budget = {
       repeat: 'of each reading alone',
     } satisfies Record<Scope, string>,
     inputs: {
-      K: (u: string, sensitivity: string) => `${u} K × ${sensitivity} µm/K`,
-      '1/K': (u: string, sensitivity: string) => `${u} per million and K × ${sensitivity} mm·K`,
-      mm: (u: string, sensitivity: string) => `${u} mm × ${sensitivity} µm/mm`,
+      K: (u: string, sensitivity: string) => `${u} K × ${sensitivity}/K`,
+      '1/K': (u: string, sensitivity: string) => `${u} per million and K × ${sensitivity}·K`,
+      mm: (u: string, sensitivity: string) => `${u} × ${sensitivity}`,
     } satisfies Record<ContributionInput['unit'], unknown>,
     mostly: (part: string, share: string) => `Most of it is ${part} (${share}).`,
     shared: (part: string, share: string) => `The largest part is ${part} (${share}).`,

@@ -44,8 +44,7 @@ export const crossedStudy = {
     parts: 'the parts',
     all: 'all readings',
   },
-  amount: (amount: string) => `${amount} µm`,
-  interval: (low: string, high: string) => `${low} to ${high} µm`,
+  interval: (low: string, high: string) => `${low} to ${high}`,
   rowText: (name: string, amount: string, interval: string, share: string) =>
     `${name}: ${amount}, between ${interval}, ${share}`,
   doubt:

@@ -13,7 +13,7 @@ export const growth = {
     },
     visitOn: (day: string) => day,
     visitNumber: (number: number) => `survey ${number}`,
-    range: (low: string, high: string) => `${low} to ${high} µm`,
+    range: (low: string, high: string) => `${low} to ${high}`,
     read: (stations: number) => `the most read at ${stations} stations, not a bound`,
     anywhere: 'it was made anywhere in the new sizes',
     share: (low: string, high: string) =>

@@ -14,4 +14,10 @@ export const language = {
       'The job could not be saved, and the page must load anew for another language. Save it to a file first.',
     notKept: 'This browser keeps nothing on this machine, so the choice of a language would be lost at once.',
   },
+  /** The unit that the lengths of a job are written in. */
+  lengths: {
+    mm: 'Write lengths in mm',
+    inch: 'Write lengths in inches',
+    change: 'unit of lengths',
+  },
 }

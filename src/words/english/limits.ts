@@ -16,7 +16,7 @@ export const limits = {
     more: 'More limits',
     oversizes: 'Oversizes in the manual: {oversizes} mm. This bore was finished to {oversize}.',
     standardSize: 'the standard size',
-    oversizeOf: (mm: string) => `+${mm} mm`,
+    oversizeOf: (mm: string) => `+${mm}`,
     oversizeMoves: (oversize: string) =>
       `Finished to an oversize of ${oversize}: every size of the limits is larger by as much.`,
     interval: 'To be measured again every {serviceInterval} h.',

@@ -25,7 +25,10 @@ export const owner = {
   scanned: 'The shape of this bore was scanned but its size was not measured, so nobody can tell its wear.',
   seen: {
     /** A hair of the head is about 70 µm thick: common practice, no published source. */
-    hair: 'A human hair is about 70 µm thick; a µm is a thousandth of a millimetre.',
+    hair: {
+      mm: 'A human hair is about 70 µm thick; a µm is a thousandth of a millimetre.',
+      inch: 'A human hair is about 0.003 in thick.',
+    },
     drawn: (factor: string) =>
       `You look down into the bore, and each change in its width is drawn ${factor} times too large.`,
     flat: 'You see the wall of the bore, cut open and laid out flat.',
@@ -34,10 +37,10 @@ export const owner = {
   },
   now: {
     between: (least: string, most: string, now: string) =>
-      `New, it was ${least} to ${most} mm wide; now it is ${now} mm where it is widest [diameter].`,
+      `New, it was ${least} to ${most} wide; now it is ${now} where it is widest [diameter].`,
     least: (least: string, now: string) =>
-      `New, it was ${least} mm wide or more; now it is ${now} mm where it is widest [diameter].`,
-    alone: (now: string) => `Now it is ${now} mm wide where it is widest [diameter].`,
+      `New, it was ${least} wide or more; now it is ${now} where it is widest [diameter].`,
+    alone: (now: string) => `Now it is ${now} wide where it is widest [diameter].`,
     notEntered: 'How wide it was when new is not written down here.',
     doubt: 'The figure after ± is how far off it may be.',
     isNew: 'It has not run yet.',
@@ -88,13 +91,13 @@ export const owner = {
     left: (low: string, high: string) => `So ${low} to ${high} is left.`,
     leftOne: (share: string) => `So ${share} is left.`,
     mayBeAll: 'So it may have none left.',
-    over: (limit: string) => `It is wider than its limit of ${limit} mm [wear limit].`,
-    overNew: (limit: string) => `It is wider than a new one may be, ${limit} mm.`,
-    under: (limit: string) => `It is tighter than a new one may be, ${limit} mm.`,
+    over: (limit: string) => `It is wider than its limit of ${limit} [wear limit].`,
+    overNew: (limit: string) => `It is wider than a new one may be, ${limit}.`,
+    under: (limit: string) => `It is tighter than a new one may be, ${limit}.`,
     insideNew: (least: string, most: string) =>
-      `It is still as wide as a new one may be: ${least} to ${most} mm.`,
-    insideLimit: (limit: string) => `It is inside its limit of ${limit} mm [wear limit].`,
-    tooClose: (limit: string) => `Whether it is past its limit of ${limit} mm is too close to call.`,
+      `It is still as wide as a new one may be: ${least} to ${most}.`,
+    insideLimit: (limit: string) => `It is inside its limit of ${limit} [wear limit].`,
+    tooClose: (limit: string) => `Whether it is past its limit of ${limit} is too close to call.`,
     tooCloseNew: 'Whether it is as wide as a new one may be is too close to call.',
     notSaid: 'How much of it is used up cannot be said.',
     plating: (both: string, one: string) =>
@@ -102,7 +105,7 @@ export const owner = {
     platingDoubt: (low: string, high: string) => `With the doubt it may be ${low} to ${high}.`,
     atLimit: 'It may be at its limit now.',
     earliest: (limit: string, hours: string) =>
-      `If it wears on as it has, it may meet its limit of ${limit} mm after ${hours} h of running, and most likely later.`,
+      `If it wears on as it has, it may meet its limit of ${limit} after ${hours} h of running, and most likely later.`,
     shapeOver: {
       ovality: (figure: string, limit: string) =>
         `It is more oval [out-of-round] than its limit of ${limit} allows: ${figure}.`,

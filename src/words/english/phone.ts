@@ -24,7 +24,7 @@ export const phone = {
         'It is written down as out of reach and drawn hatched. Enter a port that is in the way in Set-up.',
       belt: (depth: string) => `No axis at ${depth}: a belt`,
       beltMeans: (from: string, to: string) =>
-        `A belt from ${from} to ${to} mm: wall that nobody measured. Change it in Set-up.`,
+        `A belt from ${from} to ${to}: wall that nobody measured. Change it in Set-up.`,
       beltName: 'out of reach',
     },
     skipped: (places: string) => `Passed over: ${places}.`,

@@ -85,7 +85,7 @@ export const picture = {
     notMeasured: (depth: string, angle: string, distance: string) =>
       `${depth} · ${angle} · not measured; nearest reading ${distance} away`,
     port: (depth: string, angle: string, port: string) => `${depth} · ${angle} · ${port}`,
-    under1mm: 'less than 1 mm',
+    under: (length: string) => `less than ${length}`,
   },
   map: {
     title: 'The wall unrolled',

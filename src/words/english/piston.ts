@@ -23,8 +23,7 @@ export const piston = {
   clearance: {
     name: (piston: string) => `Clearance, ${piston}`,
     ranHere: 'ran here',
-    range: (least: string, most: string) => `${least} to ${most} µm`,
-    one: (clearance: string) => `${clearance} µm`,
+    range: (least: string, most: string) => `${least} to ${most}`,
     withDoubt: (microns: string, doubt: string) => `${microns} ± ${doubt}`,
     /** Which temperature the figure holds at. */
     atRest: (temperature: string) => `at rest at ${temperature}`,
@@ -42,13 +41,13 @@ export const piston = {
     fromRange: (size: string) => `piston about ${size}, not measured`,
     window: {
       both: {
-        service: (min: string, max: string) => `at least ${min} µm, in service at most ${max} µm`,
-        new: (min: string, max: string) => `${min} to ${max} µm when new`,
+        service: (min: string, max: string) => `at least ${min}, in service at most ${max}`,
+        new: (min: string, max: string) => `${min} to ${max} when new`,
       },
-      min: (min: string) => `at least ${min} µm`,
+      min: (min: string) => `at least ${min}`,
       max: {
-        service: (max: string) => `in service at most ${max} µm`,
-        new: (max: string) => `at most ${max} µm when new`,
+        service: (max: string) => `in service at most ${max}`,
+        new: (max: string) => `at most ${max} when new`,
       },
       none: 'no clearance from the manual entered',
     },
@@ -67,8 +66,8 @@ export const piston = {
     asNew: {
       inside: 'within the clearance of new parts too',
       'too-tight': 'tighter than new parts may be',
-      'too-loose': (max: string) => `looser than new parts may be, ${max} µm`,
-      'too-close': (max: string) => `too close to call against the ${max} µm of new parts`,
+      'too-loose': (max: string) => `looser than new parts may be, ${max}`,
+      'too-close': (max: string) => `too close to call against the ${max} of new parts`,
     },
     otherGrade: (bore: string, piston: string) => `the bore is stamped ${bore}, the piston ${piston}`,
     unknown: {
@@ -109,8 +108,8 @@ export const piston = {
     pair: (bore: string, piston: string) => `${bore}: ${piston}`,
     close: (pair: string) => `${pair} (too close to call)`,
     worst: (departure: string, middle: string, bore: string) =>
-      `at its worst ${departure} µm off the middle of the window, ${middle} µm, in bore ${bore}`,
-    worstAlone: (departure: string, middle: string) => `at its worst ${departure} µm off it, ${middle} µm`,
+      `at its worst ${departure} off the middle of the window, ${middle}, in bore ${bore}`,
+    worstAlone: (departure: string, middle: string) => `at its worst ${departure} off it, ${middle}`,
     closeAlone: 'too close to call whether it fits',
     fitNone: (bores: string) => `no piston on offer fits ${bores}`,
     left: (bores: string) => `no piston is left for ${bores}`,
@@ -127,11 +126,11 @@ export const piston = {
     bore: (bore: string, largest: string, cleanUp: string, needed: string, off: string) =>
       `${bore} (${largest} + ${cleanUp} = ${needed}${off})`,
     boreTo: (bore: string, oversize: string) => `${bore} to ${oversize}`,
-    off: (least: string, most: string) => `, ${least} to ${most} mm off`,
+    off: (least: string, most: string) => `, ${least} to ${most} off`,
     close: 'too close to call whether it cleans up: bore the worst first and look',
     proven: 'cleans up',
     hint: (cleanUp: string) =>
-      `${cleanUp} mm to clean up is a hint from memory of the trade: enter the manual's`,
+      `${cleanUp} to clean up is a hint from memory of the trade: enter the manual's`,
     pistons: (pistons: string) => `pistons on offer for it: ${pistons}`,
     noPistons: 'no piston for it is on the list',
     notMeasured: (bores: string) => `not measured: ${bores}`,
@@ -148,21 +147,20 @@ export const piston = {
       'no-standard-size': () => 'needs the smallest new size',
       'none-given': () => 'no oversizes from the manual entered',
       'none-large-enough': (bore: string, cleanUp: string) =>
-        `none in the manual is large enough for bore ${bore} with ${cleanUp} mm to clean up: a sleeve or another cylinder`,
+        `none in the manual is large enough for bore ${bore} with ${cleanUp} to clean up: a sleeve or another cylinder`,
     } satisfies Record<OversizeReason, (bore: string, cleanUp: string) => string>,
   },
   gap: {
     name: 'Ring gap',
-    range: (least: string, most: string) => `${least} to ${most} mm`,
-    one: (gap: string) => `${gap} mm`,
+    range: (least: string, most: string) => `${least} to ${most}`,
     each: (doubt: string) => `each ± ${doubt} by feeler`,
     typical: 'the doubt of the feeler is a typical one',
     onlyLand: 'only on wall that the rings never touch: not judged',
     window: {
-      min: (min: string) => `at least ${min} mm`,
+      min: (min: string) => `at least ${min}`,
       max: {
-        service: (max: string) => `in service at most ${max} mm`,
-        new: (max: string) => `at most ${max} mm when new`,
+        service: (max: string) => `in service at most ${max}`,
+        new: (max: string) => `at most ${max} when new`,
       },
       none: 'no ring gap from the manual entered',
     },
@@ -194,12 +192,12 @@ export const piston = {
     crown: (depth: string) => `Crown ${depth} below the deck.`,
     range: (least: string, most: string) => `${least} to ${most}`,
     clearance: (depth: string, clearance: string, doubt: string) =>
-      `At ${depth}, where it was measured across: clearance ${clearance} µm (${doubt} each), at rest.`,
+      `At ${depth}, where it was measured across: clearance ${clearance} (${doubt} each), at rest.`,
     gap: {
       measured: (depth: string, gap: string, doubt: string) =>
-        `Ring at ${depth}: gap ${gap} ± ${doubt} mm, measured.`,
+        `Ring at ${depth}: gap ${gap} ± ${doubt}, measured.`,
       bore: (depth: string, gap: string, doubt: string) =>
-        `Ring at ${depth}: gap ${gap} ± ${doubt} mm, as the bore opens it.`,
+        `Ring at ${depth}: gap ${gap} ± ${doubt}, as the bore opens it.`,
     },
     between: 'Between levels: drawn, not measured.',
     lacks: (lacks: readonly PistonLack[]) =>
@@ -217,7 +215,7 @@ export const piston = {
     noPistons: 'None on the list yet.',
     what: '{name}: {state}{ranIn}, grade {grade}, for {oversize}.',
     ranIn: ', bore {bore}',
-    read: 'It read {read} mm, {height} mm above the edge of the skirt, by {micrometer}; the piston at {temperature} °C, the micrometer at {micrometerTemperature} °C, by {thermometer}.',
+    read: 'It read {read}, {height} mm above the edge of the skirt, by {micrometer}; the piston at {temperature} °C, the micrometer at {micrometerTemperature} °C, by {thermometer}.',
     range: 'Not measured, it is from {min} to {max} mm at 20 °C.',
     doubt:
       'One reading is good to {doubt} µm (one standard uncertainty). It grows {expansion} per million and kelvin.',

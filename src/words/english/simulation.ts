@@ -9,8 +9,8 @@ export const simulation = {
       `${trials} draws of every error agree with the ± of the diameters: their ends differ by ${apart} at most, at ${place}.`,
     differs: (trials: string, apart: string, place: string) =>
       `${trials} draws of every error do not agree with the ± of the diameters: their ends differ by ${apart} at ${place}. Trust the simulated interval there:`,
-    interval: (low: string, high: string) => `${low} to ${high} mm`,
-    micronInterval: (low: string, high: string) => `${low} to ${high} µm`,
+    interval: (low: string, high: string) => `${low} to ${high}`,
+    micronInterval: (low: string, high: string) => `${low} to ${high}`,
     inside: (linear: string, simulated: string) =>
       `Inside the limits there: ${linear}, by the draws ${simulated}.`,
     figuresAgree: (kinds: string) =>

@@ -81,8 +81,8 @@ export const table = {
     row: 'Row',
     preview: (shown: string, all: string) => `The first ${shown} of ${all} rows, and what each cell becomes`,
     becomes: {
-      over: (um: string) => `${um} µm over`,
-      dial: (um: string) => `dial ${um} µm`,
+      over: (um: string) => `${um} over`,
+      dial: (um: string) => `dial ${um}`,
       axis: (angle: string, typed: string) => (angle === typed ? angle : `${typed} is ${angle}`),
       repeat: (number: string) => `no. ${number}`,
       hours: (hours: string) => `${hours} h`,

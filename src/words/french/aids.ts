@@ -35,5 +35,6 @@ export const aids: Texts<typeof english> = {
     degrees: 'degrés',
     millimetres: 'millimètres',
     microns: 'micromètres',
+    inches: 'pouces',
   },
 }

@@ -45,9 +45,9 @@ export const budget: Texts<typeof english> = {
       repeat: 'de chaque lecture seule',
     },
     inputs: {
-      K: (u, sensitivity) => `${u} K × ${sensitivity} µm/K`,
-      '1/K': (u, sensitivity) => `${u} millionièmes par K × ${sensitivity} mm·K`,
-      mm: (u, sensitivity) => `${u} mm × ${sensitivity} µm/mm`,
+      K: (u, sensitivity) => `${u} K × ${sensitivity}/K`,
+      '1/K': (u, sensitivity) => `${u} millionièmes par K × ${sensitivity}·K`,
+      mm: (u, sensitivity) => `${u} × ${sensitivity}`,
     },
     mostly: (part, share) => `L’essentiel : ${part} (${share}).`,
     shared: (part, share) => `La plus grande part : ${part} (${share}).`,

@@ -47,8 +47,7 @@ export const crossedStudy: Texts<typeof english> = {
     parts: 'les pièces',
     all: 'toutes les lectures',
   },
-  amount: (amount) => `${amount} µm`,
-  interval: (low, high) => `${low} à ${high} µm`,
+  interval: (low, high) => `${low} à ${high}`,
   rowText: (name, amount, interval, share) => `${name} : ${amount}, entre ${interval}, ${share}`,
   doubt:
     'Chacune est dans son intervalle dans 95 de 100 essais pareils, d’après l’analyse de la variance ; peu de personnes laissent large celui des personnes. Les proportions sont de l’écart type de toutes les lectures : au carré, celles de l’appareil et des personnes ensemble et celle des pièces font le tout.',

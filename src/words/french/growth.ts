@@ -13,7 +13,7 @@ export const growth: Texts<typeof english> = {
     },
     visitOn: (day) => `le ${day}`,
     visitNumber: (number) => `le relevé ${number}`,
-    range: (low, high) => `${low} à ${high} µm`,
+    range: (low, high) => `${low} à ${high}`,
     read: (stations) => `la plus grande lue à ${stations} points, non une borne`,
     anywhere: 'il a été fait n’importe où dans les cotes neuves',
     share: (low, high) =>

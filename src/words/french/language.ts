@@ -17,4 +17,9 @@ export const language: Texts<typeof english> = {
     notKept:
       'Ce navigateur ne garde rien sur cette machine, le choix d’une langue serait donc aussitôt perdu.',
   },
+  lengths: {
+    mm: 'Écrire les longueurs en mm',
+    inch: 'Écrire les longueurs en pouces',
+    change: 'unité des longueurs',
+  },
 }

@@ -15,7 +15,7 @@ export const limits: Texts<typeof english> = {
     more: 'Plus de limites',
     oversizes: 'Cotes réparation du manuel : {oversizes} mm. Cet alésage a été fini à : {oversize}.',
     standardSize: 'la cote d’origine',
-    oversizeOf: (mm) => `+${mm} mm`,
+    oversizeOf: (mm) => `+${mm}`,
     oversizeMoves: (oversize) =>
       `Fini à une cote réparation de ${oversize} : chaque cote des limites est plus grande d’autant.`,
     interval: 'À mesurer de nouveau toutes les {serviceInterval} h.',

@@ -16,7 +16,10 @@ export const owner: Texts<typeof english> = {
   scanned:
     'La forme de cet alésage a été palpée mais sa cote n’a pas été mesurée, personne ne peut donc dire son usure.',
   seen: {
-    hair: 'Un cheveu a environ 70 µm d’épaisseur ; un µm est un millième de millimètre.',
+    hair: {
+      mm: 'Un cheveu a environ 70 µm d’épaisseur ; un µm est un millième de millimètre.',
+      inch: 'Un cheveu a environ 0,003 in d’épaisseur.',
+    },
     drawn: (factor) =>
       `Vous regardez dans l’alésage d’en haut, et chaque changement de sa largeur est dessiné ${factor} fois trop grand.`,
     flat: 'Vous voyez la paroi de l’alésage, coupée et mise à plat.',
@@ -25,10 +28,10 @@ export const owner: Texts<typeof english> = {
   },
   now: {
     between: (least, most, now) =>
-      `Neuf, il était large de ${least} à ${most} mm ; maintenant il est de ${now} mm au plus large [diamètre].`,
+      `Neuf, il était large de ${least} à ${most} ; maintenant il est de ${now} au plus large [diamètre].`,
     least: (least, now) =>
-      `Neuf, il était large de ${least} mm ou plus ; maintenant il est de ${now} mm au plus large [diamètre].`,
-    alone: (now) => `Maintenant il est large de ${now} mm au plus large [diamètre].`,
+      `Neuf, il était large de ${least} ou plus ; maintenant il est de ${now} au plus large [diamètre].`,
+    alone: (now) => `Maintenant il est large de ${now} au plus large [diamètre].`,
     notEntered: 'Sa largeur à l’état neuf n’est pas notée ici.',
     doubt: 'Le chiffre après ± dit de combien cela peut être faux.',
     isNew: 'Il n’a pas encore tourné.',
@@ -77,12 +80,12 @@ export const owner: Texts<typeof english> = {
     left: (low, high) => `Il reste donc ${low} à ${high}.`,
     leftOne: (share) => `Il reste donc ${share}.`,
     mayBeAll: 'Il se peut donc qu’il ne reste rien.',
-    over: (limit) => `Il est plus large que sa limite de ${limit} mm [limite d’usure].`,
-    overNew: (limit) => `Il est plus large que ne peut l’être un neuf : ${limit} mm.`,
-    under: (limit) => `Il est plus serré que ne peut l’être un neuf : ${limit} mm.`,
-    insideNew: (least, most) => `Il est encore aussi large que peut l’être un neuf : ${least} à ${most} mm.`,
-    insideLimit: (limit) => `Il est dans sa limite de ${limit} mm [limite d’usure].`,
-    tooClose: (limit) => `Qu’il dépasse ou non sa limite de ${limit} mm est trop juste pour trancher.`,
+    over: (limit) => `Il est plus large que sa limite de ${limit} [limite d’usure].`,
+    overNew: (limit) => `Il est plus large que ne peut l’être un neuf : ${limit}.`,
+    under: (limit) => `Il est plus serré que ne peut l’être un neuf : ${limit}.`,
+    insideNew: (least, most) => `Il est encore aussi large que peut l’être un neuf : ${least} à ${most}.`,
+    insideLimit: (limit) => `Il est dans sa limite de ${limit} [limite d’usure].`,
+    tooClose: (limit) => `Qu’il dépasse ou non sa limite de ${limit} est trop juste pour trancher.`,
     tooCloseNew: 'Qu’il soit aussi large que peut l’être un neuf est trop juste pour trancher.',
     notSaid: 'On ne peut pas dire combien en est usé.',
     plating: (both, one) =>
@@ -90,7 +93,7 @@ export const owner: Texts<typeof english> = {
     platingDoubt: (low, high) => `Avec l’incertitude, ce peut être ${low} à ${high}.`,
     atLimit: 'Il est peut-être maintenant à sa limite.',
     earliest: (limit, hours) =>
-      `S’il continue à s’user ainsi, il peut atteindre sa limite de ${limit} mm après ${hours} h de marche, et très probablement plus tard.`,
+      `S’il continue à s’user ainsi, il peut atteindre sa limite de ${limit} après ${hours} h de marche, et très probablement plus tard.`,
     shapeOver: {
       ovality: (figure, limit) =>
         `Il est plus ovale [ovalisation] que sa limite de ${limit} ne permet : ${figure}.`,

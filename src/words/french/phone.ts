@@ -27,7 +27,7 @@ export const phone: Texts<typeof english> = {
         'Il est noté comme hors d’atteinte et dessiné en hachures. Si une lumière gêne, entrez-la sous « Montage ».',
       belt: (depth) => `Aucun axe à ${depth} : une bande`,
       beltMeans: (from, to) =>
-        `Une bande de ${from} à ${to} mm : paroi que personne n’a mesurée. Elle se modifie sous « Montage ».`,
+        `Une bande de ${from} à ${to} : paroi que personne n’a mesurée. Elle se modifie sous « Montage ».`,
       beltName: 'hors d’atteinte',
     },
     skipped: (places) => `Passés : ${places}.`,

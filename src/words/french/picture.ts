@@ -89,7 +89,7 @@ export const picture: Texts<typeof english> = {
     notMeasured: (depth, angle, distance) =>
       `${depth} · ${angle} · non mesuré ; lecture la plus proche à ${distance}`,
     port: (depth, angle, port) => `${depth} · ${angle} · ${port}`,
-    under1mm: 'moins de 1 mm',
+    under: (length) => `moins de ${length}`,
   },
   map: {
     title: 'La paroi déroulée',

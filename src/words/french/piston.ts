@@ -16,8 +16,7 @@ export const piston: Texts<typeof english> = {
   clearance: {
     name: (piston) => `Jeu, ${piston}`,
     ranHere: 'a tourné ici',
-    range: (least, most) => `${least} à ${most} µm`,
-    one: (clearance) => `${clearance} µm`,
+    range: (least, most) => `${least} à ${most}`,
     withDoubt: (microns, doubt) => `${microns} ± ${doubt}`,
     atRest: (temperature) => `au repos à ${temperature}`,
     asMeasured: (figure, bore, piston) =>
@@ -34,13 +33,13 @@ export const piston: Texts<typeof english> = {
     fromRange: (size) => `piston environ ${size}, non mesuré`,
     window: {
       both: {
-        service: (min, max) => `au moins ${min} µm, en service au plus ${max} µm`,
-        new: (min, max) => `${min} à ${max} µm neuf`,
+        service: (min, max) => `au moins ${min}, en service au plus ${max}`,
+        new: (min, max) => `${min} à ${max} neuf`,
       },
-      min: (min) => `au moins ${min} µm`,
+      min: (min) => `au moins ${min}`,
       max: {
-        service: (max) => `en service au plus ${max} µm`,
-        new: (max) => `au plus ${max} µm neuf`,
+        service: (max) => `en service au plus ${max}`,
+        new: (max) => `au plus ${max} neuf`,
       },
       none: 'aucun jeu du manuel n’est entré',
     },
@@ -59,8 +58,8 @@ export const piston: Texts<typeof english> = {
     asNew: {
       inside: 'aussi dans le jeu de pièces neuves',
       'too-tight': 'plus serré que ne peuvent l’être des pièces neuves',
-      'too-loose': (max) => `plus large que ne peuvent l’être des pièces neuves, ${max} µm`,
-      'too-close': (max) => `trop juste pour trancher contre les ${max} µm de pièces neuves`,
+      'too-loose': (max) => `plus large que ne peuvent l’être des pièces neuves, ${max}`,
+      'too-close': (max) => `trop juste pour trancher contre les ${max} de pièces neuves`,
     },
     otherGrade: (bore, piston) => `l’alésage est marqué ${bore}, le piston ${piston}`,
     unknown: {
@@ -102,8 +101,8 @@ export const piston: Texts<typeof english> = {
     pair: (bore, piston) => `${bore} : ${piston}`,
     close: (pair) => `${pair} (trop juste pour trancher)`,
     worst: (departure, middle, bore) =>
-      `au pire à ${departure} µm du milieu de la plage, ${middle} µm, dans l’alésage ${bore}`,
-    worstAlone: (departure, middle) => `au pire à ${departure} µm de celui-ci, ${middle} µm`,
+      `au pire à ${departure} du milieu de la plage, ${middle}, dans l’alésage ${bore}`,
+    worstAlone: (departure, middle) => `au pire à ${departure} de celui-ci, ${middle}`,
     closeAlone: 'qu’il aille ou non est trop juste pour trancher',
     fitNone: (bores) => `aucun piston proposé ne va dans : ${bores}`,
     left: (bores) => `il ne reste pas de piston pour : ${bores}`,
@@ -119,12 +118,12 @@ export const piston: Texts<typeof english> = {
     order: (bores) => `réaléser dans cet ordre, le pire d’abord : ${bores}`,
     bore: (bore, largest, cleanUp, needed, off) => `${bore} (${largest} + ${cleanUp} = ${needed}${off})`,
     boreTo: (bore, oversize) => `${bore} à ${oversize}`,
-    off: (least, most) => `, ${least} à ${most} mm enlevés`,
+    off: (least, most) => `, ${least} à ${most} enlevés`,
     close:
       'qu’elle rende la paroi nette ou non est trop juste pour trancher : réalésez le pire d’abord et regardez',
     proven: 'rend la paroi nette',
     hint: (cleanUp) =>
-      `${cleanUp} mm jusqu’à la paroi nette est une indication de mémoire de métier : entrez celle du manuel`,
+      `${cleanUp} jusqu’à la paroi nette est une indication de mémoire de métier : entrez celle du manuel`,
     pistons: (pistons) => `pistons proposés pour elle : ${pistons}`,
     noPistons: 'aucun piston pour elle n’est sur la liste',
     notMeasured: (bores) => `non mesurés : ${bores}`,
@@ -141,21 +140,20 @@ export const piston: Texts<typeof english> = {
       'no-standard-size': () => 'demande la plus petite cote neuve',
       'none-given': () => 'aucune cote réparation du manuel n’est entrée',
       'none-large-enough': (bore, cleanUp) =>
-        `aucune du manuel n’est assez grande pour l’alésage ${bore} avec ${cleanUp} mm jusqu’à la paroi nette : une chemise ou un autre cylindre`,
+        `aucune du manuel n’est assez grande pour l’alésage ${bore} avec ${cleanUp} jusqu’à la paroi nette : une chemise ou un autre cylindre`,
     },
   },
   gap: {
     name: 'Jeu à la coupe',
-    range: (least, most) => `${least} à ${most} mm`,
-    one: (gap) => `${gap} mm`,
+    range: (least, most) => `${least} à ${most}`,
     each: (doubt) => `chacun ± ${doubt} à la jauge d’épaisseur`,
     typical: 'l’incertitude de la jauge d’épaisseur est une valeur typique',
     onlyLand: 'seulement sur une paroi que les segments ne touchent jamais : non jugé',
     window: {
-      min: (min) => `au moins ${min} mm`,
+      min: (min) => `au moins ${min}`,
       max: {
-        service: (max) => `en service au plus ${max} mm`,
-        new: (max) => `au plus ${max} mm neuf`,
+        service: (max) => `en service au plus ${max}`,
+        new: (max) => `au plus ${max} neuf`,
       },
       none: 'aucun jeu à la coupe du manuel n’est entré',
     },
@@ -186,11 +184,10 @@ export const piston: Texts<typeof english> = {
     crown: (depth) => `Calotte à ${depth} sous le plan de joint.`,
     range: (least, most) => `${least} à ${most}`,
     clearance: (depth, clearance, doubt) =>
-      `À ${depth}, là où il a été mesuré en travers : jeu ${clearance} µm (${doubt} chacun), au repos.`,
+      `À ${depth}, là où il a été mesuré en travers : jeu ${clearance} (${doubt} chacun), au repos.`,
     gap: {
-      measured: (depth, gap, doubt) => `Segment à ${depth} : jeu ${gap} ± ${doubt} mm, mesuré.`,
-      bore: (depth, gap, doubt) =>
-        `Segment à ${depth} : jeu ${gap} ± ${doubt} mm, tel que l’alésage l’ouvre.`,
+      measured: (depth, gap, doubt) => `Segment à ${depth} : jeu ${gap} ± ${doubt}, mesuré.`,
+      bore: (depth, gap, doubt) => `Segment à ${depth} : jeu ${gap} ± ${doubt}, tel que l’alésage l’ouvre.`,
     },
     between: 'Entre les niveaux : dessiné, non mesuré.',
     lacks: (lacks) =>
@@ -208,7 +205,7 @@ export const piston: Texts<typeof english> = {
     noPistons: 'Aucun encore sur la liste.',
     what: '{name} : {state}{ranIn}, classe {grade}, pour {oversize}.',
     ranIn: ', alésage {bore}',
-    read: 'Il s’est lu {read} mm, à {height} mm au-dessus du bord de la jupe, avec : {micrometer} ; le piston à {temperature} °C, le micromètre à {micrometerTemperature} °C, avec : {thermometer}.',
+    read: 'Il s’est lu {read}, à {height} mm au-dessus du bord de la jupe, avec : {micrometer} ; le piston à {temperature} °C, le micromètre à {micrometerTemperature} °C, avec : {thermometer}.',
     range: 'Non mesuré, il va de {min} à {max} mm à 20 °C.',
     doubt:
       'Une lecture est juste à {doubt} µm (une incertitude type). Il se dilate de {expansion} millionièmes par kelvin.',

@@ -12,8 +12,8 @@ export const simulation: Texts<typeof english> = {
       `${trials} tirages de toutes les erreurs confirment les ± des diamètres : leurs bouts diffèrent de ${apart} au plus, ici : ${place}.`,
     differs: (trials, apart, place) =>
       `${trials} tirages de toutes les erreurs ne confirment pas les ± des diamètres : leurs bouts diffèrent de ${apart}, ici : ${place}. Fiez-vous là à l’intervalle simulé :`,
-    interval: (low, high) => `${low} à ${high} mm`,
-    micronInterval: (low, high) => `${low} à ${high} µm`,
+    interval: (low, high) => `${low} à ${high}`,
+    micronInterval: (low, high) => `${low} à ${high}`,
     inside: (linear, simulated) => `Là, dans les limites : ${linear}, selon les tirages ${simulated}.`,
     figuresAgree: (kinds) => `De même les ± et les étendues de ce qui vient de plusieurs points : ${kinds}.`,
     kinds: {

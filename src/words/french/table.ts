@@ -87,8 +87,8 @@ export const table: Texts<typeof english> = {
     row: 'Ligne',
     preview: (shown, all) => `Les ${shown} premières lignes sur ${all}, et ce que devient chaque cellule`,
     becomes: {
-      over: (um) => `${um} µm au-dessus`,
-      dial: (um) => `cadran ${um} µm`,
+      over: (um) => `${um} au-dessus`,
+      dial: (um) => `cadran ${um}`,
       axis: (angle, typed) => (angle === typed ? angle : `${typed} est ${angle}`),
       repeat: (number) => `n° ${number}`,
       hours: (hours) => `${hours} h`,

@@ -34,5 +34,6 @@ export const aids: Texts<typeof english> = {
     degrees: 'Grad',
     millimetres: 'Millimeter',
     microns: 'Mikrometer',
+    inches: 'Zoll',
   },
 }

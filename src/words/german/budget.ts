@@ -44,9 +44,9 @@ export const budget: Texts<typeof english> = {
       repeat: 'nur von jeder einzelnen Ablesung',
     },
     inputs: {
-      K: (u, sensitivity) => `${u} K × ${sensitivity} µm/K`,
-      '1/K': (u, sensitivity) => `${u} Millionstel je K × ${sensitivity} mm·K`,
-      mm: (u, sensitivity) => `${u} mm × ${sensitivity} µm/mm`,
+      K: (u, sensitivity) => `${u} K × ${sensitivity}/K`,
+      '1/K': (u, sensitivity) => `${u} Millionstel je K × ${sensitivity}·K`,
+      mm: (u, sensitivity) => `${u} × ${sensitivity}`,
     },
     mostly: (part, share) => `Das meiste davon: ${part} (${share}).`,
     shared: (part, share) => `Der größte Teil: ${part} (${share}).`,

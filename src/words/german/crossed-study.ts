@@ -47,8 +47,7 @@ export const crossedStudy: Texts<typeof english> = {
     parts: 'die Teile',
     all: 'alle Ablesungen',
   },
-  amount: (amount) => `${amount} µm`,
-  interval: (low, high) => `${low} bis ${high} µm`,
+  interval: (low, high) => `${low} bis ${high}`,
   rowText: (name, amount, interval, share) => `${name}: ${amount}, Bereich ${interval}, ${share}`,
   doubt:
     'Jede liegt in 95 von 100 solchen Vergleichen in ihrem Intervall, nach der Varianzanalyse; wenige Personen lassen das der Personen weit. Anteile beziehen sich auf die Standardabweichung aller Ablesungen: Quadriert ergeben die von Messgerät und Personen zusammen und die der Teile das Ganze.',

@@ -12,7 +12,7 @@ export const growth: Texts<typeof english> = {
     },
     visitOn: (day) => `dem ${day}`,
     visitNumber: (number) => `Messung ${number}`,
-    range: (low, high) => `${low} bis ${high} µm`,
+    range: (low, high) => `${low} bis ${high}`,
     read: (stations) => `der größte an ${stations} Messstellen gemessene, keine Obergrenze`,
     anywhere: 'sie kann irgendwo innerhalb der Neumaße gefertigt worden sein',
     share: (low, high) =>

@@ -17,4 +17,9 @@ export const language: Texts<typeof english> = {
     notKept:
       'Dieser Browser merkt sich auf diesem Gerät nichts; die Wahl einer Sprache ginge gleich wieder verloren.',
   },
+  lengths: {
+    mm: 'Längen in mm schreiben',
+    inch: 'Längen in Zoll schreiben',
+    change: 'Einheit der Längen',
+  },
 }

@@ -14,7 +14,7 @@ export const limits: Texts<typeof english> = {
     more: 'Weitere Grenzmaße',
     oversizes: 'Übermaße im Werkstatthandbuch: {oversizes} mm. Diese Bohrung ist gefertigt auf: {oversize}.',
     standardSize: 'Standardmaß',
-    oversizeOf: (mm) => `+${mm} mm`,
+    oversizeOf: (mm) => `+${mm}`,
     oversizeMoves: (oversize) =>
       `Auf ein Übermaß von ${oversize} gefertigt: Jedes Grenzmaß ist um ebenso viel größer.`,
     interval: 'Alle {serviceInterval} h wieder zu messen.',

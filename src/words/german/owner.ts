@@ -16,7 +16,10 @@ export const owner: Texts<typeof english> = {
   scanned:
     'Die Form dieser Bohrung wurde abgetastet, ihr Maß aber nicht gemessen; niemand kann also sagen, wie weit sie verschlissen ist.',
   seen: {
-    hair: 'Ein Haar ist etwa 70 µm dick; ein µm ist ein tausendstel Millimeter.',
+    hair: {
+      mm: 'Ein Haar ist etwa 70 µm dick; ein µm ist ein tausendstel Millimeter.',
+      inch: 'Ein Haar ist etwa 0,003 in dick.',
+    },
     drawn: (factor) =>
       `Sie schauen von oben in die Bohrung. Jede Änderung ihrer Weite ist ${factor}-mal zu groß gezeichnet.`,
     flat: 'Sie sehen die Wand der Bohrung, aufgeschnitten und flach ausgelegt.',
@@ -25,10 +28,10 @@ export const owner: Texts<typeof english> = {
   },
   now: {
     between: (least, most, now) =>
-      `Neu war sie ${least} bis ${most} mm weit; jetzt ist sie an der weitesten Stelle ${now} mm weit [Durchmesser].`,
+      `Neu war sie ${least} bis ${most} weit; jetzt ist sie an der weitesten Stelle ${now} weit [Durchmesser].`,
     least: (least, now) =>
-      `Neu war sie ${least} mm weit oder mehr; jetzt ist sie an der weitesten Stelle ${now} mm weit [Durchmesser].`,
-    alone: (now) => `Jetzt ist sie an der weitesten Stelle ${now} mm weit [Durchmesser].`,
+      `Neu war sie ${least} weit oder mehr; jetzt ist sie an der weitesten Stelle ${now} weit [Durchmesser].`,
+    alone: (now) => `Jetzt ist sie an der weitesten Stelle ${now} weit [Durchmesser].`,
     notEntered: 'Wie weit sie neu war, ist hier nicht aufgeschrieben.',
     doubt: 'Die Zahl hinter ± sagt, wie weit es daneben liegen kann.',
     isNew: 'Sie ist noch nicht gelaufen.',
@@ -80,12 +83,12 @@ export const owner: Texts<typeof english> = {
     left: (low, high) => `Übrig sind also ${low} bis ${high}.`,
     leftOne: (share) => `Übrig sind also ${share}.`,
     mayBeAll: 'Es kann also sein, dass nichts mehr übrig ist.',
-    over: (limit) => `Sie ist weiter als ihre Grenze von ${limit} mm [Verschleißgrenze].`,
-    overNew: (limit) => `Sie ist weiter, als eine neue sein darf: ${limit} mm.`,
-    under: (limit) => `Sie ist enger, als eine neue sein darf: ${limit} mm.`,
-    insideNew: (least, most) => `Sie ist noch so weit, wie eine neue sein darf: ${least} bis ${most} mm.`,
-    insideLimit: (limit) => `Sie liegt innerhalb ihrer Grenze von ${limit} mm [Verschleißgrenze].`,
-    tooClose: (limit) => `Ob sie über ihrer Grenze von ${limit} mm liegt, ist zu knapp für ein Urteil.`,
+    over: (limit) => `Sie ist weiter als ihre Grenze von ${limit} [Verschleißgrenze].`,
+    overNew: (limit) => `Sie ist weiter, als eine neue sein darf: ${limit}.`,
+    under: (limit) => `Sie ist enger, als eine neue sein darf: ${limit}.`,
+    insideNew: (least, most) => `Sie ist noch so weit, wie eine neue sein darf: ${least} bis ${most}.`,
+    insideLimit: (limit) => `Sie liegt innerhalb ihrer Grenze von ${limit} [Verschleißgrenze].`,
+    tooClose: (limit) => `Ob sie über ihrer Grenze von ${limit} liegt, ist zu knapp für ein Urteil.`,
     tooCloseNew: 'Ob sie so weit ist, wie eine neue sein darf, ist zu knapp für ein Urteil.',
     notSaid: 'Wie viel davon verbraucht ist, lässt sich nicht sagen.',
     plating: (both, one) =>
@@ -93,7 +96,7 @@ export const owner: Texts<typeof english> = {
     platingDoubt: (low, high) => `Mit der Unsicherheit können es ${low} bis ${high} sein.`,
     atLimit: 'Sie kann jetzt an ihrer Grenze sein.',
     earliest: (limit, hours) =>
-      `Verschleißt sie weiter wie bisher, kann sie ihre Grenze von ${limit} mm nach ${hours} Betriebsstunden erreichen, sehr wahrscheinlich aber später.`,
+      `Verschleißt sie weiter wie bisher, kann sie ihre Grenze von ${limit} nach ${hours} Betriebsstunden erreichen, sehr wahrscheinlich aber später.`,
     shapeOver: {
       ovality: (figure, limit) =>
         `Sie ist stärker oval [Unrundheit], als ihre Grenze von ${limit} erlaubt: ${figure}.`,

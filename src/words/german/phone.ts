@@ -27,7 +27,7 @@ export const phone: Texts<typeof english> = {
         'Sie wird als nicht erreichbar erfasst und schraffiert gezeichnet. Ist ein Schlitz im Weg, tragen Sie ihn unter „Messaufbau“ ein.',
       belt: (depth) => `Keine Achse bei ${depth}: ein Gürtel`,
       beltMeans: (from, to) =>
-        `Ein Gürtel von ${from} bis ${to} mm: Wand, die niemand gemessen hat. Ändern können Sie ihn unter „Messaufbau“.`,
+        `Ein Gürtel von ${from} bis ${to}: Wand, die niemand gemessen hat. Ändern können Sie ihn unter „Messaufbau“.`,
       beltName: 'nicht erreichbar',
     },
     skipped: (places) => `Übersprungen: ${places}.`,

@@ -89,7 +89,7 @@ export const picture: Texts<typeof english> = {
     notMeasured: (depth, angle, distance) =>
       `${depth} · ${angle} · nicht gemessen; nächste Ablesung ${distance} entfernt`,
     port: (depth, angle, port) => `${depth} · ${angle} · ${port}`,
-    under1mm: 'weniger als 1 mm',
+    under: (length) => `weniger als ${length}`,
   },
   map: {
     title: 'Die Wand abgewickelt',

@@ -20,8 +20,7 @@ export const piston: Texts<typeof english> = {
   clearance: {
     name: (piston) => `Laufspiel, ${piston}`,
     ranHere: 'lief hier',
-    range: (least, most) => `${least} bis ${most} µm`,
-    one: (clearance) => `${clearance} µm`,
+    range: (least, most) => `${least} bis ${most}`,
     withDoubt: (microns, doubt) => `${microns} ± ${doubt}`,
     atRest: (temperature) => `in Ruhe bei ${temperature}`,
     asMeasured: (figure, bore, piston) =>
@@ -38,13 +37,13 @@ export const piston: Texts<typeof english> = {
     fromRange: (size) => `Kolben etwa ${size}, nicht gemessen`,
     window: {
       both: {
-        service: (min, max) => `mindestens ${min} µm, im Betrieb höchstens ${max} µm`,
-        new: (min, max) => `neu ${min} bis ${max} µm`,
+        service: (min, max) => `mindestens ${min}, im Betrieb höchstens ${max}`,
+        new: (min, max) => `neu ${min} bis ${max}`,
       },
-      min: (min) => `mindestens ${min} µm`,
+      min: (min) => `mindestens ${min}`,
       max: {
-        service: (max) => `im Betrieb höchstens ${max} µm`,
-        new: (max) => `neu höchstens ${max} µm`,
+        service: (max) => `im Betrieb höchstens ${max}`,
+        new: (max) => `neu höchstens ${max}`,
       },
       none: 'kein Laufspiel aus dem Handbuch eingetragen',
     },
@@ -63,8 +62,8 @@ export const piston: Texts<typeof english> = {
     asNew: {
       inside: 'auch im Laufspiel von Neuteilen',
       'too-tight': 'enger, als Neuteile sein dürfen',
-      'too-loose': (max) => `weiter, als Neuteile sein dürfen, ${max} µm`,
-      'too-close': (max) => `gegen die ${max} µm von Neuteilen zu knapp für ein Urteil`,
+      'too-loose': (max) => `weiter, als Neuteile sein dürfen, ${max}`,
+      'too-close': (max) => `gegen die ${max} von Neuteilen zu knapp für ein Urteil`,
     },
     otherGrade: (bore, piston) => `auf der Bohrung ist ${bore} eingeschlagen, auf dem Kolben ${piston}`,
     unknown: {
@@ -106,8 +105,8 @@ export const piston: Texts<typeof english> = {
     pair: (bore, piston) => `${bore}: ${piston}`,
     close: (pair) => `${pair} (zu knapp für ein Urteil)`,
     worst: (departure, middle, bore) =>
-      `schlimmstenfalls ${departure} µm neben der Mitte des Bereichs, ${middle} µm, in Bohrung ${bore}`,
-    worstAlone: (departure, middle) => `schlimmstenfalls ${departure} µm daneben, ${middle} µm`,
+      `schlimmstenfalls ${departure} neben der Mitte des Bereichs, ${middle}, in Bohrung ${bore}`,
+    worstAlone: (departure, middle) => `schlimmstenfalls ${departure} daneben, ${middle}`,
     closeAlone: 'ob er passt, ist zu knapp für ein Urteil',
     fitNone: (bores) => `kein Kolben der Liste passt in: ${bores}`,
     left: (bores) => `kein Kolben ist übrig für: ${bores}`,
@@ -123,12 +122,12 @@ export const piston: Texts<typeof english> = {
     order: (bores) => `in dieser Reihenfolge aufbohren, die schlechteste zuerst: ${bores}`,
     bore: (bore, largest, cleanUp, needed, off) => `${bore} (${largest} + ${cleanUp} = ${needed}${off})`,
     boreTo: (bore, oversize) => `${bore} auf ${oversize}`,
-    off: (least, most) => `, Abtrag ${least} bis ${most} mm`,
+    off: (least, most) => `, Abtrag ${least} bis ${most}`,
     close:
       'ob die Wand dabei sauber wird, ist zu knapp für ein Urteil: die schlechteste zuerst aufbohren und nachsehen',
     proven: 'wird sauber',
     hint: (cleanUp) =>
-      `${cleanUp} mm, bis die Wand sauber ist, sind ein Anhalt aus der Erfahrung des Handwerks: Tragen Sie den Wert des Handbuchs ein`,
+      `${cleanUp}, bis die Wand sauber ist, sind ein Anhalt aus der Erfahrung des Handwerks: Tragen Sie den Wert des Handbuchs ein`,
     pistons: (pistons) => `Kolben dafür: ${pistons}`,
     noPistons: 'kein Kolben dafür steht auf der Liste',
     notMeasured: (bores) => `nicht gemessen: ${bores}`,
@@ -145,21 +144,20 @@ export const piston: Texts<typeof english> = {
       'no-standard-size': () => 'braucht das kleinste Neumaß',
       'none-given': () => 'keine Übermaße aus dem Handbuch eingetragen',
       'none-large-enough': (bore, cleanUp) =>
-        `keines im Handbuch ist groß genug für Bohrung ${bore} mit ${cleanUp} mm, bis die Wand sauber ist: eine Laufbuchse oder ein anderer Zylinder`,
+        `keines im Handbuch ist groß genug für Bohrung ${bore} mit ${cleanUp}, bis die Wand sauber ist: eine Laufbuchse oder ein anderer Zylinder`,
     },
   },
   gap: {
     name: 'Stoßspiel',
-    range: (least, most) => `${least} bis ${most} mm`,
-    one: (gap) => `${gap} mm`,
+    range: (least, most) => `${least} bis ${most}`,
     each: (doubt) => `jedes ± ${doubt} mit der Fühlerlehre`,
     typical: 'die Unsicherheit der Fühlerlehre ist ein typischer Wert',
     onlyLand: 'nur auf Wand, die die Ringe nie berühren: nicht beurteilt',
     window: {
-      min: (min) => `mindestens ${min} mm`,
+      min: (min) => `mindestens ${min}`,
       max: {
-        service: (max) => `im Betrieb höchstens ${max} mm`,
-        new: (max) => `neu höchstens ${max} mm`,
+        service: (max) => `im Betrieb höchstens ${max}`,
+        new: (max) => `neu höchstens ${max}`,
       },
       none: 'kein Stoßspiel aus dem Handbuch eingetragen',
     },
@@ -190,11 +188,11 @@ export const piston: Texts<typeof english> = {
     crown: (depth) => `Kolbenboden ${depth} unter der Zylinderoberkante.`,
     range: (least, most) => `${least} bis ${most}`,
     clearance: (depth, clearance, doubt) =>
-      `Bei ${depth}, wo der Kolben quer gemessen wurde: Laufspiel ${clearance} µm (jeweils ${doubt}), in Ruhe.`,
+      `Bei ${depth}, wo der Kolben quer gemessen wurde: Laufspiel ${clearance} (jeweils ${doubt}), in Ruhe.`,
     gap: {
-      measured: (depth, gap, doubt) => `Ring bei ${depth}: Stoßspiel ${gap} ± ${doubt} mm, gemessen.`,
+      measured: (depth, gap, doubt) => `Ring bei ${depth}: Stoßspiel ${gap} ± ${doubt}, gemessen.`,
       bore: (depth, gap, doubt) =>
-        `Ring bei ${depth}: Stoßspiel ${gap} ± ${doubt} mm, wie die Bohrung es öffnet.`,
+        `Ring bei ${depth}: Stoßspiel ${gap} ± ${doubt}, wie die Bohrung es öffnet.`,
     },
     between: 'Zwischen den Ebenen: gezeichnet, nicht gemessen.',
     lacks: (lacks) =>
@@ -212,7 +210,7 @@ export const piston: Texts<typeof english> = {
     noPistons: 'Noch keiner auf der Liste.',
     what: '{name}: {state}{ranIn}, Größenklasse {grade}, für {oversize}.',
     ranIn: ', Bohrung {bore}',
-    read: 'Abgelesen {read} mm, {height} mm über der Kante des Kolbenhemds, mit {micrometer}; der Kolben bei {temperature} °C, die Bügelmessschraube bei {micrometerTemperature} °C, gemessen mit: {thermometer}.',
+    read: 'Abgelesen {read}, {height} mm über der Kante des Kolbenhemds, mit {micrometer}; der Kolben bei {temperature} °C, die Bügelmessschraube bei {micrometerTemperature} °C, gemessen mit: {thermometer}.',
     range: 'Nicht gemessen ist er von {min} bis {max} mm bei 20 °C.',
     doubt:
       'Eine Ablesung ist genau auf {doubt} µm (eine Standardunsicherheit). Er dehnt sich um {expansion} Millionstel je Kelvin.',

@@ -12,8 +12,8 @@ export const simulation: Texts<typeof english> = {
       `${trials} Ziehungen aller Fehler bestätigen die ± der Durchmesser: Ihre Enden liegen höchstens ${apart} auseinander, und zwar bei: ${place}.`,
     differs: (trials, apart, place) =>
       `${trials} Ziehungen aller Fehler bestätigen die ± der Durchmesser nicht: Ihre Enden liegen ${apart} auseinander bei: ${place}. Verlassen Sie sich dort auf das simulierte Intervall:`,
-    interval: (low, high) => `${low} bis ${high} mm`,
-    micronInterval: (low, high) => `${low} bis ${high} µm`,
+    interval: (low, high) => `${low} bis ${high}`,
+    micronInterval: (low, high) => `${low} bis ${high}`,
     inside: (linear, simulated) =>
       `Dort innerhalb der Grenzmaße: ${linear}, nach den Ziehungen ${simulated}.`,
     figuresAgree: (kinds) =>

@@ -88,8 +88,8 @@ export const table: Texts<typeof english> = {
     row: 'Zeile',
     preview: (shown, all) => `Die ersten ${shown} von ${all} Zeilen, und was aus jeder Zelle wird`,
     becomes: {
-      over: (um) => `${um} µm darüber`,
-      dial: (um) => `Messuhr ${um} µm`,
+      over: (um) => `${um} darüber`,
+      dial: (um) => `Messuhr ${um}`,
       axis: (angle, typed) => (angle === typed ? angle : `${typed} ist ${angle}`),
       repeat: (number) => `Nr. ${number}`,
       hours: (hours) => `${hours} h`,

@@ -34,5 +34,6 @@ export const aids: Texts<typeof english> = {
     degrees: 'grados',
     millimetres: 'milímetros',
     microns: 'micras',
+    inches: 'pulgadas',
   },
 }

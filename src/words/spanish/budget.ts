@@ -44,9 +44,9 @@ export const budget: Texts<typeof english> = {
       repeat: 'de cada lectura por separado',
     },
     inputs: {
-      K: (u, sensitivity) => `${u} K × ${sensitivity} µm/K`,
-      '1/K': (u, sensitivity) => `${u} por millón y K × ${sensitivity} mm·K`,
-      mm: (u, sensitivity) => `${u} mm × ${sensitivity} µm/mm`,
+      K: (u, sensitivity) => `${u} K × ${sensitivity}/K`,
+      '1/K': (u, sensitivity) => `${u} por millón y K × ${sensitivity}·K`,
+      mm: (u, sensitivity) => `${u} × ${sensitivity}`,
     },
     mostly: (part, share) => `La mayor parte: ${part} (${share}).`,
     shared: (part, share) => `La parte más grande: ${part} (${share}).`,

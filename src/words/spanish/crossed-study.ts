@@ -50,8 +50,7 @@ export const crossedStudy: Texts<typeof english> = {
     parts: 'las piezas',
     all: 'todas las lecturas',
   },
-  amount: (amount) => `${amount} µm`,
-  interval: (low, high) => `de ${low} a ${high} µm`,
+  interval: (low, high) => `de ${low} a ${high}`,
   rowText: (name, amount, interval, share) => `${name}: ${amount}, intervalo ${interval}, ${share}`,
   doubt:
     'Cada una está dentro de su intervalo en 95 de cada 100 estudios así, según el análisis de la varianza; pocas personas dejan ancho el de las personas. Las proporciones son de la desviación típica de todas las lecturas: al cuadrado, las de instrumento y personas juntos y la de las piezas suman el total.',

@@ -12,7 +12,7 @@ export const growth: Texts<typeof english> = {
     },
     visitOn: (day) => `el ${day}`,
     visitNumber: (number) => `la medición ${number}`,
-    range: (low, high) => `de ${low} a ${high} µm`,
+    range: (low, high) => `de ${low} a ${high}`,
     read: (stations) => `el mayor leído en ${stations} puntos de medida, no una cota`,
     anywhere: 'pudo hacerse en cualquier punto de las medidas de origen',
     share: (low, high) =>

@@ -16,4 +16,9 @@ export const language: Texts<typeof english> = {
     notKept:
       'Este navegador no guarda nada en este equipo, así que la elección de un idioma se perdería enseguida.',
   },
+  lengths: {
+    mm: 'Escribir longitudes en mm',
+    inch: 'Escribir longitudes en pulgadas',
+    change: 'unidad de longitud',
+  },
 }

@@ -14,7 +14,7 @@ export const limits: Texts<typeof english> = {
     more: 'Más límites',
     oversizes: 'Sobremedidas del manual: {oversizes} mm. Este cilindro se acabó a: {oversize}.',
     standardSize: 'medida estándar',
-    oversizeOf: (mm) => `+${mm} mm`,
+    oversizeOf: (mm) => `+${mm}`,
     oversizeMoves: (oversize) =>
       `Acabado a una sobremedida de ${oversize}: todas las medidas de los límites son mayores en otro tanto.`,
     interval: 'Se debe medir otra vez cada {serviceInterval} h.',

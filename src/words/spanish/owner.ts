@@ -15,7 +15,10 @@ export const owner: Texts<typeof english> = {
   scanned:
     'Se hizo un barrido de la forma de este cilindro, pero no se midió su tamaño; nadie puede decir cuánto se ha desgastado.',
   seen: {
-    hair: 'Un pelo mide unas 70 µm de grueso; una µm es la milésima parte de un milímetro.',
+    hair: {
+      mm: 'Un pelo mide unas 70 µm de grueso; una µm es la milésima parte de un milímetro.',
+      inch: 'Un cabello humano tiene unas 0,003 in de grueso.',
+    },
     drawn: (factor) =>
       `Mira hacia dentro del cilindro. Cada cambio de su anchura está dibujado ${factor} veces más grande.`,
     flat: 'Ve la pared del cilindro, abierta y extendida en plano.',
@@ -24,10 +27,10 @@ export const owner: Texts<typeof english> = {
   },
   now: {
     between: (least, most, now) =>
-      `Nuevo medía de ${least} a ${most} mm de ancho; ahora mide ${now} mm donde es más ancho [diámetro].`,
+      `Nuevo medía de ${least} a ${most} de ancho; ahora mide ${now} donde es más ancho [diámetro].`,
     least: (least, now) =>
-      `Nuevo medía ${least} mm de ancho o más; ahora mide ${now} mm donde es más ancho [diámetro].`,
-    alone: (now) => `Ahora mide ${now} mm donde es más ancho [diámetro].`,
+      `Nuevo medía ${least} de ancho o más; ahora mide ${now} donde es más ancho [diámetro].`,
+    alone: (now) => `Ahora mide ${now} donde es más ancho [diámetro].`,
     notEntered: 'Cuánto medía de nuevo no está anotado aquí.',
     doubt: 'La cifra después de ± dice cuánto puede fallar.',
     isNew: 'No ha funcionado todavía.',
@@ -75,12 +78,12 @@ export const owner: Texts<typeof english> = {
     left: (low, high) => `Queda, pues, de ${low} a ${high}.`,
     leftOne: (share) => `Queda, pues, ${share}.`,
     mayBeAll: 'Puede, pues, que no quede nada.',
-    over: (limit) => `Es más ancho que su límite de ${limit} mm [límite de desgaste].`,
-    overNew: (limit) => `Es más ancho de lo que puede ser uno nuevo, ${limit} mm.`,
-    under: (limit) => `Es más estrecho de lo que puede ser uno nuevo, ${limit} mm.`,
-    insideNew: (least, most) => `Es todavía tan ancho como puede ser uno nuevo: de ${least} a ${most} mm.`,
-    insideLimit: (limit) => `Está dentro de su límite de ${limit} mm [límite de desgaste].`,
-    tooClose: (limit) => `Si ha pasado su límite de ${limit} mm es demasiado justo para decidir.`,
+    over: (limit) => `Es más ancho que su límite de ${limit} [límite de desgaste].`,
+    overNew: (limit) => `Es más ancho de lo que puede ser uno nuevo, ${limit}.`,
+    under: (limit) => `Es más estrecho de lo que puede ser uno nuevo, ${limit}.`,
+    insideNew: (least, most) => `Es todavía tan ancho como puede ser uno nuevo: de ${least} a ${most}.`,
+    insideLimit: (limit) => `Está dentro de su límite de ${limit} [límite de desgaste].`,
+    tooClose: (limit) => `Si ha pasado su límite de ${limit} es demasiado justo para decidir.`,
     tooCloseNew: 'Si es tan ancho como puede ser uno nuevo es demasiado justo para decidir.',
     notSaid: 'No se puede decir cuánto está gastado.',
     plating: (both, one) =>
@@ -88,7 +91,7 @@ export const owner: Texts<typeof english> = {
     platingDoubt: (low, high) => `Con la incertidumbre puede ser de ${low} a ${high}.`,
     atLimit: 'Puede estar ya en su límite.',
     earliest: (limit, hours) =>
-      `Si sigue desgastándose como hasta ahora, puede llegar a su límite de ${limit} mm a las ${hours} h de funcionamiento, y muy probablemente más tarde.`,
+      `Si sigue desgastándose como hasta ahora, puede llegar a su límite de ${limit} a las ${hours} h de funcionamiento, y muy probablemente más tarde.`,
     shapeOver: {
       ovality: (figure, limit) =>
         `Es más ovalado [ovalización] de lo que permite su límite de ${limit}: ${figure}.`,

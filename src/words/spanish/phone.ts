@@ -25,8 +25,7 @@ export const phone: Texts<typeof english> = {
       onlyMeans:
         'Se anota como fuera de alcance y se dibuja rayado. Si estorba una lumbrera, introdúzcala en Montaje.',
       belt: (depth) => `Ningún eje a ${depth}: una banda`,
-      beltMeans: (from, to) =>
-        `Una banda de ${from} a ${to} mm: pared que nadie midió. Se cambia en Montaje.`,
+      beltMeans: (from, to) => `Una banda de ${from} a ${to}: pared que nadie midió. Se cambia en Montaje.`,
       beltName: 'fuera de alcance',
     },
     skipped: (places) => `Saltados: ${places}.`,

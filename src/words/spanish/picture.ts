@@ -88,7 +88,7 @@ export const picture: Texts<typeof english> = {
     notMeasured: (depth, angle, distance) =>
       `${depth} · ${angle} · no medido; lectura más cercana a ${distance}`,
     port: (depth, angle, port) => `${depth} · ${angle} · ${port}`,
-    under1mm: 'menos de 1 mm',
+    under: (length) => `menos de ${length}`,
   },
   map: {
     title: 'La pared desarrollada',

@@ -19,8 +19,7 @@ export const piston: Texts<typeof english> = {
   clearance: {
     name: (piston) => `Holgura, ${piston}`,
     ranHere: 'funcionó aquí',
-    range: (least, most) => `de ${least} a ${most} µm`,
-    one: (clearance) => `${clearance} µm`,
+    range: (least, most) => `de ${least} a ${most}`,
     withDoubt: (microns, doubt) => `${microns} ± ${doubt}`,
     atRest: (temperature) => `en reposo a ${temperature}`,
     asMeasured: (figure, bore, piston) =>
@@ -37,13 +36,13 @@ export const piston: Texts<typeof english> = {
     fromRange: (size) => `pistón de unos ${size}, no medido`,
     window: {
       both: {
-        service: (min, max) => `al menos ${min} µm, en servicio como mucho ${max} µm`,
-        new: (min, max) => `de ${min} a ${max} µm de origen`,
+        service: (min, max) => `al menos ${min}, en servicio como mucho ${max}`,
+        new: (min, max) => `de ${min} a ${max} de origen`,
       },
-      min: (min) => `al menos ${min} µm`,
+      min: (min) => `al menos ${min}`,
       max: {
-        service: (max) => `en servicio como mucho ${max} µm`,
-        new: (max) => `como mucho ${max} µm de origen`,
+        service: (max) => `en servicio como mucho ${max}`,
+        new: (max) => `como mucho ${max} de origen`,
       },
       none: 'ninguna holgura del manual introducida',
     },
@@ -62,8 +61,8 @@ export const piston: Texts<typeof english> = {
     asNew: {
       inside: 'también dentro de la holgura de piezas nuevas',
       'too-tight': 'más apretado de lo que pueden ser piezas nuevas',
-      'too-loose': (max) => `más flojo de lo que pueden ser piezas nuevas, ${max} µm`,
-      'too-close': (max) => `demasiado justo para decidir frente a los ${max} µm de piezas nuevas`,
+      'too-loose': (max) => `más flojo de lo que pueden ser piezas nuevas, ${max}`,
+      'too-close': (max) => `demasiado justo para decidir frente a los ${max} de piezas nuevas`,
     },
     otherGrade: (bore, piston) => `el cilindro lleva marcada la clase ${bore}, el pistón la ${piston}`,
     unknown: {
@@ -102,8 +101,8 @@ export const piston: Texts<typeof english> = {
     pair: (bore, piston) => `${bore}: ${piston}`,
     close: (pair) => `${pair} (demasiado justo para decidir)`,
     worst: (departure, middle, bore) =>
-      `en el peor caso ${departure} µm fuera del centro del margen, ${middle} µm, en el cilindro ${bore}`,
-    worstAlone: (departure, middle) => `en el peor caso ${departure} µm fuera de él, ${middle} µm`,
+      `en el peor caso ${departure} fuera del centro del margen, ${middle}, en el cilindro ${bore}`,
+    worstAlone: (departure, middle) => `en el peor caso ${departure} fuera de él, ${middle}`,
     closeAlone: 'demasiado justo para decidir si encaja',
     fitNone: (bores) => `ningún pistón de los ofrecidos encaja en: ${bores}`,
     left: (bores) => `no queda ningún pistón para: ${bores}`,
@@ -119,11 +118,11 @@ export const piston: Texts<typeof english> = {
     order: (bores) => `rectificar en este orden, el peor primero: ${bores}`,
     bore: (bore, largest, cleanUp, needed, off) => `${bore} (${largest} + ${cleanUp} = ${needed}${off})`,
     boreTo: (bore, oversize) => `${bore} a ${oversize}`,
-    off: (least, most) => `, se quitan de ${least} a ${most} mm`,
+    off: (least, most) => `, se quitan de ${least} a ${most}`,
     close: 'demasiado justo para decidir si queda limpio: rectifique primero el peor y mire',
     proven: 'queda limpio',
     hint: (cleanUp) =>
-      `${cleanUp} mm para que quede limpio es una orientación de memoria del oficio: introduzca la del manual`,
+      `${cleanUp} para que quede limpio es una orientación de memoria del oficio: introduzca la del manual`,
     pistons: (pistons) => `pistones que se ofrecen para ella: ${pistons}`,
     noPistons: 'no hay ningún pistón para ella en la lista',
     notMeasured: (bores) => `no medidos: ${bores}`,
@@ -140,21 +139,20 @@ export const piston: Texts<typeof english> = {
       'no-standard-size': () => 'hace falta la medida mínima de origen',
       'none-given': () => 'ninguna sobremedida del manual introducida',
       'none-large-enough': (bore, cleanUp) =>
-        `ninguna del manual basta para el cilindro ${bore} con ${cleanUp} mm para que quede limpio: una camisa u otro cilindro`,
+        `ninguna del manual basta para el cilindro ${bore} con ${cleanUp} para que quede limpio: una camisa u otro cilindro`,
     },
   },
   gap: {
     name: 'Abertura de puntas',
-    range: (least, most) => `de ${least} a ${most} mm`,
-    one: (gap) => `${gap} mm`,
+    range: (least, most) => `de ${least} a ${most}`,
     each: (doubt) => `cada una ± ${doubt} con galga`,
     typical: 'la incertidumbre de la galga es una típica',
     onlyLand: 'solo en pared que los segmentos nunca tocan: no se evalúa',
     window: {
-      min: (min) => `al menos ${min} mm`,
+      min: (min) => `al menos ${min}`,
       max: {
-        service: (max) => `en servicio como mucho ${max} mm`,
-        new: (max) => `como mucho ${max} mm de origen`,
+        service: (max) => `en servicio como mucho ${max}`,
+        new: (max) => `como mucho ${max} de origen`,
       },
       none: 'ninguna abertura de puntas del manual introducida',
     },
@@ -185,11 +183,11 @@ export const piston: Texts<typeof english> = {
     crown: (depth) => `Cabeza ${depth} bajo la cara superior.`,
     range: (least, most) => `de ${least} a ${most}`,
     clearance: (depth, clearance, doubt) =>
-      `A ${depth}, donde se midió de lado a lado: holgura ${clearance} µm (${doubt} cada una), en reposo.`,
+      `A ${depth}, donde se midió de lado a lado: holgura ${clearance} (${doubt} cada una), en reposo.`,
     gap: {
-      measured: (depth, gap, doubt) => `Segmento a ${depth}: abertura ${gap} ± ${doubt} mm, medida.`,
+      measured: (depth, gap, doubt) => `Segmento a ${depth}: abertura ${gap} ± ${doubt}, medida.`,
       bore: (depth, gap, doubt) =>
-        `Segmento a ${depth}: abertura ${gap} ± ${doubt} mm, como la abre el cilindro.`,
+        `Segmento a ${depth}: abertura ${gap} ± ${doubt}, como la abre el cilindro.`,
     },
     between: 'Entre niveles: dibujado, no medido.',
     lacks: (lacks) =>
@@ -207,7 +205,7 @@ export const piston: Texts<typeof english> = {
     noPistons: 'Todavía ninguno en la lista.',
     what: '{name}: {state}{ranIn}, clase {grade}, para {oversize}.',
     ranIn: ', cilindro {bore}',
-    read: 'Dio {read} mm, a {height} mm sobre el borde de la falda, con {micrometer}; el pistón a {temperature} °C, el micrómetro a {micrometerTemperature} °C, con {thermometer}.',
+    read: 'Dio {read}, a {height} mm sobre el borde de la falda, con {micrometer}; el pistón a {temperature} °C, el micrómetro a {micrometerTemperature} °C, con {thermometer}.',
     range: 'Sin medir, es de {min} a {max} mm a 20 °C.',
     doubt:
       'Una lectura es exacta hasta {doubt} µm (una incertidumbre típica). Se dilata {expansion} por millón y kelvin.',

@@ -11,8 +11,8 @@ export const simulation: Texts<typeof english> = {
       `${trials} sorteos de cada error coinciden con los ± de los diámetros: sus extremos difieren en ${apart} como mucho, en ${place}.`,
     differs: (trials, apart, place) =>
       `${trials} sorteos de cada error no coinciden con los ± de los diámetros: sus extremos difieren en ${apart} en ${place}. Fíese allí del intervalo simulado:`,
-    interval: (low, high) => `de ${low} a ${high} mm`,
-    micronInterval: (low, high) => `de ${low} a ${high} µm`,
+    interval: (low, high) => `de ${low} a ${high}`,
+    micronInterval: (low, high) => `de ${low} a ${high}`,
     inside: (linear, simulated) => `Dentro de los límites allí: ${linear}; según los sorteos, ${simulated}.`,
     figuresAgree: (kinds) =>
       `También coinciden los ± y los márgenes de lo que se saca de varios puntos de medida: ${kinds}.`,

@@ -85,8 +85,8 @@ export const table: Texts<typeof english> = {
     row: 'Fila',
     preview: (shown, all) => `Las primeras ${shown} de ${all} filas, y qué resulta de cada celda`,
     becomes: {
-      over: (um) => `${um} µm por encima`,
-      dial: (um) => `comparador ${um} µm`,
+      over: (um) => `${um} por encima`,
+      dial: (um) => `comparador ${um}`,
       axis: (angle, typed) => (angle === typed ? angle : `${typed} es ${angle}`),
       repeat: (number) => `n.º ${number}`,
       hours: (hours) => `${hours} h`,

@@ -48,7 +48,7 @@ function isOwn(figure: string, text: string, finding: BoreFinding, known: Readon
   const { hair, drawn } = ownerWords.seen
   const { minMm, maxMm, newMaxMm } = finding.pair ?? {}
   if ([minMm, maxMm, newMaxMm].some((limit) => limit !== undefined && size(limit) === figure)) return true
-  if (text === hair) return figure === '70'
+  if (text === hair.mm) return figure === '70'
   if (text === drawn(figure)) return true
   if (/^That is more than \d+ hairs?\.$/.test(text)) return true
   if (/^In 19 of 20 cases/.test(text)) return figure === '19' || figure === '20'

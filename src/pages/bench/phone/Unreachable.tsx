@@ -1,7 +1,7 @@
 import type { Place } from '../../../core/findings'
 import { setBelts } from '../../../job/commands'
 import { newId } from '../../../job/new-id'
-import { depth, placeText, plain } from '../../../words/numbers'
+import { depth, depthFigure, placeText } from '../../../words/numbers'
 import { words } from '../../../words/words'
 import { perform } from '../perform'
 import type { OnBench } from '../use-job'
@@ -35,7 +35,7 @@ export function Unreachable(props: {
   }
   return (
     <fieldset className="unreachable" aria-label={said.asked(placeText(place))}>
-      <p>{canBelt ? said.beltMeans(plain(belt.from, 2), plain(belt.to, 2)) : said.onlyMeans}</p>
+      <p>{canBelt ? said.beltMeans(depthFigure(belt.from), depth(belt.to)) : said.onlyMeans}</p>
       <div className="station-row">
         <button type="button" onClick={onDone}>
           {words.app.cancel}

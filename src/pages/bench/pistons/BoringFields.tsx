@@ -1,7 +1,7 @@
 import type { Bore, Spec, Wall } from '../../../core/measured'
 import { hintedCleanUpMm } from '../../../core/piston/oversize-choice'
 import { setBore, setSpec } from '../../../job/commands'
-import { plain } from '../../../words/numbers'
+import { lengthFigure } from '../../../words/numbers'
 import { pistonWords } from '../../../words/piston-words'
 import { words } from '../../../words/words'
 import { ChoiceField } from '../ChoiceField'
@@ -22,7 +22,8 @@ export function BoringFields({ spec, bore }: { readonly spec: Spec; readonly bor
           cleanUp: (
             <NumberField
               label={said.labels.cleanUp}
-              none={said.hinted(plain(hintedCleanUpMm, 2))}
+              length
+              none={said.hinted(lengthFigure(hintedCleanUpMm, 2))}
               value={spec.cleanUpMm}
               keep={(cleanUpMm) => keep({ cleanUpMm })}
             />

@@ -1,15 +1,14 @@
 import { type ClearanceRule, clearanceRules, type Spec } from '../../../core/measured'
 import { setSpec } from '../../../job/commands'
-import { plain } from '../../../words/numbers'
 import { pistonWords } from '../../../words/piston-words'
 import { words } from '../../../words/words'
 import { ChoiceField } from '../ChoiceField'
+import { writtenLength } from '../marks'
 import { NumberField } from '../NumberField'
 import { attempt, perform } from '../perform'
 import { Sentence } from '../Sentence'
 import { useRange } from '../use-range'
 
-const written = (mm: number) => plain(mm, 6)
 const none = words.limits.none
 
 function keepSpec(patch: Parameters<typeof setSpec>[1]) {
@@ -26,17 +25,18 @@ export function ClearanceWindow({ spec }: { readonly spec: Spec }) {
     high: spec.clearanceMaxMm,
     keep: (clearanceMinMm, clearanceMaxMm) =>
       attempt(words.changes.limits, (job) => setSpec(job, { clearanceMinMm, clearanceMaxMm })),
-    written,
+    written: writtenLength,
   })
   return (
     <Sentence
       template={said.window}
       fields={{
-        min: <NumberField label={labels.min} none={none} {...ends.low} />,
-        max: <NumberField label={labels.max} none={none} {...ends.high} />,
+        min: <NumberField label={labels.min} none={none} length {...ends.low} />,
+        max: <NumberField label={labels.max} none={none} length {...ends.high} />,
         limit: (
           <NumberField
             label={labels.limit}
+            length
             none={none}
             value={spec.clearanceLimitMm}
             keep={(clearanceLimitMm) => keepSpec({ clearanceLimitMm })}
@@ -54,6 +54,7 @@ export function ClearanceWindow({ spec }: { readonly spec: Spec }) {
         height: (
           <NumberField
             label={labels.manualHeight}
+            length
             none={none}
             value={spec.pistonHeightMm}
             keep={(pistonHeightMm) => keepSpec({ pistonHeightMm })}
@@ -74,6 +75,7 @@ export function Stroke({ spec }: { readonly spec: Spec }) {
         travel: (
           <NumberField
             label={labels.travel}
+            length
             none={none}
             value={spec.travelMm}
             keep={(travelMm) => keepSpec({ travelMm })}
@@ -82,6 +84,7 @@ export function Stroke({ spec }: { readonly spec: Spec }) {
         crownAtTop: (
           <NumberField
             label={labels.crownAtTop}
+            length
             none={taken('0')}
             value={spec.crownAtTopMm}
             keep={(crownAtTopMm) => keepSpec({ crownAtTopMm })}
@@ -115,17 +118,18 @@ export function GapWindow({ spec }: { readonly spec: Spec }) {
     high: spec.ringGapMaxMm,
     keep: (ringGapMinMm, ringGapMaxMm) =>
       attempt(words.changes.limits, (job) => setSpec(job, { ringGapMinMm, ringGapMaxMm })),
-    written,
+    written: writtenLength,
   })
   return (
     <Sentence
       template={said.gapWindow}
       fields={{
-        min: <NumberField label={said.labels.gapMin} none={none} {...ends.low} />,
-        max: <NumberField label={said.labels.gapMax} none={none} {...ends.high} />,
+        min: <NumberField label={said.labels.gapMin} none={none} length {...ends.low} />,
+        max: <NumberField label={said.labels.gapMax} none={none} length {...ends.high} />,
         limit: (
           <NumberField
             label={said.labels.gapLimit}
+            length
             none={none}
             value={spec.ringGapLimitMm}
             keep={(ringGapLimitMm) => keepSpec({ ringGapLimitMm })}

@@ -5,7 +5,8 @@ import { newId } from '../../../job/new-id'
 import { measureByNewMicrometer, removePiston, setPiston } from '../../../job/piston-commands'
 import type { Job } from '../../../job/schema'
 import { standardName, thermometerName } from '../../../words/instrument-names'
-import { plain } from '../../../words/numbers'
+import { inShownUnit, lengthUnit } from '../../../words/length-unit'
+import { plain, tenthsOfMicrons } from '../../../words/numbers'
 import { pistonName } from '../../../words/piston-names'
 import { pistonWords } from '../../../words/piston-words'
 import { words } from '../../../words/words'
@@ -14,6 +15,7 @@ import { sizeMarks } from '../marks'
 import { NumberField } from '../NumberField'
 import { attempt, perform } from '../perform'
 import { Sentence } from '../Sentence'
+import { WithUnit } from '../set-up-fields'
 import { type Refusal, TypedField } from '../TypedField'
 import { useRange } from '../use-range'
 
@@ -106,6 +108,7 @@ function WhatItIs({ job, piston, called, keep }: FieldsProps) {
         oversize: (
           <NumberField
             label={label(said.labels.oversize)}
+            length
             none={said.standardSize}
             value={piston.oversizeMm}
             keep={(oversizeMm) => keep({ oversizeMm })}
@@ -146,20 +149,28 @@ function HowMeasured({ job, piston, called, keep }: FieldsProps) {
   const said = pistonWords.panel
   const label = (of: string) => said.ofPiston(called, of)
   const micrometer = job.standards.find(({ id }) => id === piston.standardId)
+  const marks = sizeMarks(micrometer?.markedIn)
   const number = (field: 'heightMm' | 'temperatureC' | 'micrometerTemperatureC', of: string) => (
-    <NumberField label={label(of)} value={piston[field]} keep={(value) => keep({ [field]: value })} />
+    <NumberField
+      label={label(of)}
+      length={field === 'heightMm'}
+      value={piston[field]}
+      keep={(value) => keep({ [field]: value })}
+    />
   )
   return (
     <Sentence
       template={said.read}
       fields={{
         read: (
-          <NumberField
-            label={label(said.labels.read)}
-            marks={sizeMarks(micrometer?.markedIn)}
-            value={piston.readMm}
-            keep={(readMm) => keep({ readMm })}
-          />
+          <WithUnit marks={marks}>
+            <NumberField
+              label={inShownUnit(label(said.labels.read), marks.marking)}
+              marks={marks}
+              value={piston.readMm}
+              keep={(readMm) => keep({ readMm })}
+            />
+          </WithUnit>
         ),
         height: number('heightMm', said.labels.height),
         micrometer: (
@@ -200,7 +211,7 @@ function HowMeasured({ job, piston, called, keep }: FieldsProps) {
 
 function SizesItMayHave({ piston, called }: FieldsProps) {
   const said = pistonWords.panel
-  const marks = sizeMarks()
+  const marks = sizeMarks(lengthUnit())
   const sizes = useRange({
     name: `sizes of piston ${piston.id}`,
     low: piston.minMm,
@@ -230,6 +241,7 @@ function Shape({ piston, called, keep }: FieldsProps) {
         crown: (
           <NumberField
             label={said.ofPiston(called, said.labels.crown)}
+            length
             value={piston.crownHeightMm}
             keep={(crownHeightMm) => keep({ crownHeightMm })}
           />
@@ -237,6 +249,7 @@ function Shape({ piston, called, keep }: FieldsProps) {
         ring: (
           <NumberField
             label={said.ofPiston(called, said.labels.topRing)}
+            length
             value={piston.topRingHeightMm}
             keep={(topRingHeightMm) => keep({ topRingHeightMm })}
           />
@@ -260,7 +273,8 @@ function Doubts({ piston, called, keep }: FieldsProps) {
         doubt: (
           <NumberField
             label={said.ofPiston(called, said.labels.doubt)}
-            none={said.taken(plain(typicalReadingDoubtUm, 1))}
+            micron
+            none={said.taken(tenthsOfMicrons(typicalReadingDoubtUm / 1000))}
             value={readingDoubtUm}
             keep={(value) => keep({ readingDoubtUm: value })}
           />

@@ -4,7 +4,7 @@ import { setSurvey } from '../../../job/commands'
 import { addRingGap, removeRingGap, setRingGap } from '../../../job/piston-commands'
 import type { SurveyAt } from '../../../job/surface-commands'
 import { setWaiting, type WaitingEnds } from '../../../session/session'
-import { depth, plain } from '../../../words/numbers'
+import { depth, tenthsOfMicrons } from '../../../words/numbers'
 import { pistonWords } from '../../../words/piston-words'
 import { words } from '../../../words/words'
 import { NeededNumberField, NumberField } from '../NumberField'
@@ -35,7 +35,8 @@ export function RingGapEntries({ bore, survey }: Pick<OnBench, 'bore' | 'survey'
             feeler: (
               <NumberField
                 label={said.labels.feeler}
-                none={said.taken(plain(typicalFeelerDoubtUm, 1))}
+                micron
+                none={said.taken(tenthsOfMicrons(typicalFeelerDoubtUm / 1000))}
                 value={survey.feelerDoubtUm}
                 keep={(feelerDoubtUm) =>
                   perform(words.changes.survey, (job) =>
@@ -65,6 +66,7 @@ function KeptGap(props: { readonly at: SurveyAt; readonly gap: RingGap; readonly
             depth: (
               <NeededNumberField
                 label={said.labels.gapDepth(index + 1)}
+                length
                 value={gap.depthMm}
                 keep={(depthMm) => keep({ depthMm })}
               />
@@ -72,6 +74,7 @@ function KeptGap(props: { readonly at: SurveyAt; readonly gap: RingGap; readonly
             gap: (
               <NeededNumberField
                 label={said.labels.gap(index + 1)}
+                length
                 value={gap.gapMm}
                 keep={(gapMm) => keep({ gapMm })}
               />
@@ -112,6 +115,7 @@ function NewGap({ at }: { readonly at: SurveyAt }) {
         depth: (
           <NumberField
             label={said.labels.newDepth}
+            length
             none="…"
             value={depthMm}
             waits={waits(depthMm, said.waitsForGap, () => take({ depthMm: undefined, gapMm }))}
@@ -121,6 +125,7 @@ function NewGap({ at }: { readonly at: SurveyAt }) {
         gap: (
           <NumberField
             label={said.labels.newGap}
+            length
             none="…"
             value={gapMm}
             waits={waits(gapMm, said.waitsForDepth, () => take({ depthMm, gapMm: undefined }))}

@@ -8,8 +8,12 @@ import { paperHand } from './send-hand'
 /** Device pixels for each CSS pixel: 300 to the inch at the size that a picture is drawn for. */
 const ratio = 300 / 96
 
+/** Beyond so many bores the sheet of an engine has no room for pictures, and each bore has its map. */
+const mostPictured = 4
+
 /** The walls that a report has pictures of, each once. */
 export function wallsPictured({ bores, engine }: Report): readonly ReportWall[] {
+  if (engine && bores.length > mostPictured) return []
   const walls = bores.flatMap((bore) => [bore, ...(bore.besideIt && !engine ? [bore.besideIt] : [])])
   const byKey = new Map(walls.map((wall) => [pictureKey(wall.bore.id, wall.survey.id), wall]))
   return [...byKey.values()].filter(({ grid }) => grid !== undefined)

@@ -54,7 +54,7 @@ function pairsOf<Item>(items: readonly Item[]): readonly (readonly Item[])[] {
 /** So many pictures stand beside each other. */
 const inRow = 4
 
-/** The pictures of all bores in rows, at one exaggeration; none where this browser draws none. */
+/** The pictures of all bores in rows, at one exaggeration; none where none are drawn. */
 function picturesParts(report: Report, look: ReportLook): ReportPart[] {
   const { exaggeration } = report
   const drawn = report.bores.filter((bore) => bore.grid && !isWithoutPicture(bore, look))

@@ -15,16 +15,22 @@ export function inspectedScans(file: Job): InspectedScan[] {
   return job.bores.flatMap((bore) =>
     (bore.scans ?? []).map((scan, index) => {
       const base64 = radiiOf.get(scan.hash)
-      const radii = base64 === undefined ? undefined : scanOfBytes(bytesOf(base64))
+      const bytes = base64 === undefined ? undefined : bytesOf(base64)
+      const radii = bytes && scanOfBytes(bytes)
       const marks = radii && canBeFitted(radii) ? marksIn(job, bore, scan, radii) : undefined
       return { bore, scan, index, ...(marks ? { marks } : {}) }
     }),
   )
 }
 
-/** The schema has seen to it that it is base64. */
-function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
-  return Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))
+/** Undefined for letters of base64 that make no bytes, as in a file that was cut: its radii are as good as absent. */
+function bytesOf(base64: string): Uint8Array<ArrayBuffer> | undefined {
+  try {
+    return Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))
+  } catch (error) {
+    if (error instanceof DOMException) return undefined
+    throw error
+  }
 }
 
 function marksIn(job: Job, bore: Bore, scan: Scan, radii: RadialScan) {

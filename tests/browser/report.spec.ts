@@ -138,6 +138,57 @@ test('the report of an engine has two sheets, each of its bores has one, and a p
   await expect(page.getByRole('button', { name: said.print })).toBeHidden()
 })
 
+/** The used bore of the first example with an eighth level and two marks on its wall. */
+function fullJob(): Job {
+  const job = scenario('A')
+  return {
+    ...job,
+    customer: 'J. Example',
+    bores: job.bores.map((bore, index) => ({
+      ...bore,
+      surveys: bore.surveys.map((survey) => ({
+        ...survey,
+        levelsMm: [...survey.levelsMm, 73],
+        readings: [
+          ...survey.readings,
+          ...survey.readings.filter(({ depthMm }) => depthMm === 80).map((one) => ({ ...one, depthMm: 73 })),
+        ],
+        ...(index === 0 ? { surfaceFindings: [mark('1', 10, 350), mark('2', 60, 80)] } : {}),
+      })),
+    })),
+  }
+}
+
+function mark(id: string, fromDepthMm: number, fromDegrees: number) {
+  const place = { fromDepthMm, toDepthMm: fromDepthMm + 15, fromDegrees, toDegrees: fromDegrees + 5 }
+  return {
+    id,
+    kind: 'scratch',
+    shape: 'streak',
+    catchesNail: true,
+    note: 'dull, along the stroke',
+    ...place,
+  } as const
+}
+
+test('eight levels on four axes, pistons and two marks on the wall have room on one sheet', async ({
+  page,
+}) => {
+  await withoutPicture(page)
+  await openApp(page)
+  const job = fullJob()
+  await chooseFile(page, 'full.json', writeJob(job))
+  await page
+    .getByRole('navigation', { name: words.pages.label })
+    .getByRole('button', { name: words.pages.report, exact: true })
+    .click()
+  await expect(page.locator('.sheet-stations tbody tr')).toHaveCount(8)
+  await expect(page.locator('.sheet-surface')).toHaveCount(2)
+  const text = await textOf(page)
+  for (const figure of figuresOf(job, job.bores[0]?.id ?? '')) expect(text).toContain(figure)
+  await expectPages(page, 1)
+})
+
 test('pictures of the used bore and the new one stand on the report, at 300 dots to the inch', async ({
   page,
 }) => {

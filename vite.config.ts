@@ -125,6 +125,8 @@ function scriptsAlone(): Plugin {
           rolldownOptions: {
             input: id.slice(0, -ending.length),
             output: { format: 'iife' },
+            // What it takes from a module is all that it takes: the texts of the app would come along with a unit.
+            treeshake: { moduleSideEffects: false },
             checks: { pluginTimings: false },
           },
         },

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import { flushSync } from 'react-dom'
 import { createRoot } from 'react-dom/client'
 import { HoursChart } from '../charts/HoursChart'
@@ -43,18 +44,26 @@ export const sizes = {
 export const letter = 6.2
 
 /** The view drawn where nobody sees it, in the colours of paper, whatever the page looks like. */
-export function drawnApart(drawn: DrawnView): SvgNode | undefined {
+export function drawnApart(view: DrawnView): SvgNode | undefined {
+  return lookedAtApart(<View {...view} />, drawnNode)
+}
+
+/** What is found in a drawing that stands where nobody sees it, for as long as it is looked at. */
+export function lookedAtApart<Found>(
+  drawing: ReactNode,
+  look: (drawing: SVGSVGElement) => Found,
+): Found | undefined {
   const place = document.createElement('div')
   place.className = 'drawn-apart'
   place.setAttribute('aria-hidden', 'true')
   document.body.append(place)
   const root = createRoot(place)
-  flushSync(() => root.render(<View {...drawn} />))
+  flushSync(() => root.render(drawing))
   const svg = place.querySelector('svg')
-  const node = svg ? drawnNode(svg) : undefined
+  const found = svg ? look(svg) : undefined
   root.unmount()
   place.remove()
-  return node
+  return found
 }
 
 function View({ bore, finding, grid, exaggeration, chart, hours }: DrawnView) {

@@ -12,7 +12,7 @@ import { sectionSentences } from '../words/section'
 import { words } from '../words/words'
 import { type DrawnHours, drawnApart, sizes } from './drawn-apart'
 import type { ShownWall, ToldBore } from './hand-over-bores'
-import { shortPath } from './short-path'
+import { keptDrawing } from './kept-drawing'
 
 /**
  * The flat views of a bore as figures: the wall unrolled, section and profile where it is widest, and its sizes over
@@ -30,7 +30,7 @@ export function drawingsOf(job: Job, told: ToldBore, number: number): readonly H
     if (!node) return []
     const { width, height } = sizes[chart]
     const svg: HtmlNode = {
-      ...keptShort(node, `${chart}-${number}`),
+      ...keptDrawing(node, `${chart}-${number}`),
       attributes: { viewBox: `0 0 ${width} ${height}`, role: 'img', 'aria-label': caption },
     }
     return [element('figure', { class: `drawing ${chart}` }, svg, text('figcaption', caption))]
@@ -83,19 +83,4 @@ function hoursOf(job: Job, { bore }: ToldBore): DrawnHours | undefined {
   const courses = hoursCoursesOf(job, bore.id)
   const course = typeof courses === 'string' ? undefined : courseAt(courses, undefined)
   return course && typeof courses !== 'string' ? { courses, course } : undefined
-}
-
-/** A drawing in few letters, whose clips have names of their own on a page with others. */
-function keptShort(node: HtmlNode, name: string): HtmlNode {
-  const { id, d, 'clip-path': clip } = node.attributes
-  return {
-    ...node,
-    attributes: {
-      ...node.attributes,
-      ...(d === undefined ? {} : { d: shortPath(String(d)) }),
-      ...(id === undefined ? {} : { id: `${name}-${id}` }),
-      ...(clip === undefined ? {} : { 'clip-path': String(clip).replace('url(#', `url(#${name}-`) }),
-    },
-    children: node.children.map((child) => (typeof child === 'string' ? child : keptShort(child, name))),
-  }
 }

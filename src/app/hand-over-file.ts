@@ -20,6 +20,7 @@ import { drawingsOf } from './hand-over-drawings'
 import { photographsPart } from './hand-over-photographs'
 import { stillOf } from './hand-over-pictures'
 import { readingsPart } from './hand-over-readings'
+import { scanDrawings } from './hand-over-scans'
 import { handOverStyle } from './hand-over-style'
 import { type PicturedBore, type PicturedWall, toldPart } from './hand-over-told'
 import { pictureLabels } from './picture-labels'
@@ -42,7 +43,7 @@ export async function handOverFile(
     title: titleOf(whole),
     generator: words.app.name,
     style: handOverStyle,
-    body: [headOf(whole, letterhead, day), ...bodyOf(whole, told)],
+    body: [headOf(whole, letterhead, day), ...(await bodyOf(whole, told))],
     kept: {
       [jobInPageId]: writeJob(withoutPictures(whole)),
       [handedPage.walls]: await packedWalls(walls.map(({ wall }) => wallToHand(wall))),
@@ -70,12 +71,17 @@ async function picturedBores(bores: readonly ToldBore[]): Promise<readonly Pictu
   return told
 }
 
-function bodyOf(job: Job, told: readonly PicturedBore[]): readonly HtmlNode[] {
+async function bodyOf(job: Job, told: readonly PicturedBore[]): Promise<readonly HtmlNode[]> {
   const said = handOverWords
-  const drawings = told.flatMap((bore, index) => {
-    const drawn = drawingsOf(job, bore, index)
+  const scans = inspectedScans(job)
+  const ofScans = await scanDrawings(job, scans)
+  const drawings = told.flatMap(({ bore, ...one }, index) => {
+    const drawn = [
+      ...drawingsOf(job, { bore, ...one }, index),
+      ...ofScans.filter(({ boreId }) => boreId === bore.id).map(({ drawing }) => drawing),
+    ]
     if (drawn.length === 0) return []
-    return [element('section', { class: 'drawings' }, text('h2', said.parts.drawings(bore.title)), ...drawn)]
+    return [element('section', { class: 'drawings' }, text('h2', said.parts.drawings(one.title)), ...drawn)]
   })
   return [
     element(
@@ -88,10 +94,7 @@ function bodyOf(job: Job, told: readonly PicturedBore[]): readonly HtmlNode[] {
         'section',
         { class: 'figures' },
         text('h2', said.parts.figures),
-        ...htmlBlocks(
-          [...findingsPage(withoutHead(job), findingsOf(job)), ...scanPassages(inspectedScans(job))],
-          3,
-        ),
+        ...htmlBlocks([...findingsPage(withoutHead(job), findingsOf(job)), ...scanPassages(scans)], 3),
       ),
       readingsPart(job),
     ),

@@ -2,12 +2,13 @@ import type { Bore, Reading, Survey } from '../core/measured'
 import { tableOf, text } from '../formats/html-blocks'
 import { element, type HtmlNode } from '../formats/html-text'
 import { handOverWords } from '../words/hand-over-words'
+import { inShownUnit, lengthUnit, mmPerInch } from '../words/length-unit'
 import { degrees, depth, plain } from '../words/numbers'
 import { boreFacts, type ReportedJob } from '../words/paper-facts'
 import { words } from '../words/words'
 
 /** As an instrument shows, in mm or µm: a ten-thousandth of an inch is 2.54 µm. */
-const mostDecimals = 5
+const mostDecimals = { mm: 5, inch: 7 }
 
 /** Every reading of every survey as it was written down, a table for each. */
 export function readingsPart(job: ReportedJob): HtmlNode {
@@ -42,7 +43,7 @@ function surveyPart(job: ReportedJob, bore: Bore, survey: Survey): HtmlNode[] {
       { class: 'facts' },
       ...boreFacts(job, bore, survey).flatMap(({ label, value }) => [text('dt', label), text('dd', value)]),
     ),
-    text('p', `${isDial ? said.dial : said.sizes}.`, 'soft'),
+    text('p', `${inShownUnit(isDial ? said.dial : said.sizes)}.`, 'soft'),
     tableOf(
       [said.depth, ...axes.map(degrees)],
       levels.map((level) => [
@@ -53,19 +54,26 @@ function surveyPart(job: ReportedJob, bore: Bore, survey: Survey): HtmlNode[] {
   ]
 }
 
-function figures({ sizesMm, dialUm }: Partial<Reading> = {}, decimals: number): string {
-  const written = (sizesMm ?? dialUm ?? []).map((value) => withDecimals(value, decimals))
+function figures(reading: Reading | undefined, decimals: number): string {
+  const written = (reading ? valuesOf(reading) : []).map((value) => withDecimals(value, decimals))
   return written.length === 0 ? handOverWords.readings.none : written.join('\n')
+}
+
+/** In the unit that lengths are written in. */
+function valuesOf({ sizesMm, dialUm = [] }: Reading): readonly number[] {
+  const values = sizesMm ?? dialUm
+  if (lengthUnit() === 'mm') return values
+  return values.map((value) => value / (sizesMm ? mmPerInch : mmPerInch * 1000))
 }
 
 /** As many decimals for all as the one that was written down most finely has. */
 function decimalsOf({ readings }: Survey): number {
-  const all = readings.flatMap(({ sizesMm, dialUm }) => sizesMm ?? dialUm ?? [])
-  return Math.max(0, ...all.map((value) => fractionOf(plain(value, mostDecimals)).length))
+  const all = readings.flatMap(valuesOf)
+  return Math.max(0, ...all.map((value) => fractionOf(plain(value, mostDecimals[lengthUnit()])).length))
 }
 
 function withDecimals(value: number, decimals: number): string {
-  const text = plain(value, mostDecimals)
+  const text = plain(value, mostDecimals[lengthUnit()])
   const missing = decimals - fractionOf(text).length
   const mark = missing === decimals && decimals > 0 ? words.language.decimalMark : ''
   return `${text}${mark}${'0'.repeat(missing)}`

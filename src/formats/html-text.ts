@@ -10,7 +10,7 @@ const tags: ReadonlySet<string> = new Set([
   ...['main', 'header', 'footer', 'section', 'article', 'div', 'h1', 'h2', 'h3', 'h4', 'p', 'span', 'bdi'],
   ...['strong', 'small', 'br', 'ul', 'ol', 'li', 'dl', 'dt', 'dd', 'figure', 'figcaption', 'img'],
   ...['table', 'caption', 'thead', 'tbody', 'tr', 'th', 'td', 'details', 'summary'],
-  ...['svg', 'g', 'path', 'circle', 'rect', 'line', 'text', 'title', 'desc', 'clipPath'],
+  ...['svg', 'g', 'path', 'circle', 'rect', 'line', 'text', 'title', 'desc', 'clipPath', 'image'],
 ])
 
 const attributeNames: ReadonlySet<string> = new Set([
@@ -18,7 +18,7 @@ const attributeNames: ReadonlySet<string> = new Set([
   ...['alt', 'src', 'width', 'height', 'viewBox', 'd', 'x', 'y', 'x1', 'x2', 'y1', 'y2', 'cx', 'cy', 'r'],
   ...['transform', 'clip-path', 'clip-rule', 'fill', 'fill-opacity', 'stroke', 'stroke-opacity'],
   ...['stroke-width', 'stroke-dasharray', 'stroke-linecap', 'stroke-linejoin', 'paint-order'],
-  ...['font-size', 'font-weight', 'text-anchor'],
+  ...['font-size', 'font-weight', 'text-anchor', 'href', 'preserveAspectRatio'],
 ])
 
 /** Elements without an end (HTML standard, 13.1.2). */
@@ -52,7 +52,7 @@ function attributeText(name: string, value: string): string {
   if (!attributeNames.has(name) && !/^data-[a-z]+$/.test(name)) {
     throw new RangeError(`htmlText: expected an attribute of a page to read, got ${name}`)
   }
-  if (name === 'src' && !picture.test(value)) {
+  if ((name === 'src' || name === 'href') && !picture.test(value)) {
     throw new RangeError('htmlText: expected a picture in the page itself')
   }
   return ` ${name}="${escapedHtml(readable(value))}"`

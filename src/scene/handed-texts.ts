@@ -1,6 +1,7 @@
 import type { LimitPair } from '../core/findings'
-import type { SurfaceFinding } from '../core/measured'
+import type { Marking, SurfaceFinding } from '../core/measured'
 import type { WallGrid } from '../core/surface/wall-grid'
+import { lengthUnit, roundStepUm } from '../words/length-unit'
 import { isoMarks } from './iso-marks'
 import { isoStepOf } from './iso-step-of'
 import type { PictureLabels } from './picture-labels'
@@ -20,6 +21,8 @@ export interface TurningTexts {
 
 /** Every text that the picture of one bore can show, written beforehand: by what it says, in the language of its file. */
 export interface HandedTexts {
+  /** The unit that they are written in. */
+  readonly unit: Marking
   readonly picture: string
   readonly sides: PictureLabels['sides']
   readonly formDrawn: string
@@ -39,7 +42,7 @@ interface TextedBore {
   readonly exaggeration: number
 }
 
-/** The lengths that a scale bar can have, µm: from a hundredth to ten thousands. */
+/** The lengths that a scale bar can have, in steps: from a hundredth to ten thousands. */
 const barLengths = Array.from({ length: 7 }, (_, index) => 10 ** (index - 2)).flatMap((decade) => [
   decade,
   2 * decade,
@@ -54,10 +57,14 @@ export function handedTexts(
 ): HandedTexts {
   const newMaxMm = pair?.newMaxMm
   return {
+    unit: lengthUnit(),
     picture,
     sides: labels.sides,
     formDrawn: labels.formDrawn(exaggeration),
-    onDiameter: texted(barLengths, (um) => labels.onDiameter(um)),
+    onDiameter: texted(
+      barLengths.map((step) => step * roundStepUm()),
+      (um) => labels.onDiameter(um),
+    ),
     ...(pair && newMaxMm !== undefined ? { newMax: labels.limit('new-max', newMaxMm, pair) } : {}),
     depths: texted(
       stations.map(({ depthMm }) => depthMm),

@@ -1,3 +1,4 @@
+import { writeLengthsIn } from '../words/length-unit'
 import { handedPage, unpackedWalls } from './handed-page'
 import type { HandedWall } from './handed-wall'
 import { moveOfKey } from './picture-keys'
@@ -113,6 +114,8 @@ async function turnBores(): Promise<void> {
   const packed = document.getElementById(handedPage.walls)
   if (!(packed instanceof HTMLTemplateElement)) return
   const walls = await unpackedWalls(packed.content.textContent ?? '')
+  // All walls are of one job, in its unit.
+  writeLengthsIn(walls[0]?.texts.unit ?? 'mm')
   const groups = new Map<string, TurnedPicture[]>()
   const pictures = new Map<Element, TurnedPicture>()
   for (const place of document.querySelectorAll<HTMLElement>(`[${handedPage.wall}]`)) {

@@ -34,6 +34,7 @@ export const handOver = {
     map: 'The wall unrolled, seen from inside. The angle goes across, the depth down.',
     section: (depth: string, factor: string) => `Across the bore at ${depth}. ${factor}.`,
     profile: (axis: string) => `Along the bore on ${axis}.`,
+    scan: 'Unrolled, without its smooth form: blue stands in, amber stands back. Outlined is what stands out, by its number in the list.',
   },
   readings: {
     lead: 'Each reading as it was written down, before it was brought to 20 °C.',

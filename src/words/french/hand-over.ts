@@ -36,6 +36,7 @@ export const handOver: Texts<typeof english> = {
     map: 'La paroi déroulée, vue de l’intérieur. L’angle va en travers, la profondeur vers le bas.',
     section: (depth, factor) => `En travers de l’alésage à ${depth}. ${factor}.`,
     profile: (axis) => `Le long de l’alésage selon ${axis}.`,
+    scan: 'Déroulé, sans la forme lisse : le bleu avance, l’ambre recule. Entouré, ce qui ressort, avec son numéro dans la liste.',
   },
   readings: {
     lead: 'Chaque lecture telle qu’elle a été notée, avant d’être ramenée à 20 °C.',

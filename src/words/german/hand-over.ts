@@ -36,6 +36,7 @@ export const handOver: Texts<typeof english> = {
     map: 'Die Wand abgewickelt, von innen gesehen. Der Winkel geht quer, die Tiefe nach unten.',
     section: (depth, factor) => `Quer durch die Bohrung bei ${depth}. ${factor}.`,
     profile: (axis) => `Längs der Bohrung auf ${axis}.`,
+    scan: 'Abgewickelt, ohne die glatte Form: Blau steht vor, Bernstein steht zurück. Umrandet ist, was heraussticht, mit seiner Nummer in der Liste.',
   },
   readings: {
     lead: 'Jede Ablesung, wie sie aufgeschrieben wurde, bevor sie auf 20 °C umgerechnet wurde.',

@@ -35,6 +35,7 @@ export const handOver: Texts<typeof english> = {
     map: 'La pared desarrollada, vista desde dentro. El ángulo va en horizontal, la profundidad hacia abajo.',
     section: (depth, factor) => `A través del cilindro a ${depth}. ${factor}.`,
     profile: (axis) => `A lo largo del cilindro sobre ${axis}.`,
+    scan: 'Desarrollado, sin la forma suave: el azul sobresale, el ámbar queda hundido. Con contorno, lo que destaca, con su número en la lista.',
   },
   readings: {
     lead: 'Cada lectura tal como se anotó, antes de llevarla a 20 °C.',

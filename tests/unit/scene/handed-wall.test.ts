@@ -7,6 +7,7 @@ import { gridOfHanded, handedGrid, handedWall } from '../../../src/scene/handed-
 import { isoMarks } from '../../../src/scene/iso-marks'
 import { isoStepOf } from '../../../src/scene/iso-step-of'
 import { handOver } from '../../../src/words/english/hand-over'
+import { roundStepUm, writtenIn } from '../../../src/words/length-unit'
 import { hostileJob } from '../../browser/hostile-job'
 import { scenario, scenarioFiles } from '../scenarios/scenario'
 
@@ -65,5 +66,23 @@ describe('a wall that is handed over', () => {
       })
       expect(labels.formDrawn(500)).toBe(pictureLabels.formDrawn(500))
     }
+  })
+
+  it('has the scale and the lines of the unit that its job is written in', () => {
+    const [first] = drawn
+    if (!first) throw new Error('nothing is drawn')
+    const { grid, finding } = first
+    const shown = { grid, stations: finding.stations, surface: [], pair: finding.pair, exaggeration: 500 }
+    writtenIn('inch', () => {
+      const texts = handedTexts('the picture', pictureLabels, shown, handOver.turning)
+      const labels = labelsOfTexts(texts)
+      expect(texts.unit).toBe('inch')
+      const bar = 5 * roundStepUm()
+      expect(labels.onDiameter(bar)).toBe(pictureLabels.onDiameter(bar))
+      expect(labels.onDiameter(bar)).not.toMatch(/µm/)
+      for (const { deviationUm } of isoMarks(grid, isoStepOf(grid))) {
+        expect(labels.deviation(deviationUm)).toBe(pictureLabels.deviation(deviationUm))
+      }
+    })
   })
 })

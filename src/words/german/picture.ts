@@ -31,7 +31,7 @@ export const picture: Texts<typeof english> = {
     exaggerationIs: (factor) => `Form × ${factor} gezeichnet`,
     exaggerationTyped: 'Überhöhung, eingegeben',
     exaggerationOwn: 'Wie die Grenzmaße es brauchen',
-    exaggerationAuto: 'automatisch',
+    exaggerationAuto: 'auto',
     exaggerationRange: (least, most) => `Geben Sie eine Zahl von ${least} bis ${most} ein.`,
     scaleBar: (microns) => `${microns} im Durchmesser`,
     pair: {

@@ -44,13 +44,24 @@ export function AddToPlan({ job, bore, survey }: OnBench) {
         label={inShownUnit(said.newLevel)}
         text=""
         placeholder={said.addLevel}
-        width={14}
+        width={widthOf(said.addLevel)}
         commit={addLevels}
       />
-      <TypedField label={said.newAxis} text="" placeholder={said.addAxis} width={14} commit={addAxes} />
+      <TypedField
+        label={said.newAxis}
+        text=""
+        placeholder={said.addAxis}
+        width={widthOf(said.addAxis)}
+        commit={addAxes}
+      />
       {job.bores.length > 1 ? <OrderChoice /> : null}
     </p>
   )
+}
+
+/** In digits; English has room for more than it needs, since what is typed is longer. */
+function widthOf(placeholder: string): number {
+  return Math.max(14, placeholder.length)
 }
 
 /** Which of several bores comes next. */

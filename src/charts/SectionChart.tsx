@@ -42,6 +42,8 @@ export interface SectionChartProps {
   readonly letter: number
   /** The wall is that of a scan. */
   readonly scan?: ScanCut
+  /** Where there is little room, what is drawn how large is said beside the chart, and its bar has a length alone. */
+  readonly isSmall?: boolean
 }
 
 /** A pointer this near to a reading points at the reading, degrees around. */
@@ -111,6 +113,7 @@ export function SectionChart(props: SectionChartProps) {
         exaggeration={exaggeration}
         height={height}
         onRadius={props.scan?.isSized === false}
+        isSmall={props.isSmall === true}
       />
     </ChartFrame>
   )
@@ -150,16 +153,20 @@ function ScaleOf(props: {
   readonly height: number
   /** Deviations are of the radius, drawn twice as far as those of a diameter. */
   readonly onRadius: boolean
+  readonly isSmall: boolean
 }) {
-  const { scale, exaggeration, height, onRadius } = props
+  const { scale, exaggeration, height, onRadius, isSmall } = props
   const factor = onRadius ? exaggeration / 2 : exaggeration
   const label = onRadius ? words.scans.onRadius : words.picture.scaleBar
   const bar = scaleBar(exaggeration, (scale.pixelsPerUm * 1000) / exaggeration, 60, roundStepUm())
+  const length = inRoundMicrons(bar.micrometres / 1000)
   return (
     <g className="chart-scale">
-      <text y="11">{words.picture.exaggerationIs(plain(factor, factor < 10 ? 1 : 0))}</text>
+      {isSmall ? null : (
+        <text y="11">{words.picture.exaggerationIs(plain(factor, factor < 10 ? 1 : 0))}</text>
+      )}
       <path d={`M0.5,${height - 24}v5h${bar.lengthPx}v-5`} />
-      <text y={height - 5}>{label(inRoundMicrons(bar.micrometres / 1000))}</text>
+      <text y={height - 5}>{isSmall ? length : label(length)}</text>
     </g>
   )
 }

@@ -69,6 +69,7 @@ export function SectionView({
         pointed={undefined}
         onPoint={nothing}
         letter={letter}
+        isSmall
         {...enlarged(box)}
       />
     </View>

@@ -104,7 +104,10 @@ function HeadViews({ report, bore, look, density }: ViewsProps) {
           )}
         </>
       )}
-      <p className="sheet-view-note">{flat ? paperWords.views.noPicture : drawnText(exaggeration)}</p>
+      <p className="sheet-view-note">
+        {drawnText(exaggeration)}
+        {flat ? ` ${paperWords.views.noPicture}` : ''}
+      </p>
     </div>
   )
 }
@@ -116,7 +119,7 @@ function Charts({ report, bore, look, density }: ViewsProps) {
   const all = sheetSizes[look.paper].width
   const height = viewSizes[density].chart
   const hasSection = bore.besideIt?.grid !== undefined
-  const shares = hasSection ? [0.42, 0.27, 0.31] : [0.58, 0.42]
+  const shares = hasSection ? viewSizes[density].shares : [0.58, 0.42]
   const room = all - gap * (shares.length - 1)
   const [map = 0, section = 0, profile = section] = shares.map((share) => Math.floor(room * share))
   return (

@@ -23,11 +23,18 @@ export function roomOn(paper: PaperName): number {
 }
 
 /** How wide pictures and how high charts stand on the sheet, CSS pixels. */
-export const viewSizes: Readonly<Record<Density, { readonly picture: number; readonly chart: number }>> = {
-  roomy: { picture: 206, chart: 196 },
-  plain: { picture: 188, chart: 168 },
-  close: { picture: 186, chart: 160 },
-  tight: { picture: 168, chart: 147 },
+export const viewSizes: Readonly<Record<Density, ViewSizes>> = {
+  roomy: { picture: 206, chart: 196, shares: [0.42, 0.27, 0.31] },
+  plain: { picture: 188, chart: 168, shares: [0.42, 0.27, 0.31] },
+  close: { picture: 186, chart: 160, shares: [0.44, 0.26, 0.3] },
+  tight: { picture: 168, chart: 147, shares: [0.45, 0.25, 0.3] },
+}
+
+interface ViewSizes {
+  readonly picture: number
+  readonly chart: number
+  /** Of map, section and profile in the width of the sheet. */
+  readonly shares: readonly [number, number, number]
 }
 
 /** A picture of a bore: drawn, still being drawn, or not to be had in this browser. */

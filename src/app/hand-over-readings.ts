@@ -1,14 +1,14 @@
-import type { Bore, Reading, Survey } from '../core/measured'
+import type { Bore, Marking, Reading, Survey } from '../core/measured'
 import { tableOf, text } from '../formats/html-blocks'
 import { element, type HtmlNode } from '../formats/html-text'
 import { handOverWords } from '../words/hand-over-words'
-import { inShownUnit, lengthUnit, mmPerInch } from '../words/length-unit'
+import { inShownUnit, mmPerInch } from '../words/length-unit'
 import { degrees, depth, plain } from '../words/numbers'
 import { boreFacts, type ReportedJob } from '../words/paper-facts'
 import { words } from '../words/words'
 
 /** As an instrument shows, in mm or µm: a ten-thousandth of an inch is 2.54 µm. */
-const mostDecimals = { mm: 5, inch: 7 }
+const mostDecimals = { mm: 5, inch: 5 }
 
 /** Every reading of every survey as it was written down, a table for each. */
 export function readingsPart(job: ReportedJob): HtmlNode {
@@ -34,7 +34,8 @@ function surveyPart(job: ReportedJob, bore: Bore, survey: Survey): HtmlNode[] {
   const axes = [...survey.axesDegrees].sort((a, b) => a - b)
   const levels = [...survey.levelsMm].sort((a, b) => a - b)
   const byPlace = new Map(survey.readings.map((one) => [`${one.depthMm} ${one.axisDegrees}`, one]))
-  const decimals = decimalsOf(survey)
+  const marking = markingOf(job, survey)
+  const decimals = decimalsOf(survey, marking)
   const isDial = survey.readings.some(({ dialUm }) => dialUm !== undefined)
   return [
     text('h3', name),
@@ -43,37 +44,43 @@ function surveyPart(job: ReportedJob, bore: Bore, survey: Survey): HtmlNode[] {
       { class: 'facts' },
       ...boreFacts(job, bore, survey).flatMap(({ label, value }) => [text('dt', label), text('dd', value)]),
     ),
-    text('p', `${inShownUnit(isDial ? said.dial : said.sizes)}.`, 'soft'),
+    text('p', `${inShownUnit(isDial ? said.dial : said.sizes, marking)}.`, 'soft'),
     tableOf(
       [said.depth, ...axes.map(degrees)],
       levels.map((level) => [
         depth(level),
-        ...axes.map((axis) => figures(byPlace.get(`${level} ${axis}`), decimals)),
+        ...axes.map((axis) => figures(byPlace.get(`${level} ${axis}`), marking, decimals)),
       ]),
     ),
   ]
 }
 
-function figures(reading: Reading | undefined, decimals: number): string {
-  const written = (reading ? valuesOf(reading) : []).map((value) => withDecimals(value, decimals))
+function figures(reading: Reading | undefined, marking: Marking, decimals: number): string {
+  const values = reading ? valuesOf(reading, marking) : []
+  const written = values.map((value) => withDecimals(value, marking, decimals))
   return written.length === 0 ? handOverWords.readings.none : written.join('\n')
 }
 
-/** In the unit that lengths are written in. */
-function valuesOf({ sizesMm, dialUm = [] }: Reading): readonly number[] {
+/** The unit that the gauge is marked in, in which its readings were written down. */
+function markingOf({ setUps, gauges }: ReportedJob, { setUpId }: Survey): Marking {
+  const setUp = setUps.find(({ id }) => id === setUpId)
+  return gauges.find(({ id }) => id === setUp?.gaugeId)?.markedIn ?? 'mm'
+}
+
+function valuesOf({ sizesMm, dialUm = [] }: Reading, marking: Marking): readonly number[] {
   const values = sizesMm ?? dialUm
-  if (lengthUnit() === 'mm') return values
+  if (marking === 'mm') return values
   return values.map((value) => value / (sizesMm ? mmPerInch : mmPerInch * 1000))
 }
 
 /** As many decimals for all as the one that was written down most finely has. */
-function decimalsOf({ readings }: Survey): number {
-  const all = readings.flatMap(valuesOf)
-  return Math.max(0, ...all.map((value) => fractionOf(plain(value, mostDecimals[lengthUnit()])).length))
+function decimalsOf({ readings }: Survey, marking: Marking): number {
+  const all = readings.flatMap((reading) => valuesOf(reading, marking))
+  return Math.max(0, ...all.map((value) => fractionOf(plain(value, mostDecimals[marking])).length))
 }
 
-function withDecimals(value: number, decimals: number): string {
-  const text = plain(value, mostDecimals[lengthUnit()])
+function withDecimals(value: number, marking: Marking, decimals: number): string {
+  const text = plain(value, mostDecimals[marking])
   const missing = decimals - fractionOf(text).length
   const mark = missing === decimals && decimals > 0 ? words.language.decimalMark : ''
   return `${text}${mark}${'0'.repeat(missing)}`

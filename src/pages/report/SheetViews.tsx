@@ -104,12 +104,7 @@ export function PictureView(props: ViewProps & { readonly exaggeration: number; 
   const { wall, look, box, exaggeration, isNew } = props
   const { bore, survey } = wall
   const picture = look.pictures.get(pictureKey(bore.id, survey.id)) ?? { kind: 'none' }
-  const name =
-    isNew && bore.role === 'of-this-engine'
-      ? paperWords.views.before
-      : isNew
-        ? boreTitle(bore)
-        : paperWords.views.now(boreTitle(bore))
+  const name = isNew ? newName(wall) : paperWords.views.now(boreTitle(bore))
   const shown = Math.min(box.width / pictureBox.width, box.height / pictureBox.height)
   return (
     <figure className="sheet-view" style={{ width: box.width }}>
@@ -122,6 +117,11 @@ export function PictureView(props: ViewProps & { readonly exaggeration: number; 
       </figcaption>
     </figure>
   )
+}
+
+/** What stands beside the used bore: a bore to compare with by its name, else the same one when it was new. */
+export function newName({ bore }: Pick<ReportWall, 'bore'>): string {
+  return bore.role === 'of-this-engine' ? paperWords.views.before : boreTitle(bore)
 }
 
 /** How long so many µm on the diameter are on the picture. */

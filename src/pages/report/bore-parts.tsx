@@ -5,7 +5,7 @@ import type { ReportPart } from './report-part'
 import { codeParts, SheetHead, SignatureLine } from './SheetHead'
 import { StationTable } from './SheetTable'
 import { sectionParts } from './SheetTexts'
-import { drawnText, MapView, PictureView, ProfileView, SectionView } from './SheetViews'
+import { drawnText, MapView, newName, PictureView, ProfileView, SectionView } from './SheetViews'
 
 const gap = 10
 
@@ -90,7 +90,7 @@ function HeadViews({ report, bore, look, density }: ViewsProps) {
     <div className="sheet-views" style={{ width }}>
       {flat ? (
         besideIt?.grid ? (
-          <MapView wall={besideIt} look={look} box={{ width, height }} caption={paperWords.views.before} />
+          <MapView wall={besideIt} look={look} box={{ width, height }} caption={newName(besideIt)} />
         ) : (
           <SectionView wall={bore} look={look} box={{ width, height }} exaggeration={exaggeration} />
         )

@@ -19,7 +19,7 @@ export interface ScanCylinder {
   readonly cylindricity: ScanRange
   /** Places that hold it; none for least squares. */
   readonly contacts: readonly { readonly depthMm: number; readonly angleDegrees: number }[]
-  /** What terms of the second order may have made of it, e²/2R, µm. */
+  /** What terms of the second order may have made of it, e²/2R + Rφ²/2, µm. */
   readonly secondOrderUm: number
 }
 
@@ -43,9 +43,10 @@ export interface CylinderInput {
 /**
  * Least-squares and minimum-zone cylinder of a scan (ISO 12180-1:2011, LSCY and MZCY). The least-squares one on true
  * distances. The minimum zone is the true minimum of the programme that is linear in the axis about the least-squares
- * one (`narrowestBand`), its width then taken from true distances; a shift e at a level is wrong there by e²/2R at
- * most, R the radius, which is stated for the level where it is largest (own derivation: cos of the angle by which the
- * direction to a place turns). Needs two levels all round; `allRound` says how many there are.
+ * one (`narrowestBand`), its width then taken from true distances. Of the second order, which is stated: a shift e at a
+ * level makes a distance longer by e²/2R at most, R the radius (the direction to a place turns), and a tilt φ makes it
+ * shorter by Rφ²/2 at most (a tilted cylinder is cut in an ellipse); own derivation, from d² = |v|² − (v·s)²/(1 + s²).
+ * Needs two levels all round; `allRound` says how many there are.
  */
 export function cylinderForm(input: CylinderInput, allRound: number): CylinderForm {
   if (allRound < 2) return { known: false, reason: 'one-level' }
@@ -82,6 +83,7 @@ function minimumZone(points: CylinderPoints, about: Cylinder, { depthsMm, nearRa
   const bottom = 1000 * (depthsMm[depthsMm.length - 1] ?? 0)
   const middle = (top + bottom) / 2
   const half = (bottom - top) / 2
+  const steep = 1 + about.leanX ** 2 + about.leanY ** 2
   const directions = new Float64Array(4 * count)
   const values = new Float64Array(count)
   for (let i = 0; i < count; i++) {
@@ -89,9 +91,13 @@ function minimumZone(points: CylinderPoints, about: Cylinder, { depthsMm, nearRa
     const x = points.x[i] ?? 0
     const y = points.y[i] ?? 0
     const distance = distanceFromAxis(about, x, y, z)
-    const along = (z - middle) / half
-    const nx = (x - about.x - about.leanX * z) / distance
-    const ny = (y - about.y - about.leanY * z) / distance
+    const vx = x - about.x - about.leanX * z
+    const vy = y - about.y - about.leanY * z
+    // Down the leaning axis, so that the distance is taken square to it.
+    const q = (vx * about.leanX + vy * about.leanY) / steep
+    const along = (z - middle + q) / half
+    const nx = (vx - q * about.leanX) / distance
+    const ny = (vy - q * about.leanY) / distance
     values[i] = distance - about.radius
     directions[4 * i] = nx
     directions[4 * i + 1] = ny
@@ -112,7 +118,8 @@ function minimumZone(points: CylinderPoints, about: Cylinder, { depthsMm, nearRa
   return {
     cylinder,
     contacts: band.contacts.map(({ index }) => index),
-    secondOrderUm: farthest ** 2 / (2 * nearRadiusUm),
+    secondOrderUm:
+      farthest ** 2 / (2 * nearRadiusUm) + (nearRadiusUm * (tiltX ** 2 + tiltY ** 2)) / (2 * half ** 2),
   }
 }
 

@@ -94,7 +94,7 @@ test('a port is placed by its width along the wall and its middle, kept by its e
 
   await way.selectOption('arc')
   await type(page, `boost: ${bore.ports.width}`, '400')
-  await expect(page.getByRole('alert').filter({ hasText: '400 is outside' })).toBeVisible()
+  await expect(page.getByRole('alert').filter({ hasText: '400 mm is outside' })).toBeVisible()
   await expect(fieldOf(page, `boost: ${bore.ports.width}`)).toHaveValue('400')
 })
 

@@ -10,6 +10,7 @@ import { bytesOfDigits, crc32, digitsOfBytes, mostDigits } from '../../../src/jo
 import { codeDocument } from '../../../src/job/code-document'
 import { codeOfJob, jobOfCode, mostUnpackedBytes } from '../../../src/job/code-of-job'
 import type { Job } from '../../../src/job/schema'
+import { writeJob } from '../../../src/job/write-job'
 import { findingsPage } from '../../../src/words/findings-page'
 import { runCount } from '../../proof/run-count'
 import { seededRandom } from '../../proof/seeded-random'
@@ -107,7 +108,8 @@ describe('a job through a code', () => {
     fc.assert(
       fc.property(arbitraryJob, (job) => {
         const back = throughCode(carriedJob(job, true).job)
-        expect(back).toEqual(withIdsOf(carriedJob(job, true).job, back))
+        // As written, for -0 is a number that a job may hold and that is written 0.
+        expect(writeJob(back)).toEqual(writeJob(withIdsOf(carriedJob(job, true).job, back)))
       }),
       { seed: 9100, numRuns: count },
     )

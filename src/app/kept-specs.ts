@@ -29,8 +29,9 @@ export function takeSpec(spec: KeptSpec): void {
   jobStore.getState().perform(words.keptSpecs.taken(spec.name), (job) => takeKeptSpec(job, spec))
 }
 
-/** Keeps the limits of the job on the bench; true once they are kept. */
+/** Keeps the limits of the job on the bench as they stand when it is asked for; true once they are kept. */
 export async function keepSpec(name: string): Promise<boolean> {
+  const { job } = jobStore.getState()
   const before = await named(name)
   if (before) {
     const { replaceAsk, replace } = words.keptSpecs
@@ -38,7 +39,7 @@ export async function keepSpec(name: string): Promise<boolean> {
     if (answer !== 'replace') return false
   }
   const id = before?.id ?? newId()
-  const template = templateOf(jobStore.getState().job, id, name)
+  const template = templateOf(job, id, name)
   return putSpec({ id, name, typedOn: dayText(new Date()), template })
 }
 

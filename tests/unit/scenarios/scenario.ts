@@ -1,10 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs'
+import { resolve } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import type { BoreFinding, Place, StationFinding } from '../../../src/core/findings'
 import { readJob } from '../../../src/job/read-job'
 import type { Job } from '../../../src/job/schema'
 import { findingOf } from '../../../src/job/selectors'
 
-const folder = new URL('../../../scenarios/', import.meta.url)
+// From the folder the tests are run in: this file is bundled elsewhere where times are measured.
+const folder = pathToFileURL(`${resolve('scenarios')}/`)
 
 /** The names of all job files that lie among the scenarios. */
 export const scenarioFiles: readonly string[] = readdirSync(folder)

@@ -72,6 +72,7 @@ function figuresOf(
     case 'oversize':
       return [oversizeText(oversizeMm ?? boring.oversizeMm ?? 0)]
     case 'readings':
+    case 'stations':
     case 'grounds':
     case 'ringGap':
     case 'wall':

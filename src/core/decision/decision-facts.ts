@@ -7,6 +7,8 @@ export interface DecisionFacts {
   readonly surface: 'ended' | 'marked' | 'covered' | 'look-closer' | 'nothing-against' | 'cross-hatch'
   /** Whether the readings can be built on. */
   readonly readings: 'sound' | 'none' | 'unsteady' | 'slip-asked' | 'not-set'
+  /** Whether every station of the plan is read that can be, and any of them where the rings run. */
+  readonly stations: 'all-read' | 'some-unread' | 'land-alone'
   /** Against the limits of size; only the mean of each level is known to be inside; under the smallest new size. */
   readonly size:
     | 'inside'

@@ -41,8 +41,8 @@ const noneOver = ['inside', 'too-close', 'open', 'no-limit'] as const
 
 /**
  * The rules of the decision in their order: the first that applies decides. What ends a bore whatever its size comes
- * first, then what lies on the wall, whether the readings can be built on, the limits, what is too close to call, the
- * piston, the outlook; a bore that none of these stops runs on. Own order, after common practice: look before
+ * first, then what lies on the wall, whether the readings can be built on, the limits, whether all is read that was to
+ * be, what is too close to call, the piston, the outlook; a bore that none of these stops runs on. Own order, after common practice: look before
  * measuring, and measure again before metal is cut (no published source).
  */
 export const decisionRules: readonly DecisionRule[] = [
@@ -86,6 +86,7 @@ export const decisionRules: readonly DecisionRule[] = [
   { id: 'out', all: {}, any: outOfLimits, outcome: 'replace-or-sleeve' },
   { id: 'look-closer', all: { surface: ['look-closer'] }, outcome: 'clean-and-measure-again' },
   { id: 'under-new', all: { size: ['under-new'] }, outcome: 'clean-and-measure-again' },
+  { id: 'not-all-read', all: { stations: ['some-unread', 'land-alone'] }, outcome: 'undecided' },
   { id: 'too-close', all: {}, any: openLimits, outcome: 'measure-again-better' },
   { id: 'below-to-hone', all: { size: ['below'], honing: ['room'] }, outcome: 'hone' },
   { id: 'below', all: { size: ['below'] }, outcome: 'clean-and-measure-again' },
@@ -161,6 +162,7 @@ function namesOf(condition: Condition): FactName[] {
 export const factNames = [
   'surface',
   'readings',
+  'stations',
   'size',
   'ovality',
   'taper',

@@ -47,7 +47,13 @@ export interface KnownDecision {
 }
 
 /** Why there is no decision. */
-export type UndecidedReason = 'for-comparison' | 'earlier-survey' | 'no-readings' | 'no-limits'
+export type UndecidedReason =
+  | 'for-comparison'
+  | 'earlier-survey'
+  | 'no-readings'
+  | 'some-unread'
+  | 'land-alone'
+  | 'no-limits'
 
 export type Decision = KnownDecision | { readonly known: false; readonly why: UndecidedReason }
 
@@ -68,7 +74,7 @@ export function decisionFrom(evidence: Evidence, facts: DecisionFacts = factsOf(
   if (!findings.bores.includes(finding)) return { known: false, why: 'earlier-survey' }
   const rule = ruleFor(facts)
   if (rule.outcome === 'undecided') {
-    return { known: false, why: facts.readings === 'none' ? 'no-readings' : 'no-limits' }
+    return { known: false, why: undecidedReason(facts) }
   }
   const { outcome } = rule
   const behind = factsBehind(facts, rule)
@@ -83,6 +89,11 @@ export function decisionFrom(evidence: Evidence, facts: DecisionFacts = factsOf(
     cautions: cautionsOf(evidence, facts, outcome),
     ...detailsOf(evidence, facts, outcome, behind),
   }
+}
+
+function undecidedReason({ readings, stations }: DecisionFacts): UndecidedReason {
+  if (readings === 'none') return 'no-readings'
+  return stations === 'all-read' ? 'no-limits' : stations
 }
 
 /** Facts that say something by a word of theirs, where no rule asked for them. */
@@ -146,6 +157,7 @@ function whereOf(evidence: Evidence, fact: FactName): Pick<DecisionReason, 'row'
       return { row: 'ring-gap' }
     case 'surface':
     case 'readings':
+    case 'stations':
     case 'wall':
     case 'honing':
     case 'oversize':

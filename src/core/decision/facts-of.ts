@@ -23,6 +23,7 @@ export function factsOf(evidence: Evidence): DecisionFacts {
   return {
     surface: surfaceFact(finding.surface, bore),
     readings: readingsFact(finding, setUp),
+    stations: stationsFact(finding),
     ...judged,
     grounds: groundsFact(evidence, judged),
     clearance: pistons.clearance,
@@ -33,6 +34,11 @@ export function factsOf(evidence: Evidence): DecisionFacts {
     honing: honingFact(evidence),
     oversize: boring.fact,
   }
+}
+
+function stationsFact({ notes, stations }: BoreFinding): DecisionFacts['stations'] {
+  if (notes.some(({ code }) => code === 'stations-not-read')) return 'some-unread'
+  return stations.some(({ counted, land }) => counted && !land) ? 'all-read' : 'land-alone'
 }
 
 function sizeFact(finding: BoreFinding): DecisionFacts['size'] {

@@ -12,6 +12,8 @@ export const decision = {
     'for-comparison': 'No decision: a bore to compare with.',
     'earlier-survey': 'No decision by an earlier survey: the latest decides.',
     'no-readings': 'No decision yet: no size is measured.',
+    'some-unread': 'No decision yet: stations of the plan are not read.',
+    'land-alone': 'No decision yet: nothing is read where the rings run.',
     'no-limits': 'No decision yet: neither a limit of size nor a clearance is entered.',
   } satisfies Record<UndecidedReason, string>,
   outcomes: {

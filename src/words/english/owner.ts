@@ -184,6 +184,8 @@ export const owner = {
       'for-comparison': 'This one is here to compare with, so there is nothing to suggest.',
       'earlier-survey': 'This is how it was, so there is nothing to suggest.',
       'no-readings': 'There is nothing to suggest before it is measured.',
+      'some-unread': 'There is nothing to suggest before all of it is measured.',
+      'land-alone': 'There is nothing to suggest before it is measured where the rings run.',
       'no-limits': 'There is nothing to suggest before its limits are written down.',
     } satisfies Record<UndecidedReason, string>,
     covered: 'Something lies on the wall and hides it; it has to come off first.',

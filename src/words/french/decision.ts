@@ -9,6 +9,8 @@ export const decision: Texts<typeof english> = {
     'for-comparison': 'Pas de décision : un alésage pour comparer.',
     'earlier-survey': 'Pas de décision d’après un relevé antérieur : le dernier décide.',
     'no-readings': 'Pas encore de décision : aucune cote n’est mesurée.',
+    'some-unread': 'Pas encore de décision : des points de mesure du plan ne sont pas lus.',
+    'land-alone': 'Pas encore de décision : rien n’est lu là où passent les segments.',
     'no-limits': 'Pas encore de décision : ni limite de cote ni jeu ne sont entrés.',
   },
   outcomes: {

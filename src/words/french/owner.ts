@@ -175,6 +175,8 @@ export const owner: Texts<typeof english> = {
       'for-comparison': 'Celui-ci est là pour comparer, il n’y a donc rien à proposer.',
       'earlier-survey': 'C’est ainsi qu’il était, il n’y a donc rien à proposer.',
       'no-readings': 'Il n’y a rien à proposer avant qu’il soit mesuré.',
+      'some-unread': 'Il n’y a rien à proposer avant que tout soit mesuré.',
+      'land-alone': 'Il n’y a rien à proposer avant qu’on ait mesuré là où passent les segments.',
       'no-limits': 'Il n’y a rien à proposer avant que ses limites soient notées.',
     },
     covered: 'Quelque chose est posé sur la paroi et la cache ; il faut d’abord l’enlever.',

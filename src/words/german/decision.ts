@@ -9,6 +9,8 @@ export const decision: Texts<typeof english> = {
     'for-comparison': 'Keine Entscheidung: eine Bohrung zum Vergleich.',
     'earlier-survey': 'Keine Entscheidung nach einer früheren Messung: Die letzte entscheidet.',
     'no-readings': 'Noch keine Entscheidung: Es ist kein Maß gemessen.',
+    'some-unread': 'Noch keine Entscheidung: Messstellen des Plans sind nicht abgelesen.',
+    'land-alone': 'Noch keine Entscheidung: Wo die Ringe laufen, ist nichts abgelesen.',
     'no-limits': 'Noch keine Entscheidung: Weder ein Grenzmaß noch ein Laufspiel ist eingetragen.',
   },
   outcomes: {

@@ -183,6 +183,8 @@ export const owner: Texts<typeof english> = {
       'for-comparison': 'Diese hier ist zum Vergleich da; es gibt also nichts vorzuschlagen.',
       'earlier-survey': 'So war sie früher; es gibt also nichts vorzuschlagen.',
       'no-readings': 'Bevor sie gemessen ist, gibt es nichts vorzuschlagen.',
+      'some-unread': 'Bevor nicht alles gemessen ist, gibt es nichts vorzuschlagen.',
+      'land-alone': 'Bevor dort gemessen ist, wo die Ringe laufen, gibt es nichts vorzuschlagen.',
       'no-limits': 'Bevor ihre Grenzen aufgeschrieben sind, gibt es nichts vorzuschlagen.',
     },
     covered: 'Etwas liegt auf der Wand und verdeckt sie; das muss zuerst herunter.',

@@ -8,6 +8,8 @@ export const decision: Texts<typeof english> = {
     'for-comparison': 'Ninguna decisión: es un cilindro para comparar.',
     'earlier-survey': 'Ninguna decisión por una medición anterior: decide la última.',
     'no-readings': 'Ninguna decisión todavía: no hay ninguna medida tomada.',
+    'some-unread': 'Ninguna decisión todavía: faltan por leer puntos de medida del plan.',
+    'land-alone': 'Ninguna decisión todavía: no hay lecturas donde corren los segmentos.',
     'no-limits': 'Ninguna decisión todavía: no se ha introducido ni un límite de medida ni una holgura.',
   },
   outcomes: {

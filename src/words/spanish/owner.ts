@@ -172,6 +172,8 @@ export const owner: Texts<typeof english> = {
       'for-comparison': 'Este está aquí para comparar, así que no hay nada que proponer.',
       'earlier-survey': 'Así estaba antes, y por eso no hay nada que proponer.',
       'no-readings': 'No hay nada que proponer antes de medirlo.',
+      'some-unread': 'No hay nada que proponer antes de medirlo todo.',
+      'land-alone': 'No hay nada que proponer antes de medir donde corren los segmentos.',
       'no-limits': 'No hay nada que proponer antes de anotar sus límites.',
     },
     covered: 'Hay algo sobre la pared que la tapa; eso tiene que salir primero.',

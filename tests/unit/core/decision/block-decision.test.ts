@@ -9,6 +9,7 @@ import { measuredBore } from '../measured-bore'
 const facts = {
   surface: 'nothing-against',
   readings: 'sound',
+  stations: 'all-read',
   size: 'inside',
   ovality: 'inside',
   taper: 'inside',

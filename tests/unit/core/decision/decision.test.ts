@@ -160,6 +160,21 @@ describe('a decision from readings', () => {
     expect(twice && asked(twice, 'earlier')).toMatchObject({ known: false, why: 'earlier-survey' })
     expect(asked(measuredBore(table()))).toMatchObject({ known: false, why: 'no-limits' })
     expect(asked(withSurvey(measured, { readings: [] }))).toMatchObject({ known: false, why: 'no-readings' })
+    const { rows, ...grid } = table()
+    const some = (spared: (level: number, axis: number) => boolean) =>
+      rows.map((row, level) => row.map((cell, axis) => (spared(level, axis) ? undefined : cell)))
+    const oneOpen = measuredBore(
+      { ...grid, rows: some((level, axis) => level === 2 && axis === 1) },
+      { spec },
+    )
+    expect(asked(oneOpen)).toMatchObject({ known: false, why: 'some-unread' })
+    // A station out of reach is no longer waited for.
+    const outOfReach = { unreachable: [{ depthMm: 90, axisDegrees: 90 }] }
+    expect(asked(withSurvey(oneOpen, outOfReach))).toMatchObject({ known: true, outcome: 'run-on' })
+    const topAlone = { levelsMm: [10], axesDegrees: [0, 90], rows: rows.slice(0, 1) }
+    expect(
+      asked(measuredBore(topAlone, { spec, bore: { ringTravelMm: { from: 20, to: 95 } } })),
+    ).toMatchObject({ known: false, why: 'land-alone' })
   })
 
   it('is made on the surface alone where nobody measured a plated bore', () => {

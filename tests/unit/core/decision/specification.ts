@@ -5,6 +5,7 @@ import type { Outcome } from '../../../../src/core/decision/decision-rules'
 export const wellWorn: DecisionFacts = {
   surface: 'nothing-against',
   readings: 'sound',
+  stations: 'all-read',
   size: 'inside',
   ovality: 'inside',
   taper: 'inside',
@@ -142,6 +143,44 @@ export const specification: readonly (readonly [about: string, cases: readonly C
         { surface: 'look-closer', clearance: 'too-loose', otherPiston: 'fits' },
         clean,
         'look-closer',
+      ],
+    ],
+  ],
+  [
+    'all of the plan must be read before a bore runs on, and where the rings run',
+    [
+      ['all inside so far', { stations: 'some-unread' }, 'undecided', 'not-all-read'],
+      ['only wall that the rings never touch', { stations: 'land-alone' }, 'undecided', 'not-all-read'],
+      [
+        'too close to call so far',
+        { stations: 'some-unread', size: 'too-close' },
+        'undecided',
+        'not-all-read',
+      ],
+      [
+        'another piston would fit, so far',
+        { stations: 'some-unread', clearance: 'too-loose', otherPiston: 'fits' },
+        'undecided',
+        'not-all-read',
+      ],
+      [
+        'over its limit already: the rest takes nothing back',
+        { stations: 'some-unread', size: 'above', ...boreable },
+        bore,
+        'out-to-bore',
+      ],
+      [
+        'aluminium shows, whatever is read',
+        { ...plated, stations: 'some-unread', surface: 'ended' },
+        're-plate',
+        'spoilt-plating',
+      ],
+      ['the wall is covered', { stations: 'some-unread', surface: 'covered' }, clean, 'covered'],
+      [
+        'under the smallest new size already',
+        { stations: 'some-unread', size: 'under-new' },
+        clean,
+        'under-new',
       ],
     ],
   ],

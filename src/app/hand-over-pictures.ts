@@ -1,10 +1,7 @@
-import { rampSpan } from '../core/surface/ramp-span'
-import { isoStepOf } from '../scene/iso-step-of'
-import { legendMarks } from '../scene/legend-marks'
+import { drawBoreOnPaper, legendOf, whitePaper } from './bore-on-paper'
 import type { ShownWall } from './hand-over-bores'
-import { pictureLabels } from './picture-labels'
-import { paperHand, setType, typeLoaded } from './send-hand'
-import { drawLegend, drawScale, type Legend, legendHeight, markText, scaleHeight } from './send-legend'
+import { setType } from './send-hand'
+import { drawLegend, drawScale, legendHeight, markText, scaleHeight } from './send-legend'
 
 /** A picture that a page holds in itself. */
 export interface HeldPicture {
@@ -23,20 +20,9 @@ const room = 12
 /** The wall as it stands, one of so many, with its labels and its scale; undefined without WebGL 2. */
 export async function stillOf(wall: ShownWall, ofAll: number): Promise<HeldPicture | undefined> {
   const ratio = ratioFor(ofAll)
-  const paper = paperOf(size, ratio)
+  const paper = whitePaper(size, ratio)
   if (!paper) return undefined
-  await typeLoaded()
-  const { drawStillBore } = await import('../scene/still-bore')
-  const drawn = await drawStillBore(paper.pen, { x: 0, y: 0, ...size }, ratio, {
-    grid: wall.grid,
-    ports: wall.bore.ports,
-    stations: wall.finding.stations,
-    surface: wall.finding.surface,
-    pair: wall.finding.pair,
-    exaggeration: wall.exaggeration,
-    aim: 'front',
-    labels: pictureLabels,
-    hand: paperHand,
+  const drawn = await drawBoreOnPaper(paper.pen, { x: 0, y: 0, ...size }, ratio, wall, {
     corners: [{ x: 0, y: 0, width: 150, height: scaleHeight + room }],
   })
   if (!drawn) return undefined
@@ -47,42 +33,22 @@ export async function stillOf(wall: ShownWall, ofAll: number): Promise<HeldPictu
 }
 
 /** What colours and marks of a wall mean, and the same in words. */
-export function legendOf(
+export function heldLegend(
   wall: ShownWall,
 ): { readonly picture: HeldPicture; readonly text: string } | undefined {
-  const { grid, finding, bore, exaggeration } = wall
-  const { pair, stations, surface } = finding
-  const isoStepUm = isoStepOf(grid)
-  const marks = legendMarks({ grid, pair, stations, ports: bore.ports, surface, isoStepUm, exaggeration })
-  const span = rampSpan(grid.middleMm, pair, grid.deviationsUm)
-  const legend: Legend = { middleMm: grid.middleMm, pair, span, marks, isoStepUm, exaggeration }
-  const measured = paperOf({ width: legendWidth, height: 1 })
+  const legend = legendOf(wall)
+  const measured = whitePaper({ width: legendWidth, height: 1 }, ratios.legend)
   const height = measured ? Math.ceil(legendHeight(measured.pen, legend, legendWidth, false)) : 0
-  const paper = paperOf({ width: legendWidth, height })
+  const paper = whitePaper({ width: legendWidth, height }, ratios.legend)
   if (!paper) return undefined
   drawLegend(paper.pen, { x: 0, y: 0, width: legendWidth, height }, legend, undefined)
-  const text = marks.map((mark) => markText(mark, isoStepUm)).join('; ')
+  const text = legend.marks.map((mark) => markText(mark, legend.isoStepUm)).join('; ')
   return { picture: heldPicture(paper.canvas, { width: legendWidth, height }), text }
 }
 
 function ratioFor(pictures: number): number {
   const fitting = Math.sqrt(pixelsOfAll / (pictures * size.width * size.height))
   return Math.min(ratios.most, Math.max(ratios.least, fitting))
-}
-
-function paperOf(
-  { width, height }: { readonly width: number; readonly height: number },
-  ratio: number = ratios.legend,
-) {
-  const canvas = document.createElement('canvas')
-  canvas.width = Math.round(width * ratio)
-  canvas.height = Math.round(height * ratio)
-  const pen = canvas.getContext('2d')
-  if (!pen) return undefined
-  pen.scale(ratio, ratio)
-  pen.fillStyle = paperHand.paper
-  pen.fillRect(0, 0, width, height)
-  return { canvas, pen }
 }
 
 /** A browser that writes no WebP gives a PNG: larger, and as good. */

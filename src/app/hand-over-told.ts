@@ -7,7 +7,7 @@ import type { OwnerStep } from '../words/owner-step'
 import { unbroken } from '../words/unbroken'
 import { verdictSentence } from '../words/verdict'
 import type { ShownWall, ToldBore } from './hand-over-bores'
-import { type HeldPicture, legendOf } from './hand-over-pictures'
+import { type HeldPicture, heldLegend } from './hand-over-pictures'
 
 /** A wall of a bore with its still picture, and its number among the walls that can be turned. */
 export interface PicturedWall {
@@ -61,7 +61,7 @@ function pictureOf({ still, number }: PicturedWall, group: number, caption: stri
 }
 
 function legendPart(wall: ShownWall): HtmlNode[] {
-  const legend = legendOf(wall)
+  const legend = heldLegend(wall)
   if (!legend) return []
   return [
     element(

@@ -2,8 +2,7 @@ import type { Job } from '../job/schema'
 import { gridOfBore } from '../job/selectors'
 import type { Report, ReportWall } from '../pages/report/report-content'
 import { pictureBox, pictureKey, type ReportPicture } from '../pages/report/report-look'
-import { pictureLabels } from './picture-labels'
-import { paperHand } from './send-hand'
+import { drawBoreOnPaper, whitePaper } from './bore-on-paper'
 
 /** Device pixels for each CSS pixel: 300 to the inch at the size that a picture is drawn for. */
 const ratio = 300 / 96
@@ -26,28 +25,11 @@ export async function drawReportPicture(
   exaggeration: number,
 ): Promise<ReportPicture> {
   const grid = gridOfBore(job, bore.id, survey.id)
-  const canvas = document.createElement('canvas')
-  const pen = canvas.getContext('2d')
-  if (!grid || !pen) return { kind: 'none' }
-  await document.fonts.load(`400 14px ${paperHand.fontFamily}`)
-  const { width, height } = pictureBox
-  canvas.width = Math.round(width * ratio)
-  canvas.height = Math.round(height * ratio)
-  pen.scale(ratio, ratio)
-  pen.fillStyle = paperHand.paper
-  pen.fillRect(0, 0, width, height)
-  const { drawStillBore } = await import('../scene/still-bore')
-  const drawn = await drawStillBore(pen, { x: 0, y: 0, width, height }, ratio, {
-    grid,
-    ports: bore.ports,
-    stations: finding.stations,
-    surface: finding.surface,
-    pair: finding.pair,
-    exaggeration,
-    aim: 'front',
-    labels: pictureLabels,
-    hand: paperHand,
-  })
+  const paper = whitePaper(pictureBox, ratio)
+  if (!grid || !paper) return { kind: 'none' }
+  const { canvas, pen } = paper
+  const wall = { bore, finding, grid, exaggeration }
+  const drawn = await drawBoreOnPaper(pen, { x: 0, y: 0, ...pictureBox }, ratio, wall)
   if (!drawn) return { kind: 'none' }
   const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'))
   if (!blob) return { kind: 'none' }

@@ -1,18 +1,15 @@
 import { type DrawnMap, drawMap } from '../charts/map-drawing'
 import type { BoreFinding } from '../core/findings'
 import type { Bore } from '../core/measured'
-import { rampSpan } from '../core/surface/ramp-span'
 import type { WallGrid } from '../core/surface/wall-grid'
 import type { Job } from '../job/schema'
 import { exaggerationOfJob, findingOf, gridOfBore, mapGridOfBore, surveyOf } from '../job/selectors'
-import { isoStepOf } from '../scene/iso-step-of'
-import { legendMarks } from '../scene/legend-marks'
 import { wallPaint } from '../scene/wall-palette'
 import { session } from '../session/session'
-import { pictureLabels } from './picture-labels'
+import { drawBoreOnPaper, legendOf } from './bore-on-paper'
 import { captionOf } from './send-caption'
 import { paperHand, typeLoaded } from './send-hand'
-import { drawLegend, type Legend } from './send-legend'
+import { drawLegend } from './send-legend'
 import { layOutPaper, type Paper, paperRatios } from './send-paper'
 import { shownPicture } from './shown-picture'
 
@@ -55,22 +52,13 @@ async function paperWithBore(
   exaggeration: number,
   ratio: number,
 ): Promise<Made | undefined> {
-  const legend = legendOf(bore, finding, grid, exaggeration)
+  const wall = { bore, finding, grid, exaggeration }
+  const legend = legendOf(wall)
   const paper = layOutPaper(captionOf(job, bore, finding), legend, ratio)
   if (!paper) return undefined
   const { name } = session.getState().view
-  const { drawStillBore } = await import('../scene/still-bore')
-  const drawn = await drawStillBore(paper.pen, paper.picture, ratio, {
-    grid,
-    ports: bore.ports,
-    stations: finding.stations,
-    surface: finding.surface,
-    pair: finding.pair,
-    exaggeration,
-    aim: shownPicture.current?.aim() ?? (name === 'free' ? 'front' : name),
-    labels: pictureLabels,
-    hand: paperHand,
-  })
+  const aim = shownPicture.current?.aim() ?? (name === 'free' ? 'front' : name)
+  const drawn = await drawBoreOnPaper(paper.pen, paper.picture, ratio, wall, { aim })
   if (!drawn) return undefined
   drawLegend(paper.pen, paper.legendBox, legend, drawn.pixelsPerMm)
   return { paper, of: 'picture' }
@@ -84,7 +72,7 @@ function paperWithMap(
   ratio: number,
 ): Made | undefined {
   const { pair, stations, surface } = finding
-  const legend = legendOf(bore, finding, grid, undefined)
+  const legend = legendOf({ bore, finding, grid, exaggeration: undefined })
   const paper = layOutPaper(captionOf(job, bore, finding), legend, ratio)
   if (!paper) return undefined
   const mapGrid = mapGridOfBore(job, bore.id, finding.surveyId) ?? grid
@@ -100,23 +88,6 @@ function paperWithMap(
   drawMap(paper.pen, paper.picture, map, paperHand)
   drawLegend(paper.pen, paper.legendBox, legend, undefined)
   return { paper, of: 'flat-map' }
-}
-
-function legendOf(
-  { ports }: Bore,
-  { pair, stations, surface }: BoreFinding,
-  grid: WallGrid,
-  exaggeration: number | undefined,
-): Legend {
-  const isoStepUm = isoStepOf(grid)
-  return {
-    middleMm: grid.middleMm,
-    pair,
-    span: rampSpan(grid.middleMm, pair, grid.deviationsUm),
-    marks: legendMarks({ grid, pair, stations, ports, surface, isoStepUm, exaggeration }),
-    isoStepUm,
-    exaggeration,
-  }
 }
 
 function pngOf(canvas: HTMLCanvasElement): Promise<Blob | undefined> {

@@ -7,9 +7,10 @@ const root = fileURLToPath(new URL('../..', import.meta.url))
 /**
  * Bundles a command from its sources and hands what it exports to `use`. To be called once what it needs is
  * installed.
+ * @template Command
  * @template Result
  * @param {string} name its file in this folder, without the ending
- * @param {(command: any) => Promise<Result>} use
+ * @param {(command: Command) => Promise<Result>} use
  * @returns {Promise<Result>}
  */
 export async function withBundledCommand(name, use) {

@@ -27,7 +27,10 @@ export function useReportPictures(report: Report): ReadonlyMap<string, ReportPic
     let isGone = false
     const key = pictureKey(next.bore.id, next.survey.id)
     void drawReportPicture(job, next, exaggeration)
-      .catch((): ReportPicture => ({ kind: 'none' }))
+      .catch((error: unknown): ReportPicture => {
+        reportError(error)
+        return { kind: 'none' }
+      })
       .then((picture) => {
         if (isGone) forget([picture])
         else setDrawn({ job, exaggeration, pictures: new Map([...known, [key, picture]]) })

@@ -117,11 +117,12 @@ function BenchPage() {
   const [impossible, setImpossible] = useState(false)
   useEffect(markFirstNumbers, [])
   useScanFigures()
+  const onImpossible = useCallback(() => setImpossible(true), [])
   const picture = useCallback(
     (box: { width: number; height: number }): ReactNode => (
-      <PictureSlot box={box} theme={theme} onImpossible={() => setImpossible(true)} />
+      <PictureSlot box={box} theme={theme} onImpossible={onImpossible} />
     ),
-    [theme],
+    [theme, onImpossible],
   )
   const paintOf = useCallback(
     (grid: WallGrid, pair: LimitPair | undefined): MapPaint => wallPaint(grid, pair, theme),

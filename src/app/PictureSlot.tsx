@@ -1,5 +1,6 @@
-import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
+import type { WallGrid } from '../core/surface/wall-grid'
 import { jobStore } from '../job/job-store'
 import { findingOf, gridOfBore, surveyOf, wallOfBore } from '../job/selectors'
 import { useLayout } from '../pages/bench/phone/use-layout'
@@ -8,6 +9,7 @@ import { useStationInHand } from '../pages/bench/use-entry'
 import { useExaggerationRange } from '../pages/bench/use-exaggeration'
 import { useOnBench } from '../pages/bench/use-job'
 import type { BorePictureProps } from '../scene/BorePicture'
+import type { PointedPlace } from '../scene/pointed-place'
 import { chooseBore, pointAt, session, turnedByHand } from '../session/session'
 import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
@@ -58,10 +60,13 @@ export function PictureStand(props: {
     const gone = setTimeout(() => setSaid(undefined), restoredShownFor)
     return () => clearTimeout(gone)
   }, [said])
-  const onTrouble = (trouble: Trouble) => {
-    if (trouble === 'no-webgl') onImpossible()
-    else setSaid(trouble)
-  }
+  const onTrouble = useCallback(
+    (trouble: Trouble) => {
+      if (trouble === 'no-webgl') onImpossible()
+      else setSaid(trouble)
+    },
+    [onImpossible],
+  )
   return (
     <div className="picture-slot" style={box}>
       <PictureGuard onImpossible={onImpossible}>
@@ -91,9 +96,14 @@ function Picture({ theme, onTrouble }: PictureProps) {
   const ofScan = useOfScan(wall)
   const ofReadings = useOfReadings()
   const shown = ofScan ?? ofReadings?.drawn
-  useEffect(() => {
-    if (wall) return afterFrame(markScanPicture)
-  }, [wall])
+  const scanGrid = wall?.grid
+  const onDrawn = useCallback(
+    (grid: WallGrid) => {
+      markFirstPicture()
+      if (grid === scanGrid) markScanPicture()
+    },
+    [scanGrid],
+  )
   if (!shown) return null
   return (
     <>
@@ -103,24 +113,20 @@ function Picture({ theme, onTrouble }: PictureProps) {
         onChoose={chooseBore}
         theme={theme}
         {...(pointed ? { pointed } : {})}
-        onPoint={(place) => pointAt(place && { ...place, from: 'picture' })}
+        onPoint={pointInPicture}
         view={view}
         oneFingerTurns={layout === 'desk' || fingerTurns}
         onTurned={turnedByHand}
         onTrouble={onTrouble}
-        onFirstFrame={markFirstPicture}
+        onDrawn={onDrawn}
       />
       {ofReadings?.other && !ofScan ? <DoubtNote other={ofReadings.other} /> : null}
     </>
   )
 }
 
-/** Calls once the frame after this one begins; gives what calls it off. */
-function afterFrame(done: () => void): () => void {
-  let frame = requestAnimationFrame(() => {
-    frame = requestAnimationFrame(done)
-  })
-  return () => cancelAnimationFrame(frame)
+function pointInPicture(place: PointedPlace | undefined): void {
+  pointAt(place && { ...place, from: 'picture' })
 }
 
 type DrawnBore = Omit<
@@ -132,7 +138,13 @@ type DrawnBore = Omit<
 function useOfScan(wall: ScanWall | undefined): DrawnBore | undefined {
   const { bore } = useOnBench()
   const chosen = useStore(session, (state) => state.exaggeration)
-  const labels = useMemo(() => wall && scanLabels(wall), [wall])
+  const { isSized, grid: drawnGrid, local } = wall ?? {}
+  // What else is found of the scan by and by changes none of them.
+  const labels = useMemo(
+    () =>
+      drawnGrid && local ? scanLabels({ isSized: isSized === true, grid: drawnGrid, local }) : undefined,
+    [isSized, drawnGrid, local],
+  )
   if (!wall || !labels) return undefined
   const { grid, finding, marks } = wall
   const exaggeration = Math.min(chosen ?? wall.exaggeration, wall.exaggerationEnd) * drawnFactor(wall)

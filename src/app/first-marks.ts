@@ -28,6 +28,11 @@ export function markFirstPicture(): void {
   performance.mark('borewall:first-picture')
 }
 
+/** To be called when all that a scan proves has been worked out. */
+export function markScanFitted(): void {
+  performance.mark('borewall:scan-fitted')
+}
+
 /** To be called when the picture of a scan has drawn its first frame. */
 export function markScanPicture(): void {
   performance.mark('borewall:scan-picture')

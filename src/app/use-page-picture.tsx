@@ -16,13 +16,14 @@ export interface PicturePlace {
 export function usePagePicture<Shown extends object>(Picture: (props: Shown & PicturePlace) => ReactNode) {
   const theme = useStore(themeStore, (state) => state.theme)
   const [impossible, setImpossible] = useState(false)
+  const onImpossible = useCallback(() => setImpossible(true), [])
   const picture = useCallback(
     (shown: Shown, box: { width: number; height: number }): ReactNode => (
-      <PictureStand box={box} onImpossible={() => setImpossible(true)}>
+      <PictureStand box={box} onImpossible={onImpossible}>
         {(onTrouble) => <Picture {...shown} theme={theme} onTrouble={onTrouble} />}
       </PictureStand>
     ),
-    [Picture, theme],
+    [Picture, theme, onImpossible],
   )
   const paintOf = useCallback(
     (grid: WallGrid, pair: LimitPair | undefined) => wallPaint(grid, pair, theme),

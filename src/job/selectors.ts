@@ -10,8 +10,12 @@ import type { WallGrid } from '../core/surface/wall-grid'
 import type { Job } from './schema'
 import { isUnreachable } from './unreachable'
 
-/** What the readings of a job prove; computed once for each document. */
-export const findingsOf: (job: Job) => Findings = oncePerJob(inspect)
+const findingsKnown = oncePerJob(inspect)
+
+/** What the readings of a job prove; computed once for each document, and not anew where only its scans changed. */
+export function findingsOf(job: Job): Findings {
+  return findingsKnown(withSameReadings(job))
+}
 
 /** The finding of a bore by one of its surveys, the latest where none is named; undefined where there is none. */
 export function findingOf(job: Job, boreId: string, surveyId?: string): BoreFinding | undefined {
@@ -151,6 +155,33 @@ export function oncePerJob<Value>(compute: (job: Job) => Value): (job: Job) => V
   }
 }
 
+let lastRead: Job | undefined
+const sameReadings = new WeakMap<Job, Job>()
+
+/** The job before this one, where the two differ in their scans alone: what is drawn of readings then stays as it is. */
+function withSameReadings(job: Job): Job {
+  const same = sameReadings.get(job) ?? (lastRead && isSameButForScans(job, lastRead) ? lastRead : job)
+  sameReadings.set(job, same)
+  lastRead = same
+  return same
+}
+
+function isSameButForScans(job: Job, other: Job): boolean {
+  const isSameBore = (bore: Bore, index: number) => {
+    const before = other.bores[index]
+    return before !== undefined && isSameBut('scans', bore, before)
+  }
+  return (
+    isSameBut('bores', job, other) && job.bores.length === other.bores.length && job.bores.every(isSameBore)
+  )
+}
+
+/** Whether two hold the same values, one aside. */
+function isSameBut<Whole extends object>(aside: keyof Whole, one: Whole, other: Whole): boolean {
+  const keys = new Set([...Object.keys(one), ...Object.keys(other)] as (keyof Whole)[])
+  return [...keys].every((key) => key === aside || one[key] === other[key])
+}
+
 /** Something about a survey of a bore, the latest where none is named. */
 type OfSurvey<Value> = (job: Job, boreId: string, surveyId?: string) => Value
 
@@ -171,7 +202,7 @@ function oncePerSurvey<Value>(
     const bore = job.bores.find(({ id }) => id === boreId)
     const survey = bore && surveyOf(bore, surveyId)
     if (!survey) return otherwise
-    const values = valuesOf(job)
+    const values = valuesOf(withSameReadings(job))
     const before = values.get(survey)
     if (before) return before.value
     const value = compute(job, bore, survey)

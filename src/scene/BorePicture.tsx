@@ -1,5 +1,5 @@
 import './bore-picture.css'
-import { type KeyboardEvent, type Ref, useId, useImperativeHandle, useMemo, useRef } from 'react'
+import { type KeyboardEvent, memo, type Ref, useId, useImperativeHandle, useMemo, useRef } from 'react'
 import type { DrawnStation, LimitPair } from '../core/findings'
 import type { Belt, Port, SurfaceFinding } from '../core/measured'
 import type { PlacedPiston } from '../core/piston/piston-in-bore'
@@ -64,13 +64,13 @@ export interface BorePictureProps {
   readonly onTrouble: (trouble: Trouble) => void
   /** False: one finger scrolls the page and two turn the bore. */
   readonly oneFingerTurns?: boolean
-  /** After the first frame that holds the bore was drawn. */
-  readonly onFirstFrame?: () => void
+  /** After the first frame that holds this wall was drawn. */
+  readonly onDrawn?: (grid: WallGrid) => void
   readonly ref?: Ref<BorePictureHandle>
 }
 
 /** A bore, or a row of them, as a 3D picture: you look into it, its far wall carries the colour. Nothing without WebGL 2. */
-export function BorePicture(props: BorePictureProps) {
+export const BorePicture = memo(function BorePicture(props: BorePictureProps) {
   const { grid, pair, surface, exaggeration, row, theme, labels } = props
   const inHand = row?.bores[row.chosen]
   const isDifference = inHand?.isDifference === true
@@ -129,7 +129,7 @@ export function BorePicture(props: BorePictureProps) {
       </p>
     </section>
   )
-}
+})
 
 function usePictureHandle(
   ref: Ref<BorePictureHandle> | undefined,

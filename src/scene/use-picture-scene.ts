@@ -45,8 +45,8 @@ interface SceneProps {
   readonly labels: PictureLabels
   readonly onTrouble: (trouble: Trouble) => void
   readonly oneFingerTurns?: boolean
-  /** After the first frame that holds the bore was drawn. */
-  readonly onFirstFrame?: () => void
+  /** After the first frame that holds this wall was drawn. */
+  readonly onDrawn?: (grid: WallGrid) => void
 }
 
 interface Surroundings {
@@ -62,7 +62,7 @@ const narrowPx = 480
 export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Surroundings) {
   const host = useRef<HTMLDivElement>(null)
   const latest = useRef(props)
-  const wasDrawn = useRef(false)
+  const drawn = useRef<WallGrid>(undefined)
   const { row, exaggeration } = props
   const offsets = useMemo(() => rowOffsets(row, exaggeration), [row, exaggeration])
   const [stage, setStage] = useState<PictureStage | 'impossible'>()
@@ -107,10 +107,10 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         onFrame(view) {
           parts.current.view = view
           overlay.current?.follow(view, latest.current.labels)
-          if (wasDrawn.current) return
-          wasDrawn.current = true
+          if (drawn.current === props.grid) return
+          drawn.current = props.grid
           // This is called within the frame: the next one begins after it was drawn.
-          requestAnimationFrame(() => latest.current.onFirstFrame?.())
+          requestAnimationFrame(() => latest.current.onDrawn?.(props.grid))
         },
       }),
     )

@@ -77,11 +77,14 @@ function extremes(grid: WallGrid): readonly [number, number] {
   return [least, greatest]
 }
 
+/** Always the same, so that nobody draws it anew. */
+const nothing: readonly never[] = []
+
 function wallOfScan(fitted: FittedScan, finding: BoreFinding, isLocal: boolean): ScanWall {
   const grid = isLocal ? fitted.local : fitted.whole
   const isSized = !isLocal && fitted.size.known
   const { pair: _, ...unlimited } = finding
-  const drawn = isSized ? finding : { ...unlimited, stations: [], levels: [] }
+  const drawn = isSized ? finding : { ...unlimited, stations: nothing, levels: nothing }
   // One exaggeration with and without the smooth form, so that what is local keeps its height.
   const factor = drawnFactor({ isSized: fitted.size.known })
   const reach = extremes(fitted.whole).map((um) => grid.middleMm + (factor * um) / 1000)

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { addBore } from '../../../src/job/bore-commands'
-import { renameJob, setSpec } from '../../../src/job/commands'
+import { renameJob, setBore, setSpec } from '../../../src/job/commands'
 import { newJob } from '../../../src/job/new-job'
+import { addScan, removeScan } from '../../../src/job/scan-commands'
 import {
   exaggerationEndOfJob,
   exaggerationOfJob,
@@ -22,6 +23,18 @@ describe('what is selected from a job', () => {
     expect(gridOfBore(sampleJob, 'bore')).toBe(gridOfBore(sampleJob, 'bore'))
     expect(stationsPlanned(sampleJob, 'bore')).toBe(stationsPlanned(sampleJob, 'bore'))
     expect(findingsOf(renameJob(sampleJob, 'Other'))).not.toBe(findingsOf(sampleJob))
+  })
+
+  it('stays what it is where only scans come and go, and not where anything else changes', () => {
+    const before = findingsOf(sampleJob)
+    const scan = { id: 'more', hash: '00'.repeat(32), levels: 15, angles: 72, values: 1080 }
+    const scanned = addScan(sampleJob, 'bore', scan)
+    expect(findingsOf(scanned)).toBe(before)
+    expect(gridOfBore(scanned, 'bore')).toBe(gridOfBore(sampleJob, 'bore'))
+    expect(findingsOf(removeScan(scanned, 'bore', 'more'))).toBe(before)
+    const longer = setBore(scanned, 'bore', { lengthMm: 95 })
+    expect(findingOf(longer, 'bore')?.drawnLengthMm).toBe(95)
+    expect(findingsOf(scanned)).toBe(before)
   })
 
   it('has a wall through each reading that counts', () => {

@@ -27,8 +27,12 @@ const sidePolar = (67 * Math.PI) / 180
 const turnStep = (15 * Math.PI) / 180
 const tiltStep = (10 * Math.PI) / 180
 const zoomStep = 1.2
-/** Longest step of an eased move for one frame, s: a slow first frame must not swallow the move. */
-const longestStep = 0.1
+/** Longest first step of an eased move, s: what went by before it must not swallow the move. */
+const longestFirstStep = 0.1
+/** So many seconds end any move. */
+const wholeMove = 60
+/** A move that has less than this to go has arrived, rad and shares of the distance: less than a third of a pixel. */
+const arrived = 3e-4
 /** Planes that cut off what is too near or too far need not follow a change as small as this, mm. */
 const trifle = 0.1
 
@@ -73,6 +77,8 @@ export class BoreCamera {
   #width = 1
   #height = 1
   readonly #goal = new Goal()
+  readonly #way = new Way()
+  #isMoving = false
   /** A hand has hold of it, and has moved it nowhere yet. */
   #isHeldStill = false
 
@@ -196,7 +202,12 @@ export class BoreCamera {
 
   /** Moves on by a frame; true while there is more to come. */
   update(seconds: number): boolean {
-    const moving = this.#controls.update(Math.min(seconds, longestStep))
+    // A machine that draws slowly makes few steps of a move, not a slow move.
+    this.#isMoving = this.#controls.update(this.#isMoving ? seconds : Math.min(seconds, longestFirstStep))
+    if (this.#isMoving && this.#way.left(this.#controls) < arrived) {
+      this.#controls.update(wholeMove)
+      this.#isMoving = false
+    }
     const far = this.#controls.distance + 600
     const near = Math.max(1, this.#camera.position.length() - 400)
     if (Math.abs(this.#camera.near - near) > trifle || Math.abs(this.#camera.far - far) > trifle) {
@@ -205,7 +216,7 @@ export class BoreCamera {
       this.#camera.updateProjectionMatrix()
     }
     this.#camera.updateMatrixWorld()
-    return moving
+    return this.#isMoving
   }
 
   dispose(): void {
@@ -241,6 +252,27 @@ export class BoreCamera {
   #nearest(azimuth: number): number {
     const turn = 2 * Math.PI
     return azimuth + Math.round((this.#controls.azimuthAngle - azimuth) / turn) * turn
+  }
+}
+
+/** How far an eye has to go. */
+class Way {
+  readonly #now = new Spherical()
+  readonly #end = new Spherical()
+  readonly #from = new Vector3()
+  readonly #to = new Vector3()
+
+  /** The largest of what is left to turn, rad, and to move, as a share of the distance. */
+  left(controls: CameraControls): number {
+    controls.getSpherical(this.#now, false)
+    controls.getSpherical(this.#end, true)
+    const { theta, phi, radius } = this.#end
+    const turn = Math.max(Math.abs(theta - this.#now.theta), Math.abs(phi - this.#now.phi))
+    controls.getTarget(this.#from, false)
+    const target = this.#from.distanceTo(controls.getTarget(this.#to, true))
+    controls.getFocalOffset(this.#from, false)
+    const offset = this.#from.distanceTo(controls.getFocalOffset(this.#to, true))
+    return Math.max(turn, Math.max(Math.abs(radius - this.#now.radius), target, offset) / radius)
   }
 }
 

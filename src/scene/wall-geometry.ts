@@ -29,10 +29,12 @@ export function glassGeometry(columns: number, rows: number): BufferGeometry {
 /** The same as the wall, of the cells with a proven corner only. */
 export function provenGeometry(grid: WallGrid): BufferGeometry {
   const columns = grid.angles.length
+  const { proven } = grid
   return geometryOf(columns, grid.depthsMm.length, { columns: 1, rows: 1 }, (row, column) => {
     const next = (column + 1) % columns
     const [upper, lower] = [row * columns, (row + 1) * columns]
-    return [upper + column, upper + next, lower + column, lower + next].some((node) => grid.proven[node])
+    const corner = (node: number) => (proven[node] ?? 0) > 0
+    return corner(upper + column) || corner(upper + next) || corner(lower + column) || corner(lower + next)
   })
 }
 
@@ -44,17 +46,33 @@ function geometryOf(
 ): BufferGeometry {
   const columnsUsed = stepped(columns, strides.columns)
   const rowsUsed = stepped(rows - 1, strides.rows)
-  const geometry = new BufferGeometry()
-  const node = Float32Array.from(rowsUsed.flatMap((row) => columnsUsed.flatMap((column) => [column, row])))
-  geometry.setAttribute('node', new BufferAttribute(node, 2))
-  const index: number[] = []
-  for (const [row, column] of cellsInStrips(columnsUsed.length - 1, rowsUsed.length - 1)) {
-    if (!isWanted(row, column)) continue
-    const upper = row * columnsUsed.length + column
-    const lower = upper + columnsUsed.length
-    index.push(upper, upper + 1, lower, upper + 1, lower + 1, lower)
+  const across = columnsUsed.length
+  const node = new Float32Array(2 * across * rowsUsed.length)
+  for (let at = 0; at < node.length / 2; at++) {
+    node[2 * at] = columnsUsed[at % across] ?? 0
+    node[2 * at + 1] = rowsUsed[Math.floor(at / across)] ?? 0
   }
-  geometry.setIndex(new BufferAttribute(new Uint32Array(index), 1))
+  const geometry = new BufferGeometry()
+  geometry.setAttribute('node', new BufferAttribute(node, 2))
+  const corners = new Uint32Array(6 * (across - 1) * (rowsUsed.length - 1))
+  let count = 0
+  for (let strip = 0; strip < across - 1; strip += stripColumns) {
+    const end = Math.min(across - 1, strip + stripColumns)
+    for (let row = 0; row < rowsUsed.length - 1; row++) {
+      for (let column = strip; column < end; column++) {
+        if (!isWanted(row, column)) continue
+        const upper = row * across + column
+        const lower = upper + across
+        corners[count++] = upper
+        corners[count++] = upper + 1
+        corners[count++] = lower
+        corners[count++] = upper + 1
+        corners[count++] = lower + 1
+        corners[count++] = lower
+      }
+    }
+  }
+  geometry.setIndex(new BufferAttribute(corners.slice(0, count), 1))
   return geometry
 }
 
@@ -62,12 +80,4 @@ function geometryOf(
 function stepped(last: number, stride: number): readonly number[] {
   const steps = Math.ceil(last / stride)
   return Array.from({ length: steps + 1 }, (_, step) => Math.min(last, step * stride))
-}
-
-function* cellsInStrips(columns: number, rows: number): Generator<readonly [row: number, column: number]> {
-  for (let strip = 0; strip < columns; strip += stripColumns) {
-    for (let row = 0; row < rows; row++) {
-      for (let column = strip; column < Math.min(columns, strip + stripColumns); column++) yield [row, column]
-    }
-  }
 }

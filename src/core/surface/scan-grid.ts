@@ -68,11 +68,11 @@ function judgedBy(
 ): Pick<WallGrid, 'proven' | 'doubtUm'> {
   const stations = isLocal ? [] : (tied?.stations.filter((station) => station.counted) ?? [])
   if (stations.length === 0) {
-    const infinite = [-1, -1, 1, 1].map((sign) => sign * Number.POSITIVE_INFINITY)
-    return {
-      proven: new Uint8Array(deviationsUm.length),
-      doubtUm: Float32Array.from({ length: deviationsUm.length * 4 }, (_, edge) => infinite[edge % 4] ?? 0),
+    const doubtUm = new Float32Array(deviationsUm.length * 4).fill(Number.POSITIVE_INFINITY)
+    for (let node = 0; node < deviationsUm.length; node++) {
+      doubtUm.fill(Number.NEGATIVE_INFINITY, 4 * node, 4 * node + 2)
     }
+    return { proven: new Uint8Array(deviationsUm.length), doubtUm }
   }
   const wall = { stations, contacts: [0, 180], meanDiameterMm: middleMm, period: 2 * Math.PI }
   const doubt = doubtEdges(wall, lines, middleMm)
@@ -191,11 +191,13 @@ function hatchedCells(
     if (from === undefined || to === undefined) continue
     if (Math.min(depthMm - from, to - depthMm) > reachOfReadingMm) continue
     if (belts.some((belt) => depthMm > belt.fromDepthMm && depthMm < belt.toDepthMm)) continue
-    cells.forEach(({ left, right, isFar }, column) => {
-      const corners = [upper, upper + 1].flatMap((r) => [r * columns + left, r * columns + right])
-      const isWhole = corners.every((node) => !Number.isNaN(nodes.residualUm[node]))
-      if (isWhole && !isFar) hatched[row * angles.length + column] = 0
-    })
+    const above = nodes.residualUm.subarray(upper * columns, (upper + 1) * columns)
+    const below = nodes.residualUm.subarray((upper + 1) * columns, (upper + 2) * columns)
+    for (const [column, { left, right, isFar }] of cells.entries()) {
+      // A sum is no number where one of its parts is none.
+      const corners = (above[left] ?? 0) + (above[right] ?? 0) + (below[left] ?? 0) + (below[right] ?? 0)
+      if (!isFar && !Number.isNaN(corners)) hatched[row * angles.length + column] = 0
+    }
   }
   return hatched
 }

@@ -41,18 +41,43 @@ export function bisquareInfluence(t: number): { readonly psi: number; readonly s
  */
 export function robustSigma(residuals: Float64Array, scratch: Float64Array): number {
   let count = 0
-  for (const residual of residuals) if (!Number.isNaN(residual)) scratch[count++] = Math.abs(residual)
+  for (let i = 0; i < residuals.length; i++) {
+    const size = Math.abs(residuals[i] ?? Number.NaN)
+    if (!Number.isNaN(size)) scratch[count++] = size
+  }
   if (count === 0) throw new RangeError('robustSigma of no residuals')
   return sigmaOverMedian * upperMedian(scratch.subarray(0, count))
 }
 
-/** The value in the middle, the upper of two; the order of the values is changed. Hoare's selection: linear time. */
+/** The value in the middle, the upper of two; the order of the values is changed. */
 function upperMedian(values: Float64Array): number {
   const wanted = values.length >> 1
-  let low = 0
-  let high = values.length - 1
+  putInPlace(values, wanted, 0, values.length - 1)
+  return values[wanted] ?? 0
+}
+
+/** Fewer values than this are not worth a sample. */
+const sampledFrom = 600
+
+/**
+ * Puts the value that belongs at `wanted` in its place, none larger before it and none smaller after it, between two
+ * places. Linear time, some 1.5 comparisons for a value: the pivot is the like value of a sample. Source: Floyd and
+ * Rivest, Algorithm 489, Commun. ACM 18 (1975).
+ */
+function putInPlace(values: Float64Array, wanted: number, from: number, to: number): void {
+  let [low, high] = [from, to]
   while (low < high) {
-    const pivot = values[(low + high) >> 1] ?? 0
+    if (high - low > sampledFrom) {
+      const count = high - low + 1
+      const place = wanted - low + 1
+      const log = Math.log(count)
+      const size = 0.5 * Math.exp((2 * log) / 3)
+      const side = 0.5 * Math.sqrt((log * size * (count - size)) / count) * Math.sign(place - count / 2)
+      const sampleLow = Math.max(low, Math.floor(wanted - (place * size) / count + side))
+      const sampleHigh = Math.min(high, Math.floor(wanted + ((count - place) * size) / count + side))
+      putInPlace(values, wanted, sampleLow, sampleHigh)
+    }
+    const pivot = values[wanted] ?? 0
     let i = low
     let j = high
     while (i <= j) {
@@ -65,7 +90,6 @@ function upperMedian(values: Float64Array): number {
     }
     if (wanted <= j) high = j
     else if (wanted >= i) low = i
-    else break
+    else return
   }
-  return values[wanted] ?? 0
 }

@@ -36,10 +36,11 @@ export function withoutHigherLobes(map: WorkingMap, sigma: number): WorkingMap {
   const least = chiSquaredQuantile(1 - chance, unknowns)
   for (let round = 0; round < rounds; round++) {
     for (let lobes = smoothHarmonics + 1; lobes <= Math.min(mostLobes, columns / 4); lobes++) {
-      const around = Array.from({ length: columns }, (_, column) => {
-        const angle = (lobes * middle(map.columnEdges, column) * Math.PI) / 180
-        return [Math.cos(angle), Math.sin(angle)] as const
-      })
+      const angles = Float64Array.from(
+        { length: columns },
+        (_, column) => (lobes * middle(map.columnEdges, column) * Math.PI) / 180,
+      )
+      const around = { columns, cosines: angles.map(Math.cos), sines: angles.map(Math.sin) }
       takeAway(values, along, around, sigma, least)
     }
   }
@@ -47,7 +48,12 @@ export function withoutHigherLobes(map: WorkingMap, sigma: number): WorkingMap {
 }
 
 type Along = readonly (readonly [number, number, number])[]
-type Around = readonly (readonly [number, number])[]
+
+interface Around {
+  readonly columns: number
+  readonly cosines: Float64Array
+  readonly sines: Float64Array
+}
 
 function takeAway(values: Float64Array, along: Along, around: Around, sigma: number, least: number): void {
   const { matrix, right } = normalEquations(values, along, around, sigma)
@@ -57,22 +63,30 @@ function takeAway(values: Float64Array, along: Along, around: Around, sigma: num
   for (const [row, [a, b, c]] of along.entries()) {
     const cosine = (terms[0] ?? 0) * a + (terms[1] ?? 0) * b + (terms[2] ?? 0) * c
     const sine = (terms[3] ?? 0) * a + (terms[4] ?? 0) * b + (terms[5] ?? 0) * c
-    for (const [column, [cos, sin]] of around.entries()) {
-      const cell = row * around.length + column
-      values[cell] = (values[cell] ?? Number.NaN) - cosine * cos - sine * sin
+    const { columns, cosines, sines } = around
+    for (let column = 0, cell = row * columns; column < columns; column++, cell++) {
+      values[cell] =
+        (values[cell] ?? Number.NaN) - cosine * (cosines[column] ?? 0) - sine * (sines[column] ?? 0)
     }
   }
 }
 
 /** Sums over a row of w·cos², w·cos·sin, w·sin², w·v·cos and w·v·sin, put together with what the row has along. */
-function normalEquations(values: Float64Array, along: Along, around: Around, sigma: number) {
+function normalEquations(
+  values: Float64Array,
+  along: Along,
+  { columns, cosines, sines }: Around,
+  sigma: number,
+) {
   const matrix = new Float64Array(unknowns * unknowns)
   const right = new Float64Array(unknowns)
   for (const [row, factors] of along.entries()) {
     let [cc, cs, ss, vc, vs] = [0, 0, 0, 0, 0]
-    for (const [column, [cos, sin]] of around.entries()) {
-      const value = values[row * around.length + column] ?? Number.NaN
+    for (let column = 0, cell = row * columns; column < columns; column++, cell++) {
+      const value = values[cell] ?? Number.NaN
       if (Number.isNaN(value)) continue
+      const cos = cosines[column] ?? 0
+      const sin = sines[column] ?? 0
       const weight = bisquareWeight(value / sigma)
       cc += weight * cos * cos
       cs += weight * cos * sin

@@ -11,6 +11,9 @@ const widestShare = 1 / 6
 /** Windows of one size stand this share of their size apart, so that one of them lies well on any mark. */
 const stepShare = 1 / 4
 
+/** Smaller deviations than so many σ are not worked out: a threshold for a single look is above it, as falseAlarm has it. */
+const leastDeviation = 2
+
 /**
  * A smooth form may miss the wall by this share of the standard deviation of one value over any length: what no window
  * can tell from a mark. Own choice, on simulated bores.
@@ -19,7 +22,7 @@ export const misfitShare = 0.2
 
 /** For each cell, the window about it that stands out most on one side, in standard deviations of its mean. */
 export interface StandingSide {
-  /** 0 where no window about the cell was looked through. */
+  /** 0 where no window about the cell stands out by so much as `leastDeviation`. */
   readonly deviations: Float64Array
   /** Index into `windows`. */
   readonly best: Uint16Array
@@ -60,6 +63,7 @@ export function standingOut(map: RingMap, sigma: number, misfit: number): Standi
     looks += values.length
     const spread = values.length === 0 ? sigma : Math.max(sigma, robustSigma(values, scratch))
     for (let i = 0; i < values.length; i++) {
+      if (Math.abs(values[i] ?? 0) < leastDeviation * spread) continue
       const cell = at[i] ?? 0
       const deviation = (values[i] ?? 0) / doubtOf(spread, counts[i] ?? 1, misfit)
       const side = deviation > 0 ? larger : smaller

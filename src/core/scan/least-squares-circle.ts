@@ -1,8 +1,11 @@
-import { inverseOf, type Vector } from '../form/three-by-three'
+import { dot, inverseOf, type Vector } from '../form/three-by-three'
 import { type Circle, type CirclePoints, type CircleResult, refused } from './circle-points'
 
 /** Steps at most; on a bore two or three are taken. */
 const mostSteps = 200
+
+/** A step that promises to take off less than this share of the squares is the last: rounding would hide what it gains. */
+const leastGain = 1e-14
 
 /**
  * The circle with the least sum of squared distances of the points from it along the radius: the reference of ISO
@@ -20,12 +23,15 @@ export function leastSquaresCircle(
   for (let step = 0; step < mostSteps; step++) {
     const change = stepFrom(points, circle)
     if (!change) return refused('no-circle')
-    const next = shortened(points, circle, change, squares)
+    const { step: by, gain } = change
+    if (gain <= leastGain * squares) {
+      circle = moved(circle, by, 1)
+      break
+    }
+    const next = shortened(points, circle, by, squares)
     if (!next) break
-    const settled = Math.hypot(...change) <= 1e-15 * circle.radius
     circle = next.circle
     squares = next.squares
-    if (settled) break
   }
   return { known: true, ...circle, squares }
 }
@@ -60,8 +66,11 @@ function meanOf(values: Float64Array): number {
   return sum / values.length
 }
 
-/** The step of Gauss and Newton: the linear least squares of the residuals in a shift of the middle and of the radius. */
-function stepFrom({ x, y }: CirclePoints, circle: Circle): Vector | undefined {
+/**
+ * The step of Gauss and Newton: the linear least squares of the residuals in a shift of the middle and of the radius,
+ * and what it would take off their squares if they were linear.
+ */
+function stepFrom({ x, y }: CirclePoints, circle: Circle): { step: Vector; gain: number } | undefined {
   let cc = 0
   let cs = 0
   let ss = 0
@@ -87,24 +96,29 @@ function stepFrom({ x, y }: CirclePoints, circle: Circle): Vector | undefined {
     sr += sine * rest
     r += rest
   }
-  const inverse = inverseOf([
+  const right: Vector = [cr, sr, r]
+  const [x1, y1, r1] = inverseOf([
     [cc, cs, c],
     [cs, ss, s],
     [c, s, x.length],
   ])
-  const step = inverse.map((row) => row[0] * cr + row[1] * sr + row[2] * r)
-  const [dx = Number.NaN, dy = Number.NaN, dr = Number.NaN] = step
-  return step.every(Number.isFinite) ? [dx, dy, dr] : undefined
+  const step: Vector = [dot(x1, right), dot(y1, right), dot(r1, right)]
+  const gain = dot(step, right)
+  return Number.isFinite(gain) ? { step, gain } : undefined
 }
 
 /** The circle after a step, halved until it is no worse; undefined where none is better. */
-function shortened(points: CirclePoints, from: Circle, [dx, dy, dr]: Vector, squares: number) {
+function shortened(points: CirclePoints, from: Circle, step: Vector, squares: number) {
   for (let share = 1; share > 1e-6; share /= 2) {
-    const circle = { x: from.x + share * dx, y: from.y + share * dy, radius: from.radius + share * dr }
+    const circle = moved(from, step, share)
     const found = squaresAbout(points, circle)
     if (found < squares) return { circle, squares: found }
   }
   return undefined
+}
+
+function moved(from: Circle, [dx, dy, dr]: Vector, share: number): Circle {
+  return { x: from.x + share * dx, y: from.y + share * dy, radius: from.radius + share * dr }
 }
 
 function squaresAbout({ x, y }: CirclePoints, circle: Circle): number {

@@ -19,6 +19,9 @@ export interface Cylinder {
 /** Steps at most; on a bore two or three are taken. */
 const mostSteps = 200
 
+/** A step that promises to take off less than this share of the squares is the last: rounding would hide what it gains. */
+const leastGain = 1e-14
+
 /**
  * The cylinder with the least sum of squared distances of the points from it (ISO 12180-1:2011, LSCY), by Gauss and
  * Newton's method on true distances from a leaning line, a step halved while it gains nothing. `start` is a cylinder
@@ -33,13 +36,15 @@ export function leastSquaresCylinder(
   let cylinder = start
   let squares = squaresAbout(points, cylinder)
   for (let step = 0; step < mostSteps; step++) {
-    const change = stepFrom(points, cylinder, middle)
-    const next = shortened(points, cylinder, change, squares, middle)
+    const { step: by, gain } = stepFrom(points, cylinder, middle)
+    if (gain <= leastGain * squares) {
+      cylinder = moved(cylinder, by, 1, middle)
+      break
+    }
+    const next = shortened(points, cylinder, by, squares, middle)
     if (!next) break
-    const gained = squares - next.squares
     cylinder = next.cylinder
     squares = next.squares
-    if (gained <= 1e-15 * squares) break
   }
   return { cylinder, squares }
 }
@@ -59,8 +64,11 @@ function meanOf(values: Float64Array): number {
   return sum / values.length
 }
 
-/** The step in x and y at the middle of the length, both leans and the radius. */
-function stepFrom({ x, y, z }: CylinderPoints, cylinder: Cylinder, middle: number): Float64Array {
+/**
+ * The step in x and y at the middle of the length, both leans and the radius, and what it would take off the squares if
+ * the residuals were linear.
+ */
+function stepFrom({ x, y, z }: CylinderPoints, cylinder: Cylinder, middle: number) {
   const { leanX, leanY } = cylinder
   const steep = 1 + leanX * leanX + leanY * leanY
   const normal = new Float64Array(25)
@@ -105,7 +113,8 @@ function stepFrom({ x, y, z }: CylinderPoints, cylinder: Cylinder, middle: numbe
   normal.set([xyh, yyh, xyhh, yyhh, syh], 15)
   normal.set([sx, sy, sxh, syh, x.length], 20)
   right.set([rx, ry, rxh, ryh, r])
-  return scaledSolution(normal, right)
+  const by = scaledSolution(normal, right)
+  return { step: by, gain: by.reduce((sum, entry, a) => sum + entry * (right[a] ?? 0), 0) }
 }
 
 /** Solves with every unknown in its own measure, so that a lean and a shift weigh alike. */
@@ -122,22 +131,31 @@ function scaledSolution(normal: Float64Array, right: Float64Array): Float64Array
 function shortened(
   points: CylinderPoints,
   from: Cylinder,
-  [dx = 0, dy = 0, leanX = 0, leanY = 0, radius = 0]: Float64Array,
+  step: Float64Array,
   squares: number,
   middle: number,
 ) {
   for (let share = 1; share > 1e-6; share /= 2) {
-    const cylinder = {
-      x: from.x + share * (dx - leanX * middle),
-      y: from.y + share * (dy - leanY * middle),
-      leanX: from.leanX + share * leanX,
-      leanY: from.leanY + share * leanY,
-      radius: from.radius + share * radius,
-    }
+    const cylinder = moved(from, step, share, middle)
     const found = squaresAbout(points, cylinder)
     if (found < squares) return { cylinder, squares: found }
   }
   return undefined
+}
+
+function moved(
+  from: Cylinder,
+  [dx = 0, dy = 0, leanX = 0, leanY = 0, radius = 0]: Float64Array,
+  share: number,
+  middle: number,
+): Cylinder {
+  return {
+    x: from.x + share * (dx - leanX * middle),
+    y: from.y + share * (dy - leanY * middle),
+    leanX: from.leanX + share * leanX,
+    leanY: from.leanY + share * leanY,
+    radius: from.radius + share * radius,
+  }
 }
 
 function squaresAbout({ x, y, z }: CylinderPoints, cylinder: Cylinder): number {

@@ -30,6 +30,20 @@ export function refused(reason: CircleRefusal): { readonly known: false; readonl
   return { known: false, reason }
 }
 
+/** Whether points lie in every eighth of a turn around a centre, so that no gap between them is half a turn wide. */
+export function isAllRound(
+  { x, y }: CirclePoints,
+  centre: { readonly x: number; readonly y: number },
+): boolean {
+  let eighths = 0
+  for (let i = 0; i < x.length; i++) {
+    const u = (x[i] ?? 0) - centre.x
+    const v = (y[i] ?? 0) - centre.y
+    eighths |= 1 << ((u > 0 ? 1 : 0) + (v > 0 ? 2 : 0) + (Math.abs(u) > Math.abs(v) ? 4 : 0))
+  }
+  return eighths === 0xff
+}
+
 /** The widest angle from one point to the next around a centre, rad; a whole turn for a single point. */
 export function widestGap(
   { x, y }: CirclePoints,

@@ -138,17 +138,17 @@ function pointsOf({ anglesDegrees, radii, nearRadiusUm, table }: LevelInput): {
   points: CirclePoints
   angles: number[]
 } {
-  const x: number[] = []
-  const y: number[] = []
+  const x = new Float64Array(anglesDegrees.length)
+  const y = new Float64Array(anglesDegrees.length)
   const angles: number[] = []
   for (const [i, angle] of anglesDegrees.entries()) {
     const radius = nearRadiusUm + (radii[i] ?? Number.NaN)
     if (Number.isNaN(radius)) continue
-    x.push(radius * (table.cosines[table.angles + i] ?? 0))
-    y.push(radius * (table.sines[table.angles + i] ?? 0))
+    x[angles.length] = radius * (table.cosines[table.angles + i] ?? 0)
+    y[angles.length] = radius * (table.sines[table.angles + i] ?? 0)
     angles.push(angle)
   }
-  return { points: { x: Float64Array.from(x), y: Float64Array.from(y) }, angles }
+  return { points: { x: x.subarray(0, angles.length), y: y.subarray(0, angles.length) }, angles }
 }
 
 function ovalOf(

@@ -44,18 +44,19 @@ const unbounded = 1e6
  * Solved on the dual (maximise Σλr − Σμr with Σλ = Σμ = 1, Σλn = Σμn, λ, μ ≥ 0) by the revised simplex method, each
  * step from a fresh inverse, Bland's rule (Math. Oper. Res. 2 (1977)) where steps gain nothing. Accuracy: rounding; what
  * lies outside the bounds found, if anything, is counted into `upper` and `lower`.
+ * `near` are the contacts of a programme that is nearly the same, to begin with: they make it shorter, and no different.
  * Source of the method: Dantzig, Linear Programming and Extensions (1963), chapters 5 to 9.
  */
-export function narrowestBand(directed: Directed): Band | undefined {
-  return solveProgramme(directed, true)
+export function narrowestBand(directed: Directed, near: readonly Contact[] = []): Band | undefined {
+  return solveProgramme(directed, true, near)
 }
 
 /**
  * The shift c that makes the largest of r − n·c smallest; `lower` is then the least that is found there. Undefined
  * where it has no bound, as for directions that fit in a half-circle. Method as for `narrowestBand`.
  */
-export function lowestCover(directed: Directed): Band | undefined {
-  return solveProgramme(directed, false)
+export function lowestCover(directed: Directed, near: readonly Contact[] = []): Band | undefined {
+  return solveProgramme(directed, false, near)
 }
 
 interface Column {
@@ -66,7 +67,7 @@ interface Column {
   readonly gain: number
 }
 
-function solveProgramme(directed: Directed, twoSided: boolean): Band | undefined {
+function solveProgramme(directed: Directed, twoSided: boolean, near: readonly Contact[]): Band | undefined {
   const { values } = directed
   const { largest, smallest } = extremes(values)
   const spread = values[largest] === undefined ? 0 : (values[largest] ?? 0) - (values[smallest] ?? 0)
@@ -74,11 +75,14 @@ function solveProgramme(directed: Directed, twoSided: boolean): Band | undefined
   if (values.length < directed.dimensions + (twoSided ? 2 : 1)) return undefined
   if (spread === 0) return flat(directed, twoSided)
   let tolerance = 1e-13 * spread + 4e-16 * size
-  const basis = startingBasis(directed, twoSided, largest, smallest, unbounded * spread)
+  const basis =
+    nearBasis(directed, twoSided, near) ??
+    startingBasis(directed, twoSided, largest, smallest, unbounded * spread)
   let idle = 0
   let best = Number.NEGATIVE_INFINITY
   for (let step = 0; step < mostSteps; step++) {
     const state = solvedBasis(basis, twoSided)
+    if (!state) throw new Error('narrowestBand: a basis without an inverse')
     const entering = priced(directed, state.prices, twoSided, tolerance, idle > patience)
     if (!entering) return finished(directed, basis, state.prices, twoSided)
     exchange(basis, state, entering, idle > patience)
@@ -108,7 +112,7 @@ function flat(directed: Directed, twoSided: boolean): Band | undefined {
     // With one of them raised by next to nothing the programme says whether there is a bound.
     const values = Float64Array.from(directed.values)
     values[0] = value + Math.max(1e-9, Math.abs(value) * 1e-9)
-    if (!solveProgramme({ ...directed, values }, false)) return undefined
+    if (!solveProgramme({ ...directed, values }, false, [])) return undefined
   }
   return { shift: new Float64Array(directed.dimensions), upper: value, lower: value, contacts: [] }
 }
@@ -147,6 +151,13 @@ function startingBasis(
   return [...real, ...artificial]
 }
 
+/** The columns of contacts, where they are a basis in which nothing weighs less than nothing. */
+function nearBasis(directed: Directed, twoSided: boolean, near: readonly Contact[]): Column[] | undefined {
+  if (near.length !== directed.dimensions + (twoSided ? 2 : 1)) return undefined
+  const basis = near.map(({ index, side }) => columnOf(directed, index, side, twoSided))
+  return solvedBasis(basis, twoSided)?.weights.every((weight) => weight >= 0) ? basis : undefined
+}
+
 interface Solved {
   readonly inverse: Float64Array
   /** Weight of each column of the basis. */
@@ -155,14 +166,14 @@ interface Solved {
   readonly prices: Float64Array
 }
 
-function solvedBasis(basis: readonly Column[], twoSided: boolean): Solved {
+function solvedBasis(basis: readonly Column[], twoSided: boolean): Solved | undefined {
   const size = basis.length
   const matrix = new Float64Array(size * size)
   for (const [c, { entries }] of basis.entries()) {
     for (let row = 0; row < size; row++) matrix[row * size + c] = entries[row] ?? 0
   }
   const inverse = smallInverse(matrix, size)
-  if (!inverse) throw new Error('narrowestBand: a basis without an inverse')
+  if (!inverse) return undefined
   const weights = new Float64Array(size)
   const prices = new Float64Array(size)
   for (let c = 0; c < size; c++) {

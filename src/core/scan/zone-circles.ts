@@ -3,6 +3,7 @@ import {
   type CirclePoints,
   type CircleResult,
   distancesFrom,
+  isAllRound,
   refused,
   widestGap,
 } from './circle-points'
@@ -54,12 +55,11 @@ export function maximumInscribedCircle(
   return zoned(points, about, 3, largestInside, ({ smallest }) => -smallest)
 }
 
-function largestInside({ dimensions, directions, values }: Directed) {
-  const cover = lowestCover({
-    dimensions,
-    directions: directions.map((d) => -d),
-    values: values.map((v) => -v),
-  })
+function largestInside({ dimensions, directions, values }: Directed, near: readonly Contact[]) {
+  const cover = lowestCover(
+    { dimensions, directions: directions.map((d) => -d), values: values.map((v) => -v) },
+    near.map(({ index }): Contact => ({ index, side: 'upper' })),
+  )
   if (!cover) return undefined
   return { ...cover, contacts: cover.contacts.map(({ index }): Contact => ({ index, side: 'lower' })) }
 }
@@ -70,17 +70,20 @@ function zoned(
   fewest: number,
   solve: (
     directed: Directed,
+    near: readonly Contact[],
   ) => { readonly shift: Float64Array; readonly contacts: readonly Contact[] } | undefined,
   cost: (distances: { readonly largest: number; readonly smallest: number }) => number,
 ): CircleResult<ZoneCircles> {
   if (points.x.length < fewest) return refused('too-few-values')
   if (!start.known) return start
-  if (widestGap(points, start) >= Math.PI * (1 - 1e-12)) return refused('gap-of-half-a-turn')
+  if (!isAllRound(points, start) && widestGap(points, start) >= Math.PI * (1 - 1e-12)) {
+    return refused('gap-of-half-a-turn')
+  }
   let middle = { x: start.x, y: start.y }
   let least = cost(distancesFrom(points, middle))
   let contacts: readonly Contact[] = []
   for (let round = 0; round < mostRounds; round++) {
-    const band = solve(linearised(points, middle, start.radius))
+    const band = solve(linearised(points, middle, start.radius), contacts)
     if (!band) return refused('gap-of-half-a-turn')
     if (round === 0) contacts = band.contacts
     const next = shortened(points, middle, band.shift, least, cost)

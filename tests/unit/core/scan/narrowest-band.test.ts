@@ -122,6 +122,25 @@ describe('the narrowest band', () => {
     }
   })
 
+  it('is the same wherever it begins, in a band and in a cover, 200 cases from seed 75', () => {
+    const random = seededRandom(75)
+    for (let i = 0; i < 200; i++) {
+      const tilt = i % 2 === 1
+      const directed = across(30, random, tilt)
+      const near = Array.from({ length: tilt ? 6 : 4 }, () => ({
+        index: Math.floor(random.even() * 30),
+        side: random.even() < 0.5 ? ('upper' as const) : ('lower' as const),
+      }))
+      const band = narrowestBand(directed)
+      for (const start of [near, band?.contacts ?? []]) {
+        const again = narrowestBand(directed, start)
+        expect(again && again.upper - again.lower).toBeCloseTo(band ? band.upper - band.lower : 0, 10)
+      }
+      const below = near.slice(1).map(({ index }) => ({ index, side: 'upper' as const }))
+      expect(lowestCover(directed, below)?.upper).toBeCloseTo(lowestCover(directed)?.upper ?? 0, 10)
+    }
+  })
+
   it('has its contacts on its bounds, one more than two for each dimension', () => {
     const directed = across(200, seededRandom(74), true)
     const band = narrowestBand(directed)

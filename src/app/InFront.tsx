@@ -6,6 +6,7 @@ import { words } from '../words/words'
 import { Dialog, useShown } from './Dialog'
 import { desk } from './desk'
 import { ExampleList } from './ExampleList'
+import { ImportScan, ImportTable } from './imports'
 import { JobNote } from './JobNote'
 import { KeepingInFront } from './KeepingInFront'
 import { LanguageList } from './LanguageList'
@@ -23,8 +24,6 @@ import {
 
 const KeyList = lazy(async () => ({ default: (await import('./KeyList')).KeyList }))
 
-const ImportTable = lazy(async () => ({ default: (await import('./ImportTable')).ImportTable }))
-const ImportScan = lazy(async () => ({ default: (await import('./ImportScan')).ImportScan }))
 const AidsChoice = lazy(async () => ({ default: (await import('../pages/bench/AidsChoice')).AidsChoice }))
 
 const LetterheadDialog = lazy(async () => ({

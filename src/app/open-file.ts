@@ -8,6 +8,7 @@ import { ShelfError } from '../storage/shelf-error'
 import { words } from '../words/words'
 import { noteCopies } from './copy-reminder'
 import { changeOver, layOut, say } from './desk'
+import { fetchImportScan, fetchImportTable } from './imports'
 import { damagedText, jobFromFile } from './job-for-file'
 import { jobPen, saveLoop } from './keeping'
 import { ask, showProblems, showTable, tell } from './questions'
@@ -22,7 +23,9 @@ export async function openFile(file: File): Promise<void> {
   if (bytes === undefined) return tell(words.file.notRead(file.name))
   if (isTable(file.name, bytes)) {
     const { looksLikeScan } = await import('../formats/looks-like-scan')
-    return showTable({ name: file.name, bytes, holds: looksLikeScan(bytes) ? 'scan' : 'readings' })
+    const holds = looksLikeScan(bytes) ? 'scan' : 'readings'
+    await (holds === 'scan' ? fetchImportScan() : fetchImportTable())
+    return showTable({ name: file.name, bytes, holds })
   }
   if (isBundle(bytes)) return (await import('./open-jobs')).openJobs(file.name, bytes)
   const read = readJob(bytes)

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { useStore } from 'zustand'
 import type { RadialScan } from '../core/scan/radial-scan'
 import type { ScanChoices } from '../formats/scan-table'
@@ -7,9 +7,10 @@ import { newId } from '../job/new-id'
 import { newJob } from '../job/new-job'
 import { addScan } from '../job/scan-commands'
 import type { Job } from '../job/schema'
+import { surveyOf } from '../job/selectors'
 import { type SaidOfScan, ScanImport } from '../pages/import/ScanImport'
-import { lookAtScan } from '../session/scan-view'
-import { showPart } from '../session/session'
+import { lookAtScan, setScanFigures } from '../session/scan-view'
+import { session, showPart } from '../session/session'
 import { ShelfError } from '../storage/shelf-error'
 import { problemText } from '../words/problems'
 import { scanTableWords } from '../words/scan-table-words'
@@ -17,6 +18,7 @@ import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { changeOver, desk, layOut, say } from './desk'
 import { closeTable, showTable, type TableToImport } from './questions'
+import { beginAhead, drawnAhead, fitAsked, standBy } from './scan-fit'
 import { keepScan } from './scans-here'
 import { useScanTable } from './use-scan-table'
 
@@ -28,6 +30,24 @@ export function ImportScan({ table }: { readonly table: TableToImport }) {
   const bore = useChosenBore()
   const hasJob = useStore(desk, ({ shows, behindShelf }) => shows === 'bench' || behindShelf === 'bench')
   const inHand = hasJob ? bore : undefined
+  const chosen = useStore(session, ({ surveyId }) => surveyId)
+  useEffect(standBy, [])
+  const isTaken = useRef(false)
+  const ready =
+    state.kind === 'done' && state.read.ok && state.read.open.length === 0 ? state.read.scan : undefined
+  useEffect(() => {
+    if (!ready) return
+    const drop = beginAhead({ ...askedOf(ready, inHand?.id, chosen), scan: ready })
+    return () => {
+      if (!isTaken.current) drop()
+    }
+  }, [ready, inHand?.id, chosen])
+  const taking = async (take: Promise<readonly string[]>) => {
+    isTaken.current = true
+    const why = await take
+    isTaken.current = why.length === 0
+    return why
+  }
   return (
     <ScanImport
       name={name.replace(/\.\w+$/, '')}
@@ -38,17 +58,28 @@ export function ImportScan({ table }: { readonly table: TableToImport }) {
       onStop={stop}
       onAgain={again}
       onAsReadings={() => showTable({ ...table, holds: 'readings' })}
-      onTake={async (scan, said) => (inHand ? takeInto(inHand.id, scan, said) : [])}
-      onNewJob={(scan, said) => takeAsNewJob(name, scan, said)}
+      onTake={async (scan, said) => (inHand ? taking(takeInto(inHand.id, scan, said)) : [])}
+      onNewJob={(scan, said) => taking(takeAsNewJob(name, scan, said))}
     />
   )
+}
+
+/** What will be asked of the scan once it is taken: into the bore, or where there is none into a new job. */
+function askedOf(scan: RadialScan, boreId: string | undefined, surveyId: string | undefined) {
+  const job = boreId === undefined ? newJob(newId) : jobStore.getState().job
+  const bore = job.bores.find(({ id }) => id === boreId) ?? job.bores[0]
+  const survey = bore && surveyOf(bore, surveyId)
+  if (!bore || !survey) throw new Error('A job has a bore with a survey')
+  return fitAsked(job, bore, survey, entryOf(scan, '', {}))
 }
 
 /** Keeps the radii first: a job never names a scan that is nowhere. What is in the way, in words. */
 async function takeInto(boreId: string, scan: RadialScan, said: SaidOfScan): Promise<readonly string[]> {
   const kept = await keptHash(scan)
   if (!kept.ok) return [kept.why]
+  const drawn = await drawnAhead()
   const entry = entryOf(scan, kept.hash, said)
+  if (drawn) setScanFigures(entry.id, { kind: 'fitted', ...drawn })
   const done = jobStore
     .getState()
     .perform(words.scans.changes.taken(entry.name ?? ''), (job) => addScan(job, boreId, entry))

@@ -7,6 +7,11 @@ import { shelf } from './shelf-here'
 
 const known = new Map<string, RadialScan>()
 
+/** A scan that need not be fetched any more. */
+export function scanAtHand(hash: string): RadialScan | undefined {
+  return known.get(hash)
+}
+
 /** Undefined where it is not in this browser, or damaged here. */
 export async function scanHere(hash: string): Promise<RadialScan | undefined> {
   const before = known.get(hash)

@@ -26,7 +26,7 @@ export interface FittedScan {
   readonly size: ScanSize
   /** What stands out of its smooth form; worked out after the wall. */
   readonly marks?: ScanMarks
-  /** What form it proves; worked out last. */
+  /** What form it proves; worked out after the wall too. */
   readonly form?: ScanForm
 }
 

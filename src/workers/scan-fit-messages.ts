@@ -7,7 +7,7 @@ import type { ScanSize } from '../core/scan/size-from-ties'
 import type { ScanGridOptions } from '../core/surface/scan-grid'
 import type { WallGrid } from '../core/surface/wall-grid'
 
-/** What the page asks of the worker. */
+/** What the page asks of the worker that fits. */
 export interface ScanFitAsked {
   readonly scan: RadialScan
   readonly form: ScanFormOptions
@@ -19,8 +19,8 @@ export interface ScanFitAsked {
 }
 
 /**
- * What the worker says: the fit with the wall as it is drawn, so that it can be looked at, then what stands out of its
- * smooth form, and then what form it proves; or that no axis goes through the scan.
+ * What it says: the fit with the wall as it is drawn, so that it can be looked at, then what stands out of its smooth
+ * form; or that no axis goes through the scan.
  */
 export type ScanFitSaid =
   | {
@@ -31,5 +31,17 @@ export type ScanFitSaid =
       readonly local: WallGrid
     }
   | { readonly kind: 'marks'; readonly marks: ScanMarks }
-  | { readonly kind: 'form'; readonly form: ScanForm }
   | { readonly kind: 'no-axis' }
+
+/** What the page asks of the worker that works out the form, once the scan is fitted. */
+export interface ScanFormAsked {
+  readonly scan: RadialScan
+  readonly fit: Pick<ScanFit, 'aboutAxisUm'>
+  readonly form: ScanFormOptions
+}
+
+/** What form the scan proves. */
+export interface ScanFormSaid {
+  readonly kind: 'form'
+  readonly form: ScanForm
+}

@@ -1,11 +1,11 @@
 import { canBeFitted, fitScan } from '../core/scan/fit-scan'
 import { marksOf } from '../core/scan/marks'
-import { scanForm } from '../core/scan/scan-form'
 import { sizeFromTies } from '../core/scan/size-from-ties'
 import { scanGridOf } from '../core/surface/scan-grid'
+import type { WallGrid } from '../core/surface/wall-grid'
 import type { ScanFitAsked, ScanFitSaid } from './scan-fit-messages'
 
-const say = (message: ScanFitSaid) => self.postMessage(message)
+const say = (message: ScanFitSaid, transfer: Transferable[] = []) => self.postMessage(message, { transfer })
 
 self.addEventListener('message', ({ data }: MessageEvent<ScanFitAsked>) => {
   const { scan, form, ties, ports, grid } = data
@@ -15,7 +15,12 @@ self.addEventListener('message', ({ data }: MessageEvent<ScanFitAsked>) => {
   const tied = size.known ? { tied: { byUm: size.addUm, stations: ties } } : {}
   const whole = scanGridOf(scan, fit, { ...grid, ...tied, isLocal: false })
   const local = scanGridOf(scan, fit, { ...grid, isLocal: true })
-  say({ kind: 'fitted', fit, size, whole, local })
+  say({ kind: 'fitted', fit, size, whole, local }, [whole, local].flatMap(buffersOf))
   say({ kind: 'marks', marks: marksOf(scan, fit, { nearDiameterMm: form.nearDiameterMm, ports }) })
-  say({ kind: 'form', form: scanForm(scan, fit, form) })
 })
+
+/** What is handed over instead of copied: nobody here needs a wall that has been drawn. */
+function buffersOf({ deviationsUm, doubtUm, hatched, proven }: WallGrid): ArrayBuffer[] {
+  const buffers = [deviationsUm, doubtUm, hatched, proven].map(({ buffer }) => buffer)
+  return buffers.filter((buffer) => buffer instanceof ArrayBuffer)
+}

@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test'
+import { scanMarkWords } from '../../src/words/scan-mark-words'
 import { scanTableWords } from '../../src/words/scan-table-words'
 import { words } from '../../src/words/words'
 import { expect, expectAccessible, openApp, test, withoutWebgl } from './bench-fixture'
@@ -120,7 +121,7 @@ test('a scan that readings give a size has limits in the picture, one without ha
   await expect(page.getByRole('application', { name: words.picture.label })).toBeVisible()
 
   const long = ['depth mm;angle;radius um']
-  for (let place = 0; place < 300_000; place++)
+  for (let place = 0; place < 900_000; place++)
     long.push(`${Math.floor(place / 600)};${(place % 600) * 0.6};1`)
   await importScan(page, long.join('\n'))
   await page.getByRole('button', { name: words.table.cancel }).click()
@@ -140,4 +141,40 @@ test.describe('on a phone', () => {
     expect(height).toBeGreaterThanOrEqual(44)
     await expectAccessible(page)
   })
+})
+
+test('a scan is fitted once, while it is looked at, for the job that takes it, and not where it is not taken', async ({
+  page,
+}) => {
+  const begun: string[] = []
+  page.on('worker', (worker) => {
+    if (worker.url().includes('scan-fit')) begun.push(worker.url())
+  })
+  const isAtRest = () => page.workers().every((worker) => !/scan-(fit|form)/.test(worker.url()))
+  await withoutWebgl(page)
+  await openApp(page)
+  await importScan(page, scanFile())
+  const dialog = page.getByRole('dialog')
+  await dialog.getByRole('button', { name: scanTable.take('1') }).click()
+  await expect(dialog).toBeHidden()
+  await expect(page.getByText(scans.noVerdict)).toBeVisible()
+  await expect(page.getByRole('region', { name: scans.title })).toContainText('left wall')
+  const marks = page.getByRole('region', { name: scanMarkWords.title }).locator('ul > li')
+  await expect(marks).toHaveText([new RegExp(scanMarkWords.signs.smaller)])
+  expect(begun).toHaveLength(1)
+  await expect.poll(isAtRest).toBe(true)
+
+  // Larger figures lie nearer to the axis: what was begun for the file as it stands is let go of.
+  await importScan(page, scanFile())
+  await dialog.getByRole('combobox', { name: scanTable.labels.sign }).selectOption('inward')
+  await dialog.getByRole('button', { name: scanTable.take('1') }).click()
+  await expect(dialog).toBeHidden()
+  await expect(marks).toHaveText([new RegExp(scanMarkWords.signs.larger)])
+  await expect.poll(isAtRest).toBe(true)
+
+  await importScan(page, scanFile())
+  await expect(dialog.getByRole('button', { name: scanTable.take('1') })).toBeEnabled()
+  await dialog.getByRole('button', { name: words.app.close, exact: true }).click()
+  await expect(dialog).toBeHidden()
+  await expect.poll(isAtRest).toBe(true)
 })

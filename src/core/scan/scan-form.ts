@@ -52,7 +52,11 @@ export interface ScanForm {
  * which the filter makes smaller, and its scale, which it does not; the place of the axis moves no form but by e²/2R.
  * Sources and accuracy: `levelForm`, `cylinderForm`, `turnKernel`.
  */
-export function scanForm(scan: RadialScan, fit: ScanFit, options: ScanFormOptions): ScanForm {
+export function scanForm(
+  scan: RadialScan,
+  fit: Pick<ScanFit, 'aboutAxisUm'>,
+  options: ScanFormOptions,
+): ScanForm {
   const { depthsMm, anglesDegrees } = scan
   const filter = filterOf(scan, fit, options.cutOffUndulations)
   const aboutAxisUm = filter?.filter.aboutAxisUm ?? fit.aboutAxisUm
@@ -106,7 +110,11 @@ function radiusDoubt(options: ScanFormOptions, scatterFactor: number) {
   }
 }
 
-function filterOf(scan: RadialScan, fit: ScanFit, cutOffUndulations: number | undefined) {
+function filterOf(
+  scan: RadialScan,
+  fit: Pick<ScanFit, 'aboutAxisUm'>,
+  cutOffUndulations: number | undefined,
+) {
   if (cutOffUndulations === undefined) return undefined
   const angles = scan.anglesDegrees.length
   const kernel = turnKernel(scan.anglesDegrees, cutOffUndulations)

@@ -88,15 +88,18 @@ function Held(props: ScanImportProps & { readonly table: ReadScanTable; readonly
   const [typedName, setTypedName] = useState(name)
   const [cleaning, setCleaning] = useState<Scan['cleaning']>()
   const [why, setWhy] = useState<readonly string[]>([])
-  const isReady = table.open.length === 0 && !isBusy
+  const [isTaking, setTaking] = useState(false)
+  const isReady = table.open.length === 0 && !isBusy && !isTaking
   const take = async (by: ScanImportProps['onTake']) => {
     const trimmed = typedName.trim()
+    setTaking(true)
     setWhy(
       await by(table.scan, {
         ...(trimmed === '' ? {} : { name: trimmed }),
         ...(cleaning ? { cleaning } : {}),
       }),
     )
+    setTaking(false)
   }
   const { problemCount } = table
   return (

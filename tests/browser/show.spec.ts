@@ -234,8 +234,10 @@ test('a second window shows the bench as it is: what is told, the bore, a change
 
   await page.goto('./#example=A')
   await expect(second.getByRole('heading', { level: 1 })).toHaveText('Garden saw (invented)')
-  await second.getByRole('button', { name: said.leave }).click()
-  await expect.poll(() => second.isClosed()).toBe(true)
+  const closed = second.waitForEvent('close')
+  // The window may be gone before the click is answered.
+  await Promise.race([second.getByRole('button', { name: said.leave }).click(), closed])
+  await closed
 })
 
 test('a hostile job is shown as text everywhere, and runs nothing', async ({ page }) => {

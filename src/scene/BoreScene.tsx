@@ -29,9 +29,14 @@ export interface BoreSceneProps extends BoreCameraProps {
   readonly theme: Theme
   /** Paper has neither shell nor near wall, and lines that print. */
   readonly onPaper?: boolean
+  /** It is looked at while it is drawn: roughly at once is better than whole in a while. */
+  readonly eager?: boolean
   readonly pointed: PointedPlace | undefined
   readonly next?: PointedPlace | undefined
 }
+
+/** From so many nodes on a picture is drawn roughly while it moves. */
+const manyNodes = 60_000
 
 /** The bore in hand, and those beside it, always in a row across the picture however it is turned. */
 export function BoreScene(props: BoreSceneProps) {
@@ -49,10 +54,14 @@ export function BoreScene(props: BoreSceneProps) {
     offsets,
     way,
     onPaper = false,
+    eager = false,
   } = props
   const geometries = useMemo(() => new WallGeometries(), [])
   const seen = useBoreCamera(props)
   const own = row?.bores[row.chosen]
+  const grids = row ? row.bores.map((bore) => bore.grid) : [grid]
+  const nodes = grids.reduce((sum, { angles, depthsMm }) => sum + angles.length * depthsMm.length, 0)
+  const isCoarseFirst = eager && nodes > manyNodes
   const isPlain = row !== undefined && row.bores.length >= plainFrom
   return (
     <>
@@ -61,6 +70,7 @@ export function BoreScene(props: BoreSceneProps) {
         seen={seen}
         offsetMm={offsets[row?.chosen ?? 0] ?? 0}
         geometries={geometries}
+        isCoarseFirst={isCoarseFirst}
         grid={grid}
         ports={ports}
         stations={stations}
@@ -87,6 +97,7 @@ export function BoreScene(props: BoreSceneProps) {
             seen={seen}
             offsetMm={offsets[index] ?? 0}
             geometries={geometries}
+            isCoarseFirst={isCoarseFirst}
             grid={bore.grid}
             ports={bore.ports}
             stations={bore.stations}

@@ -1,6 +1,6 @@
 import { useFrame } from '@react-three/fiber'
 import { useEffect, useMemo, useRef } from 'react'
-import type { BufferGeometry, Group } from 'three'
+import type { BufferGeometry, Group, Mesh } from 'three'
 import type { DrawnStation } from '../core/findings'
 import type { SurfaceFinding } from '../core/measured'
 import type { PlacedPiston } from '../core/piston/piston-in-bore'
@@ -34,6 +34,11 @@ export interface DrawnBoreProps extends PaintedBore {
   readonly discs: boolean
   /** Where the next reading is taken, by one of its contacts. */
   readonly next?: PointedPlace | undefined
+  /**
+   * The picture has so many nodes that the wall is drawn from every second one while the eye moves, and when it is new;
+   * from all of them as soon as it rests.
+   */
+  readonly isCoarseFirst: boolean
   /** The unit grids that the bores of the picture share. */
   readonly geometries: WallGeometries
 }
@@ -57,12 +62,15 @@ export function DrawnBore(props: DrawnBoreProps) {
     levelRings,
     discs: hasDiscs,
     onPaper,
+    isCoarseFirst,
+    seen,
   } = props
   const { geometries } = props
   const paint = useBorePaint(props)
   const columns = grid.angles.length
   const contacts = useMemo(() => (pointed ? contactsPointedAt(grid, pointed) : []), [grid, pointed])
   const wall = useShared(geometries, 'wall', grid)
+  const coarse = useShared(geometries, isCoarseFirst ? 'coarse' : 'wall', grid)
   const glass = useShared(geometries, 'glass', grid)
   const proven = useFreed(useMemo(() => provenGeometry(grid), [grid]))
   const shell = useFreed(useMemo(() => shellGeometry(), []))
@@ -78,7 +86,17 @@ export function DrawnBore(props: DrawnBoreProps) {
   const squares = useFreed(useMemo(() => stationGeometry(squaresAt(grid, next)), [grid, next]))
   const marks = useFreed(useMemo(() => stationGeometry(ringsRound(contacts)), [contacts]))
   const measured = useRef<Group>(null)
-  useFrame(() => {
+  const whole = useRef<Mesh>(null)
+  const rough = useRef<Mesh>(null)
+  const drawn = useRef<WallGrid>(undefined)
+  useFrame(({ invalidate }) => {
+    const isNew = isCoarseFirst && drawn.current !== grid
+    const isRough = isCoarseFirst && (isNew || seen.isMoving)
+    drawn.current = grid
+    drawn.current = grid
+    if (whole.current) whole.current.visible = !isRough
+    if (rough.current) rough.current.visible = isRough
+    if (isNew) invalidate()
     const share = paint.shared.wallShare.value
     // Discs and doubt are those of a survey: none was made of what is drawn between two.
     if (measured.current)
@@ -86,7 +104,15 @@ export function DrawnBore(props: DrawnBoreProps) {
   })
   return (
     <>
-      <mesh {...mesh} geometry={wall} material={paint.wall.far} renderOrder={0} />
+      <mesh {...mesh} ref={whole} geometry={wall} material={paint.wall.far} renderOrder={0} />
+      <mesh
+        {...mesh}
+        ref={rough}
+        geometry={coarse}
+        material={paint.wall.far}
+        renderOrder={0}
+        visible={false}
+      />
       <mesh
         {...mesh}
         geometry={shell}
@@ -140,7 +166,11 @@ function DrawnPiston(props: {
 }
 
 /** The unit grid of this size, shared with the other bores of the picture. */
-function useShared(geometries: WallGeometries, kind: 'wall' | 'glass', { angles, depthsMm }: WallGrid) {
+function useShared(
+  geometries: WallGeometries,
+  kind: 'wall' | 'coarse' | 'glass',
+  { angles, depthsMm }: WallGrid,
+) {
   const [columns, rows] = [angles.length, depthsMm.length]
   const geometry = useMemo(() => geometries.of(kind, columns, rows), [geometries, kind, columns, rows])
   useFreedWhenLost(geometry)

@@ -23,6 +23,8 @@ export class PictureView {
   exaggeration = 1
   /** How far to the right of where the eye looks the bore in hand is drawn, CSS pixels: all places are that bore's. */
   shiftPx = 0
+  /** It is on its way: another frame follows. */
+  isMoving = false
   /** Frames seen so far. */
   frame = 0
   /** The place that `project` found last. */

@@ -105,7 +105,8 @@ export function useBoreCamera(props: BoreCameraProps): PictureView {
 
   useFrame((state, seconds) => {
     if (!eye.current || !(state.camera instanceof PerspectiveCamera)) return
-    if (eye.current.update(seconds)) state.invalidate()
+    seen.isMoving = eye.current.update(seconds)
+    if (seen.isMoving) state.invalidate()
     const now = latest.current
     const chosen = now.row?.chosen ?? 0
     seen.see(state.camera, state.size, eye.current.distance)

@@ -93,6 +93,7 @@ export function usePictureScene(props: SceneProps, { frame, parts, overlay }: Su
         way: props.way,
         theme: props.theme,
         onPaper,
+        eager: !onPaper,
         pointed: props.pointed,
         next: props.next,
         view: props.view,

@@ -1,7 +1,7 @@
 import type { BufferGeometry } from 'three'
-import { glassGeometry, wallGeometry } from './wall-geometry'
+import { coarseGeometry, glassGeometry, wallGeometry } from './wall-geometry'
 
-const makers = { wall: wallGeometry, glass: glassGeometry }
+const makers = { wall: wallGeometry, coarse: coarseGeometry, glass: glassGeometry }
 
 /** The unit grids of one picture: bores whose grids are of one size share theirs. */
 export class WallGeometries {

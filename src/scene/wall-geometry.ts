@@ -13,12 +13,20 @@ interface Strides {
 /** For the glass wall, which carries no colour: its silhouette is all that could tell the difference. */
 const glassStrides: Strides = { columns: 2, rows: 4 }
 
+/** For a wall of many nodes while the eye moves: a quarter of the triangles. */
+const coarseStrides: Strides = { columns: 2, rows: 2 }
+
 /**
  * The unit grid that the wall's shader displaces: a vertex for each node of the wall's grid and one more
  * column to close the seam. Triangles face away from the axis.
  */
 export function wallGeometry(columns: number, rows: number): BufferGeometry {
   return geometryOf(columns, rows, { columns: 1, rows: 1 })
+}
+
+/** The same from every second node. */
+export function coarseGeometry(columns: number, rows: number): BufferGeometry {
+  return geometryOf(columns, rows, coarseStrides)
 }
 
 /** The same with fewer vertices. */

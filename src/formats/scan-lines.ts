@@ -16,6 +16,7 @@ export interface ScanLine {
  */
 export function* scanLines(text: string, separator: Separator): Generator<ScanLine, void> {
   const end = text.includes('\n') ? '\n' : '\r'
+  const hasQuotes = text.includes('"')
   let line = 0
   for (let start = 0; start < text.length; ) {
     const found = text.indexOf(end, start)
@@ -23,7 +24,9 @@ export function* scanLines(text: string, separator: Separator): Generator<ScanLi
     const row = text.slice(start, stop > start && text[stop - 1] === '\r' ? stop - 1 : stop)
     line += 1
     start = stop + 1
-    if (row.trim() !== '') yield { line, cells: cellsOf(row, separator), done: Math.min(start, text.length) }
+    if (row.trim() === '') continue
+    const cells = hasQuotes ? cellsOf(row, separator) : row.split(separator)
+    yield { line, cells, done: Math.min(start, text.length) }
   }
 }
 

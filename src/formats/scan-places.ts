@@ -158,7 +158,8 @@ function distinct(list: Float64Array, normal: (value: number) => number): Distin
   const values = [...numbers.keys()].sort((a, b) => a - b)
   const order = new Int32Array(numbers.size)
   for (const [index, value] of values.entries()) order[numbers.get(value) ?? 0] = index
-  return { values, of: of.map((number) => order[number] ?? 0) }
+  for (let at = 0; at < of.length; at++) of[at] = order[of[at] ?? 0] ?? 0
+  return { values, of }
 }
 
 function rounded(value: number): number {

@@ -216,6 +216,7 @@ class ScanReading {
   /** Angles of a table's columns; undefined where the head has none that can be read. */
   readonly #across: readonly (number | undefined)[]
   #problemCount = 0
+  #lastDepth: { readonly text: string; readonly depthMm: number } | undefined
 
   constructor(head: ScanHead, told: Told, cells: readonly string[]) {
     this.#head = head
@@ -296,9 +297,14 @@ class ScanReading {
     return typeof read === 'number' ? read : undefined
   }
 
+  /** A list has the same depth in many lines one after the other. */
   #depthOf(line: number, column: number, text: string): number | undefined {
+    if (text === this.#lastDepth?.text) return this.#lastDepth.depthMm
     const value = this.#numberIn(line, column, text, 'no-depth')
-    return value === undefined ? undefined : value * mmOfScanUnit[this.#told.depthUnit ?? 'mm']
+    if (value === undefined) return undefined
+    const depthMm = value * mmOfScanUnit[this.#told.depthUnit ?? 'mm']
+    this.#lastDepth = { text, depthMm }
+    return depthMm
   }
 
   /** NaN for an empty cell: there is a port. */

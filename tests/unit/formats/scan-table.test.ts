@@ -81,6 +81,18 @@ describe('a list of radii', () => {
     expect([...table.scan.radiiUm]).toEqual([1, Number.NaN, 3, 6, 7, 8])
   })
 
+  it('names a depth that is missing from its first rows on, and one that stands there and is no number', () => {
+    const table = read(`${list},0,1\n,120,2\n4x,0,1\n4x,0,1\n4,0,1\n4,120,2\n4,240,3\n,0,5\n`)
+    expect(table.problems.map(({ line, column, code }) => [line, column, code])).toEqual([
+      [2, 1, 'no-depth'],
+      [3, 1, 'no-depth'],
+      [4, 1, 'letters'],
+      [5, 1, 'letters'],
+      [9, 1, 'no-depth'],
+    ])
+    expect(table.scan.depthsMm).toEqual([4])
+  })
+
   it('is refused where its levels do not share their angles, by a line that has one of its own', () => {
     const rows = [0, 1, 2, 3].flatMap((level) =>
       [0, 90, 180, 270].map((angle) => `${level},${angle + 7 * level},1`),

@@ -46,14 +46,14 @@ export function robustSigma(residuals: Float64Array, scratch: Float64Array): num
     if (!Number.isNaN(size)) scratch[count++] = size
   }
   if (count === 0) throw new RangeError('robustSigma of no residuals')
-  return sigmaOverMedian * upperMedian(scratch.subarray(0, count))
+  return sigmaOverMedian * (upperMedian(scratch.subarray(0, count)) ?? 0)
 }
 
-/** The value in the middle, the upper of two; the order of the values is changed. */
-function upperMedian(values: Float64Array): number {
+/** The value in the middle, the upper of two, undefined for none; no NaN. The order of the values is changed. */
+export function upperMedian(values: Float64Array): number | undefined {
   const wanted = values.length >> 1
   putInPlace(values, wanted, 0, values.length - 1)
-  return values[wanted] ?? 0
+  return values[wanted]
 }
 
 /** Fewer values than this are not worth a sample. */

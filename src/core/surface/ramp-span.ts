@@ -1,4 +1,5 @@
 import type { LimitPair } from '../findings'
+import { extremesOf } from './extremes'
 
 /** The deviations at which the ramp ends, µm from the middle. */
 export interface RampSpan {
@@ -19,12 +20,8 @@ export function rampSpan(
   const high = pair?.maxMm === undefined ? undefined : (pair.maxMm - middleMm) * 1000
   if (low !== undefined && high !== undefined && high > low) return { lowUm: low, highUm: high }
   const limit = Math.abs(high ?? low ?? 0)
-  const reach =
-    limit > 0
-      ? limit
-      : Math.max(
-          1,
-          deviationsUm.reduce((most, value) => Math.max(most, Math.abs(value)), 0),
-        )
+  if (limit > 0) return { lowUm: -limit, highUm: limit }
+  const [least, greatest] = extremesOf(deviationsUm)
+  const reach = Math.max(1, -least, greatest)
   return { lowUm: -reach, highUm: reach }
 }

@@ -2,6 +2,7 @@ import type { StationFinding } from '../findings'
 import type { Belt } from '../measured'
 import { reachOfReadingMm } from '../notes'
 import type { RadialScan, ScanFit } from '../scan/radial-scan'
+import { upperMedian } from '../scan/robust-weights'
 import { doubtEdges, provenPoints } from './grid-judgement'
 import type { GridLines } from './grid-lines'
 import { type MonotoneCubic, pchip, periodicPchip, periodicSlopes, placeOn, valueIn } from './pchip'
@@ -91,8 +92,7 @@ function nodeValues(nodes: ScanNodes, { isLocal, tied, middleMm }: ScanGridOptio
 }
 
 function medianOf(values: Float64Array): number {
-  const known = values.filter((value) => !Number.isNaN(value)).sort()
-  return known[known.length >> 1] ?? 0
+  return upperMedian(values.filter((value) => !Number.isNaN(value))) ?? 0
 }
 
 function linesOf(nodes: ScanNodes, options: ScanGridOptions): Pick<WallGrid, 'depthsMm' | 'angles'> {

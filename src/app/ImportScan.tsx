@@ -8,6 +8,7 @@ import { newJob } from '../job/new-job'
 import { addScan } from '../job/scan-commands'
 import type { Job } from '../job/schema'
 import { surveyOf } from '../job/selectors'
+import { fetchScanParts } from '../pages/bench/scan-parts'
 import { type SaidOfScan, ScanImport } from '../pages/import/ScanImport'
 import { lookAtScan, setScanFigures } from '../session/scan-view'
 import { session, showPart } from '../session/session'
@@ -32,6 +33,9 @@ export function ImportScan({ table }: { readonly table: TableToImport }) {
   const inHand = hasJob ? bore : undefined
   const chosen = useStore(session, ({ surveyId }) => surveyId)
   useEffect(standBy, [])
+  useEffect(() => {
+    fetchScanParts().catch(reportError)
+  }, [])
   const isTaken = useRef(false)
   const ready =
     state.kind === 'done' && state.read.ok && state.read.open.length === 0 ? state.read.scan : undefined
@@ -105,7 +109,8 @@ async function takeAsNewJob(name: string, scan: RadialScan, said: SaidOfScan): P
 }
 
 function entryOf(scan: RadialScan, hash: string, said: SaidOfScan) {
-  const values = scan.radiiUm.reduce((count, radius) => (Number.isNaN(radius) ? count : count + 1), 0)
+  let values = 0
+  for (let place = 0; place < scan.radiiUm.length; place++) if (!Number.isNaN(scan.radiiUm[place])) values++
   return {
     id: newId(),
     ...said,

@@ -138,14 +138,10 @@ type DrawnBore = Omit<
 function useOfScan(wall: ScanWall | undefined): DrawnBore | undefined {
   const { bore } = useOnBench()
   const chosen = useStore(session, (state) => state.exaggeration)
-  const { isSized, grid: drawnGrid, local } = wall ?? {}
+  const { isSized = false, isLocal = false } = wall ?? {}
   // What else is found of the scan by and by changes none of them.
-  const labels = useMemo(
-    () =>
-      drawnGrid && local ? scanLabels({ isSized: isSized === true, grid: drawnGrid, local }) : undefined,
-    [isSized, drawnGrid, local],
-  )
-  if (!wall || !labels) return undefined
+  const labels = useMemo(() => scanLabels({ isSized, isLocal }), [isSized, isLocal])
+  if (!wall) return undefined
   const { grid, finding, marks } = wall
   const exaggeration = Math.min(chosen ?? wall.exaggeration, wall.exaggerationEnd) * drawnFactor(wall)
   return {

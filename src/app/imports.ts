@@ -1,4 +1,4 @@
-import { loadedLater } from './loaded-later'
+import { loadedLater } from '../pages/loaded-later'
 
 export const { Part: ImportTable, fetchAhead: fetchImportTable } = loadedLater(
   async () => (await import('./ImportTable')).ImportTable,

@@ -25,7 +25,7 @@ export const pictureLabels: PictureLabels = {
 }
 
 /** Those of a scan: without a size its deviations are of the radius, drawn twice as far as of a diameter. */
-export function scanLabels(wall: Pick<ScanWall, 'isSized' | 'grid' | 'local'>): PictureLabels {
+export function scanLabels(wall: Pick<ScanWall, 'isSized' | 'isLocal'>): PictureLabels {
   const said = words.scans
   if (wall.isSized) return { ...pictureLabels, picture: said.picture }
   return {
@@ -33,6 +33,6 @@ export function scanLabels(wall: Pick<ScanWall, 'isSized' | 'grid' | 'local'>): 
     picture: said.picture,
     formDrawn: (exaggeration) => pictureLabels.formDrawn(exaggeration / drawnFactor(wall)),
     onDiameter: (micrometres) => said.onRadius(inRoundMicrons(micrometres / 1000)),
-    middle: () => (wall.grid === wall.local ? said.noForm : said.noSize),
+    middle: () => (wall.isLocal ? said.noForm : said.noSize),
   }
 }

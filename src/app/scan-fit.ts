@@ -101,6 +101,10 @@ export function standBy(): () => void {
 function begun(asked: ScanFitAsked): FitUnderWay {
   const workers = spare ?? open()
   spare = undefined
+  const stop = () => {
+    workers.fit.terminate()
+    workers.form.terminate()
+  }
   const said: FitHeard[] = []
   let tell = (_: FitHeard) => {}
   let say = tell
@@ -116,18 +120,15 @@ function begun(asked: ScanFitAsked): FitUnderWay {
       const { scan, form } = asked
       const next: ScanFormAsked = { scan, fit: { aboutAxisUm: data.fit.aboutAxisUm }, form }
       workers.form.postMessage(next)
-    } else workers.fit.terminate()
-    if (data.kind === 'no-axis') workers.form.terminate()
+    }
+    if (data.kind === 'marks') workers.fit.terminate()
+    if (data.kind === 'no-axis') stop()
     say(data)
   })
   workers.form.addEventListener('message', ({ data }: MessageEvent<ScanFormSaid>) => {
     workers.form.terminate()
     say(data)
   })
-  const stop = () => {
-    workers.fit.terminate()
-    workers.form.terminate()
-  }
   const failed = () => {
     stop()
     say({ kind: 'failed' })

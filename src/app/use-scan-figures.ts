@@ -6,7 +6,7 @@ import type { WallGrid } from '../core/surface/wall-grid'
 import type { Job } from '../job/schema'
 import { shownScan } from '../job/shown-scan'
 import { useOnBench } from '../pages/bench/use-job'
-import { type ScanFigures, scanView, setScanFigures, setScanForm, setScanMarks } from '../session/scan-view'
+import { addToScan, type ScanFigures, scanView, setScanFigures } from '../session/scan-view'
 import type { ScanFitAsked } from '../workers/scan-fit-messages'
 import { markScanFitted } from './first-marks'
 import { fitAsked, fitOf } from './scan-fit'
@@ -60,22 +60,16 @@ function fitted(id: string, asked: ScanFitAsked): () => void {
   const { scan } = asked
   const say = (figures: ScanFigures) => setScanFigures(id, figures)
   const fit = fitOf(asked)
-  let awaited = 2
-  const oneLess = () => {
-    awaited -= 1
-    if (awaited === 0) markScanFitted()
-  }
   if (fit.said.length === 0) say({ kind: 'fitting', scan })
   fit.hear((heard) => {
     if (heard.kind === 'fitted') {
       if (!isShown(id, heard.whole)) say({ ...heard, scan })
-    } else if (heard.kind === 'marks') {
-      setScanMarks(id, heard.marks)
-      oneLess()
-    } else if (heard.kind === 'form') {
-      setScanForm(id, heard.form)
-      oneLess()
-    } else say({ kind: heard.kind, scan })
+    } else if (heard.kind === 'failed' || heard.kind === 'no-axis') say({ kind: heard.kind, scan })
+    else {
+      const { kind: _, ...more } = heard
+      addToScan(id, more)
+    }
+    if (isWhole(id)) markScanFitted()
   })
   return fit.stop
 }
@@ -83,4 +77,10 @@ function fitted(id: string, asked: ScanFitAsked): () => void {
 function isShown(id: string, wall: WallGrid): boolean {
   const { [id]: figures } = scanView.getState().figures
   return figures?.kind === 'fitted' && figures.whole === wall
+}
+
+/** All that is worked out of a scan is there. */
+function isWhole(id: string): boolean {
+  const { [id]: figures } = scanView.getState().figures
+  return figures?.kind === 'fitted' && !!figures.local && !!figures.marks && !!figures.form
 }

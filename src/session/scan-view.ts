@@ -19,12 +19,12 @@ export type ScanFigures =
 export interface FittedScan {
   readonly scan: RadialScan
   readonly fit: ScanFit
-  /** The wall about the fitted axis, and the same without its smooth form. */
+  /** The wall about the fitted axis. */
   readonly whole: WallGrid
-  readonly local: WallGrid
   /** What stations tie the whole wall to. */
   readonly size: ScanSize
-  /** What stands out of its smooth form; worked out after the wall. */
+  /** The wall without its smooth form, and what stands out of it; worked out after the whole one. */
+  readonly local?: WallGrid
   readonly marks?: ScanMarks
   /** What form it proves; worked out after the wall too. */
   readonly form?: ScanForm
@@ -57,16 +57,10 @@ export function setScanFigures(scanId: string, figures: ScanFigures) {
   scanView.setState(({ figures: others }) => ({ figures: { ...others, [scanId]: figures } }))
 }
 
-/** What stands out of a scan comes after its wall. */
-export function setScanMarks(scanId: string, marks: ScanMarks) {
+/** More of a scan that is fitted: what comes after its wall. */
+export function addToScan(scanId: string, more: Partial<Pick<FittedScan, 'local' | 'marks' | 'form'>>) {
   const { [scanId]: before } = scanView.getState().figures
-  if (before?.kind === 'fitted') setScanFigures(scanId, { ...before, marks })
-}
-
-/** The form that a scan proves comes after its wall. */
-export function setScanForm(scanId: string, form: ScanForm) {
-  const { [scanId]: before } = scanView.getState().figures
-  if (before?.kind === 'fitted') setScanFigures(scanId, { ...before, form })
+  if (before?.kind === 'fitted') setScanFigures(scanId, { ...before, ...more })
 }
 
 /** Starts over for another job. */

@@ -19,8 +19,8 @@ export interface ScanFitAsked {
 }
 
 /**
- * What it says: the fit with the wall as it is drawn, so that it can be looked at, then what stands out of its smooth
- * form; or that no axis goes through the scan.
+ * What it says: the fit with the wall as it is drawn, so that it can be looked at, then the wall without its smooth
+ * form and what stands out of that; or that no axis goes through the scan.
  */
 export type ScanFitSaid =
   | {
@@ -28,8 +28,8 @@ export type ScanFitSaid =
       readonly fit: ScanFit
       readonly size: ScanSize
       readonly whole: WallGrid
-      readonly local: WallGrid
     }
+  | { readonly kind: 'local'; readonly local: WallGrid }
   | { readonly kind: 'marks'; readonly marks: ScanMarks }
   | { readonly kind: 'no-axis' }
 

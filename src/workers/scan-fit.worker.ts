@@ -14,8 +14,9 @@ self.addEventListener('message', ({ data }: MessageEvent<ScanFitAsked>) => {
   const size = sizeFromTies(scan, fit, ties, form)
   const tied = size.known ? { tied: { byUm: size.addUm, stations: ties } } : {}
   const whole = scanGridOf(scan, fit, { ...grid, ...tied, isLocal: false })
+  say({ kind: 'fitted', fit, size, whole }, buffersOf(whole))
   const local = scanGridOf(scan, fit, { ...grid, isLocal: true })
-  say({ kind: 'fitted', fit, size, whole, local }, [whole, local].flatMap(buffersOf))
+  say({ kind: 'local', local }, buffersOf(local))
   say({ kind: 'marks', marks: marksOf(scan, fit, { nearDiameterMm: form.nearDiameterMm, ports }) })
 })
 

@@ -1,15 +1,14 @@
-import { lazy, Suspense, useMemo } from 'react'
+import { Suspense, useMemo } from 'react'
 import { useStore } from 'zustand'
 import { cleanedMarks } from '../../core/scan/cleaned-marks'
 import { otherOfCleaning } from '../../core/scan/inspected-scan'
 import { type FittedScan, scanView } from '../../session/scan-view'
 import { scanName } from '../../words/scans'
 import type { CleanedScans } from './ScanMarksPanel'
+import { ScanMarksPanel } from './scan-parts'
 import type { DrawnScan } from './use-drawn-scan'
 import { useDrawnScan } from './use-drawn-scan'
 import type { OnBench } from './use-job'
-
-const ScanMarksPanel = lazy(async () => ({ default: (await import('./ScanMarksPanel')).ScanMarksPanel }))
 
 /** The marks of the scan that is looked at; nothing while the bore is drawn from its readings. */
 export function ScanMarksHere({ bench }: { readonly bench: OnBench }) {

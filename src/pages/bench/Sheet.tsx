@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from 'react'
+import { Suspense, useState } from 'react'
 import { words } from '../../words/words'
 import { AddSurface } from './AddSurface'
 import { AddToPlan } from './AddToPlan'
@@ -17,12 +17,11 @@ import { cellOf, ReadingsGrid } from './ReadingsGrid'
 import { ScanMarksHere } from './ScanMarksHere'
 import { SetUpSentence } from './SetUpSentence'
 import { SurfaceFindings, type SurfaceProps } from './SurfaceFindings'
+import { ScanList } from './scan-parts'
 import { useAids } from './use-aids'
 import { useEntry } from './use-entry'
 import { useGaugeKeys } from './use-gauge-keys'
 import type { OnBench } from './use-job'
-
-const ScanList = lazy(async () => ({ default: (await import('./ScanList')).ScanList }))
 
 /** Left: set-up and limits as sentences, the grid of readings, and the field for the next one. */
 export function Sheet({ bench }: { readonly bench: OnBench }) {

@@ -19,6 +19,7 @@ import { PistonButton } from './PistonButton'
 import { useLayout, useOnPaper } from './phone/use-layout'
 import { recordSurface } from './record-surface'
 import { ScanReadOut, ScanRow, ScanStatus } from './ScanRow'
+import { ScanFlatWall } from './scan-parts'
 import { isUnderWay, useDrawnScan } from './use-drawn-scan'
 import { useStationInHand } from './use-entry'
 import { useExaggerationRange } from './use-exaggeration'
@@ -34,7 +35,6 @@ const mapHeight = 224
 const tallMapHeight = 740
 
 const PistonRow = lazy(async () => ({ default: (await import('./PistonRow')).PistonRow }))
-const ScanFlatWall = lazy(async () => ({ default: (await import('./ScanFlatWall')).ScanFlatWall }))
 
 /** What the row of scans takes from the picture, or without one from the map. */
 const scanRowHeight = 40

@@ -3,6 +3,7 @@ import { useStore } from 'zustand'
 import type { BoreFinding } from '../../core/findings'
 import type { Scan } from '../../core/measured'
 import { diametersShown, exaggerationEnd, exaggerationOf } from '../../core/surface/exaggeration'
+import { extremesOf } from '../../core/surface/extremes'
 import type { WallGrid } from '../../core/surface/wall-grid'
 import { shownScan } from '../../job/shown-scan'
 import { type FittedScan, type ScanFigures, scanView } from '../../session/scan-view'
@@ -19,6 +20,8 @@ export interface DrawnScan {
 /** A scan as it is drawn. */
 export interface ScanWall extends FittedScan {
   readonly grid: WallGrid
+  /** Its smooth form is taken off. */
+  readonly isLocal: boolean
   /** Deviations are of twice the radius and compare with limits; else they are of the radius, and there are none. */
   readonly isSized: boolean
   /** What is drawn beside it: stations and limits only where it has a size. */
@@ -51,10 +54,13 @@ export function useDrawnScan({ job, bore, survey, finding }: OnBench): DrawnScan
   }, [scan, figures, finding, isLocal])
 }
 
-const walls = new WeakMap<FittedScan, { finding: BoreFinding; isLocal: boolean; wall: ScanWall }>()
+const walls = new WeakMap<
+  FittedScan,
+  { finding: BoreFinding; isLocal: boolean; wall: ScanWall | undefined }
+>()
 
 /** Every part of the page that draws the scan gets the same. */
-function knownWall(fitted: FittedScan, finding: BoreFinding, isLocal: boolean): ScanWall {
+function knownWall(fitted: FittedScan, finding: BoreFinding, isLocal: boolean): ScanWall | undefined {
   const before = walls.get(fitted)
   if (before?.finding === finding && before.isLocal === isLocal) return before.wall
   const wall = wallOfScan(fitted, finding, isLocal)
@@ -62,36 +68,24 @@ function knownWall(fitted: FittedScan, finding: BoreFinding, isLocal: boolean): 
   return wall
 }
 
-const extremesOf = new WeakMap<WallGrid, readonly [number, number]>()
-
-/** The least and the greatest deviation, µm. */
-function extremes(grid: WallGrid): readonly [number, number] {
-  const before = extremesOf.get(grid)
-  if (before) return before
-  let [least, greatest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
-  for (const um of grid.deviationsUm) {
-    if (um < least) least = um
-    if (um > greatest) greatest = um
-  }
-  extremesOf.set(grid, [least, greatest])
-  return [least, greatest]
-}
-
 /** Always the same, so that nobody draws it anew. */
 const nothing: readonly never[] = []
 
-function wallOfScan(fitted: FittedScan, finding: BoreFinding, isLocal: boolean): ScanWall {
+/** Undefined while the wall without the smooth form is asked for and not there yet. */
+function wallOfScan(fitted: FittedScan, finding: BoreFinding, isLocal: boolean): ScanWall | undefined {
   const grid = isLocal ? fitted.local : fitted.whole
+  if (!grid) return undefined
   const isSized = !isLocal && fitted.size.known
   const { pair: _, ...unlimited } = finding
   const drawn = isSized ? finding : { ...unlimited, stations: nothing, levels: nothing }
   // One exaggeration with and without the smooth form, so that what is local keeps its height.
   const factor = drawnFactor({ isSized: fitted.size.known })
-  const reach = extremes(fitted.whole).map((um) => grid.middleMm + (factor * um) / 1000)
+  const reach = extremesOf(fitted.whole.deviationsUm).map((um) => grid.middleMm + (factor * um) / 1000)
   const shown = [...reach, ...diametersShown(fitted.size.known ? [finding] : [])]
   return {
     ...fitted,
     grid,
+    isLocal,
     isSized,
     finding: drawn,
     exaggeration: exaggerationOf(grid.middleMm, shown),

@@ -1,14 +1,13 @@
 import './findings-part.css'
-import { lazy, type ReactNode, Suspense, useState } from 'react'
+import { type ReactNode, Suspense, useState } from 'react'
 import { showPart } from '../../../session/session'
 import { AddSurface } from '../AddSurface'
 import { FieldLayoutContext } from '../field-layout'
 import { Proof } from '../Proof'
 import { ScanMarksHere } from '../ScanMarksHere'
 import { SurfaceFindings } from '../SurfaceFindings'
+import { ScanList } from '../scan-parts'
 import type { OnBench } from '../use-job'
-
-const ScanList = lazy(async () => ({ default: (await import('../ScanList')).ScanList }))
 
 /** What other layers put among the findings. */
 export interface FindingsSlots {

@@ -10,6 +10,7 @@ import { MarkButton } from '../MarkButton'
 import { Exaggeration, TurnButtons, ViewButtons } from '../PictureControls'
 import { PistonButton } from '../PistonButton'
 import { ScanReadOut, ScanRow, ScanStatus } from '../ScanRow'
+import { ScanFlatWall } from '../scan-parts'
 import { type DrawnScan, isUnderWay, useDrawnScan } from '../use-drawn-scan'
 import { useExaggerationRange } from '../use-exaggeration'
 import { type OnBench, useSession } from '../use-job'
@@ -19,7 +20,6 @@ import type { Layout } from './use-layout'
 import { wallBoxes } from './wall-boxes'
 
 const PistonRow = lazy(async () => ({ default: (await import('../PistonRow')).PistonRow }))
-const ScanFlatWall = lazy(async () => ({ default: (await import('../ScanFlatWall')).ScanFlatWall }))
 
 /** The picture, what is pointed at, the exaggeration, the map and the other bores. */
 export function WallPart(props: WallColumnProps & { readonly layout: Layout; readonly isShown: boolean }) {

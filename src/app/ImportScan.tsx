@@ -19,7 +19,7 @@ import { words } from '../words/words'
 import { useChosenBore } from './BoreTabs'
 import { changeOver, desk, layOut, say } from './desk'
 import { closeTable, showTable, type TableToImport } from './questions'
-import { beginAhead, drawnAhead, fitAsked, standBy } from './scan-fit'
+import { beginAhead, drawnAhead, dropAhead, fitAsked, standBy } from './scan-fit'
 import { keepScan } from './scans-here'
 import { useScanTable } from './use-scan-table'
 
@@ -27,7 +27,6 @@ import { useScanTable } from './use-scan-table'
 export function ImportScan({ table }: { readonly table: TableToImport }) {
   const { name, bytes } = table
   const [choices, setChoices] = useState<ScanChoices>({})
-  const { state, stop, again } = useScanTable(bytes, choices)
   const bore = useChosenBore()
   const hasJob = useStore(desk, ({ shows, behindShelf }) => shows === 'bench' || behindShelf === 'bench')
   const inHand = hasJob ? bore : undefined
@@ -36,16 +35,17 @@ export function ImportScan({ table }: { readonly table: TableToImport }) {
   useEffect(() => {
     fetchScanParts().catch(reportError)
   }, [])
+  const { state, stop, again } = useScanTable(bytes, choices, (read) => {
+    if (!read.ok || read.open.length > 0) return dropAhead()
+    beginAhead({ ...askedOf(read.scan, inHand?.id, chosen), scan: read.scan })
+  })
   const isTaken = useRef(false)
-  const ready =
-    state.kind === 'done' && state.read.ok && state.read.open.length === 0 ? state.read.scan : undefined
-  useEffect(() => {
-    if (!ready) return
-    const drop = beginAhead({ ...askedOf(ready, inHand?.id, chosen), scan: ready })
-    return () => {
-      if (!isTaken.current) drop()
-    }
-  }, [ready, inHand?.id, chosen])
+  useEffect(
+    () => () => {
+      if (!isTaken.current) dropAhead()
+    },
+    [],
+  )
   const taking = async (take: Promise<readonly string[]>) => {
     isTaken.current = true
     const why = await take
@@ -81,7 +81,7 @@ function askedOf(scan: RadialScan, boreId: string | undefined, surveyId: string 
 async function takeInto(boreId: string, scan: RadialScan, said: SaidOfScan): Promise<readonly string[]> {
   const kept = await keptHash(scan)
   if (!kept.ok) return [kept.why]
-  const drawn = await drawnAhead()
+  const drawn = await drawnAhead(scan)
   const entry = entryOf(scan, kept.hash, said)
   if (drawn) setScanFigures(entry.id, { kind: 'fitted', ...drawn })
   const done = jobStore

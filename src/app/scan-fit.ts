@@ -1,5 +1,6 @@
 /** Fits of scans, off the main thread; one may be begun before it is asked for, while the scan is still looked at. */
 import type { Bore, Scan, Survey } from '../core/measured'
+import type { RadialScan } from '../core/scan/radial-scan'
 import type { Job } from '../job/schema'
 import { findingOf } from '../job/selectors'
 import { nearDiameterOf, scanFormOptions, tieStations } from '../job/shown-scan'
@@ -35,35 +36,34 @@ let ahead: { readonly asked: ScanFitAsked; readonly fit: FitUnderWay } | undefin
 /** At most so long a scan is not taken yet because it is being fitted, ms. */
 const longestWait = 1000
 
-/** What the fit that was begun ahead has to draw, waited for a little: the page then changes once and not twice. */
-export async function drawnAhead(): Promise<FittedScan | undefined> {
-  if (!ahead) return undefined
-  const { fit, asked } = ahead
+/** What the fit of a scan that was begun ahead has to draw, waited for a little: the page then changes once and not twice. */
+export async function drawnAhead(scan: RadialScan): Promise<FittedScan | undefined> {
+  if (ahead?.asked.scan !== scan) return undefined
+  const { fit } = ahead
   await Promise.race([fit.heard, new Promise((resolve) => setTimeout(resolve, longestWait))])
   const [first] = fit.said
-  return first?.kind === 'fitted' ? { ...first, scan: asked.scan } : undefined
+  return first?.kind === 'fitted' ? { ...first, scan } : undefined
 }
 
-/** Begins what will be asked if the scan is taken; gives what lets go of it, unless somebody has asked by then. */
-export function beginAhead(asked: ScanFitAsked): () => void {
+/** Begins what will be asked if the scan is taken. */
+export function beginAhead(asked: ScanFitAsked): void {
+  dropAhead()
+  ahead = { asked, fit: begun(asked) }
+}
+
+/** Lets go of what was begun ahead and nobody has asked for. */
+export function dropAhead(): void {
   ahead?.fit.stop()
-  const mine = { asked, fit: begun(asked) }
-  ahead = mine
-  return () => {
-    if (ahead !== mine) return
-    mine.fit.stop()
-    ahead = undefined
-  }
+  ahead = undefined
 }
 
 /** The fit that was begun ahead, where it was asked the same; else one that begins now. */
 export function fitOf(asked: ScanFitAsked): FitUnderWay {
   if (ahead?.asked.scan !== asked.scan) return begun(asked)
-  const { asked: before, fit } = ahead
+  if (textOf(ahead.asked) !== textOf(asked)) dropAhead()
+  const fit = ahead?.fit ?? begun(asked)
   ahead = undefined
-  if (textOf(before) === textOf(asked)) return fit
-  fit.stop()
-  return begun(asked)
+  return fit
 }
 
 function textOf({ scan: _, ...asked }: ScanFitAsked): string {

@@ -36,7 +36,7 @@ export interface BoreSceneProps extends BoreCameraProps {
 }
 
 /** From so many nodes on a picture is drawn roughly while it moves. */
-const manyNodes = 60_000
+const manyNodes = 45_000
 
 /** The bore in hand, and those beside it, always in a row across the picture however it is turned. */
 export function BoreScene(props: BoreSceneProps) {

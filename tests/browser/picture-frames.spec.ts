@@ -9,6 +9,8 @@ declare global {
   interface Window {
     /** How many times anything was drawn by WebGL. */
     drawn: number
+    /** The most triangles drawn at once, frame by frame. */
+    triangles: number[]
     losing: WEBGL_lose_context | null
   }
 }
@@ -126,6 +128,46 @@ test('arrow keys reach the picture through a screen reader too, and turn it in o
   expect(atOnce, 'a frame that shows where it went, and none after it').toBe(1)
   await page.emulateMedia({ reducedMotion: 'no-preference' })
   expect(await framesOfKey(page, 'ArrowRight')).toBeGreaterThan(2 * atOnce)
+})
+
+test('a wall of many nodes is drawn roughly while the eye moves and when it is new, and whole once it rests', async ({
+  page,
+}) => {
+  // The most that a frame draws at once, frame by frame; counted and not drawn.
+  await page.addInitScript(() => {
+    window.triangles = []
+    let isOpen = false
+    Object.defineProperty(WebGL2RenderingContext.prototype, 'drawElements', {
+      value(_: number, count: number) {
+        if (!isOpen) window.triangles.push(0)
+        isOpen = true
+        queueMicrotask(() => {
+          isOpen = false
+        })
+        const last = window.triangles.length - 1
+        window.triangles[last] = Math.max(window.triangles[last] ?? 0, count / 3)
+      },
+    })
+  })
+  const frames = () => page.evaluate(() => window.triangles)
+  await openApp(page, 'E')
+  await expect(page.getByRole('application', { name: words.scans.picture })).toBeVisible()
+  await expect.poll(async () => Math.max(...(await frames()))).toBeGreaterThan(90_000)
+  const first = await frames()
+  const atRest = Math.max(...first)
+  const rough = first[first.indexOf(atRest) - 1] ?? 0
+  expect(rough).toBeGreaterThan(0)
+  expect(rough).toBeLessThan(atRest / 3)
+  await page.waitForTimeout(1000)
+  await page.emulateMedia({ reducedMotion: 'no-preference' })
+  await page.evaluate(() => {
+    window.triangles = []
+  })
+  await page.getByRole('application').press('ArrowRight')
+  await expect.poll(async () => (await frames()).at(-1)).toBe(atRest)
+  const moving = (await frames()).slice(0, -1)
+  expect(moving.length).toBeGreaterThan(2)
+  expect(Math.max(...moving)).toBeLessThan(atRest / 3)
 })
 
 test('without linear filtering of float textures, as on many phones, the wall is drawn the same', async ({

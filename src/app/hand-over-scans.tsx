@@ -1,6 +1,7 @@
 import { UnrolledMap } from '../charts/UnrolledMap'
 import { fitScan } from '../core/scan/fit-scan'
 import type { InspectedScan } from '../core/scan/inspected-scan'
+import { drawnLengthOfScan } from '../core/surface/drawn-length'
 import { scanGridOf } from '../core/surface/scan-grid'
 import { text } from '../formats/html-blocks'
 import { element, type HtmlNode } from '../formats/html-text'
@@ -54,7 +55,7 @@ function scanDrawn(job: Job, { bore, scan, marks }: InspectedScan) {
   const { radii, found } = marks
   const options = scanFormOptions(job, scan, nearDiameterOf(job, bore, survey))
   const { nearDiameterMm: middleMm } = options
-  const lengthMm = finding.drawnLengthMm
+  const lengthMm = drawnLengthOfScan(bore, finding.drawnLengthMm, radii.depthsMm)
   const grid = scanGridOf(radii, fitScan(radii, options), {
     middleMm,
     lengthMm,

@@ -27,6 +27,7 @@ export function fitAsked(job: Job, bore: Bore, survey: Survey, scan: Scan): Omit
     form: scanFormOptions(job, scan, nearDiameterMm),
     ties: tieStations(job, bore, scan),
     ports: bore.ports,
+    bore: bore.lengthMm === undefined ? {} : { lengthMm: bore.lengthMm },
     grid: { middleMm: nearDiameterMm, lengthMm: finding.drawnLengthMm, belts: bore.belts },
   }
 }

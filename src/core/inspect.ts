@@ -22,12 +22,10 @@ import { notesOf } from './notes'
 import { blockedBy } from './ports/blocked'
 import { provisionalReasons } from './provisional'
 import { stationFindings } from './station-findings'
+import { drawnPastLevelsMm } from './surface/drawn-length'
 import { surfaceFound } from './surface-findings/surface-found'
 import { temperatureEffect } from './temperature/temperature-effect'
 import type { SetUpConditions } from './uncertainty/set-up-contributions'
-
-/** How far the wall is drawn past the outermost levels and marks where the bore's length is not known, mm. */
-const drawnPastLevelsMm = 10
 
 /**
  * What the readings prove: for each bore and survey the diameters at 20 °C with their doubt, the verdicts,

@@ -51,7 +51,7 @@ function widthOf(role: 'surface' | 'surface-middle', isLit: boolean): number {
   return isLit ? outline.litMiddle : outline.middle
 }
 
-/** One closed line round a place, or two rings where it goes all round. */
+/** One closed line round a place, or two rings where it goes all round; none past the end of the wall. */
 export function outlinePaths(grid: WallGrid, place: SurfacePlace): readonly (readonly BorePlace[])[] {
   const onWall = (angle: number, depthMm: number): BorePlace => ({
     angle,
@@ -59,6 +59,7 @@ export function outlinePaths(grid: WallGrid, place: SurfacePlace): readonly (rea
     deviationUm: deviationAt(grid, depthMm, angle),
   })
   const { top, bottom } = depthsOf(grid, place)
+  if (top > bottom) return []
   const width = surfaceWidthDegrees(place) * radians
   const first = place.fromDegrees * radians
   if (width >= 2 * Math.PI - 1e-9) {
@@ -73,9 +74,10 @@ export function outlinePaths(grid: WallGrid, place: SurfacePlace): readonly (rea
   return [rounded(box, perMm).map(([angle, depthMm]) => onWall(angle, depthMm))]
 }
 
-/** A line down the middle of a place. */
+/** A line down the middle of a place; none past the end of the wall. */
 export function linePaths(grid: WallGrid, place: SurfacePlace): readonly (readonly BorePlace[])[] {
   const { top, bottom } = depthsOf(grid, place)
+  if (top > bottom) return []
   const angle = (place.fromDegrees + surfaceWidthDegrees(place) / 2) * radians
   const step = Math.max((bottom - top) / stepsAlong, 1e-6)
   return [

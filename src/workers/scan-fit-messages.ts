@@ -1,5 +1,5 @@
 import type { StationFinding } from '../core/findings'
-import type { Port } from '../core/measured'
+import type { Bore, Port } from '../core/measured'
 import type { RadialScan, ScanFit } from '../core/scan/radial-scan'
 import type { ScanForm, ScanFormOptions } from '../core/scan/scan-form'
 import type { ScanMarks } from '../core/scan/scan-marks'
@@ -15,6 +15,8 @@ export interface ScanFitAsked {
   readonly ties: readonly StationFinding[]
   /** Openings beside the places without a value. */
   readonly ports: readonly Port[]
+  readonly bore: Pick<Bore, 'lengthMm'>
+  /** `lengthMm`: how far the readings of the bore are drawn. */
   readonly grid: Omit<ScanGridOptions, 'isLocal' | 'tied'>
 }
 

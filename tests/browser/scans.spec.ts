@@ -178,3 +178,25 @@ test('a scan is fitted once, while it is looked at, for the job that takes it, a
   await expect(dialog).toBeHidden()
   await expect.poll(isAtRest).toBe(true)
 })
+
+test('a scan that is dropped on an empty page becomes a job, drawn as far down as it was scanned, whatever length is given', async ({
+  page,
+}) => {
+  await page.goto('./')
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+  await importScan(page, scanFile())
+  await page.getByRole('dialog').getByRole('button', { name: scanTable.newJob }).click()
+  const picture = page.getByRole('application', { name: scans.picture })
+  await expect(picture).toBeVisible()
+  await expect(page.getByText(words.notes.lengthNotKnown('85 mm'))).toBeVisible()
+  await expect(page.locator('.unrolled-map')).toContainText('75')
+  const length = page.getByRole('textbox', { name: words.bore.labels.length, exact: true })
+  await length.fill('60')
+  await length.press('Enter')
+  await expect(page.getByText(scans.pastEnd('75 mm', '60 mm'))).toBeVisible()
+  await length.fill('80')
+  await length.press('Enter')
+  await expect(page.getByText(scans.noVerdict)).toBeVisible()
+  await expect(page.getByText(scans.pastEnd('75 mm', '80 mm'))).toBeHidden()
+  await expect(picture).toBeVisible()
+})

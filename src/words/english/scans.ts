@@ -25,6 +25,8 @@ export const scans = {
     noVerdict: 'Form about the fitted axis, on the radius. No size: no limits, no verdict.',
     localSaid: 'What stands out of the smooth form, on the radius. No limits here.',
     sized: 'Twice the radius about the fitted axis; readings give it its size.',
+    pastEnd: (scanned: string, length: string) =>
+      `The scan goes down to ${scanned}, past the ${length} that the bore is said to be long.`,
     picture: 'The bore as a probe scanned it, in three dimensions',
     nothing: 'Point at the wall to read it.',
     at: (depth: string, angle: string) => `${depth} · ${angle}`,

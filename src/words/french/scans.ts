@@ -29,6 +29,8 @@ export const scans: Texts<typeof english> = {
     noVerdict: 'Forme autour de l’axe ajusté, sur le rayon. Pas de cote : ni limites ni verdict.',
     localSaid: 'Ce qui ressort de la forme lisse, sur le rayon. Pas de limites ici.',
     sized: 'Deux fois le rayon autour de l’axe ajusté ; des lectures lui donnent sa cote.',
+    pastEnd: (scanned, length) =>
+      `Le palpage descend jusqu’à ${scanned}, au-delà des ${length} donnés comme longueur de l’alésage.`,
     picture: 'L’alésage tel qu’un palpeur l’a parcouru, en trois dimensions',
     nothing: 'Montrez la paroi pour la lire.',
     at: (depth, angle) => `${depth} · ${angle}`,

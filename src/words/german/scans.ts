@@ -29,6 +29,8 @@ export const scans: Texts<typeof english> = {
     noVerdict: 'Form um die eingepasste Achse, im Radius. Kein Maß: keine Grenzmaße, kein Urteil.',
     localSaid: 'Was aus der glatten Form hervortritt, im Radius. Hier gibt es keine Grenzmaße.',
     sized: 'Das Doppelte des Radius um die eingepasste Achse; Ablesungen geben ihm sein Maß.',
+    pastEnd: (scanned, length) =>
+      `Die Abtastung reicht bis ${scanned}, weiter als die angegebene Bohrungslänge von ${length}.`,
     picture: 'Die Bohrung, wie ein Taster sie abgetastet hat, dreidimensional',
     nothing: 'Zeigen Sie auf die Wand, um sie abzulesen.',
     at: (depth, angle) => `${depth} · ${angle}`,

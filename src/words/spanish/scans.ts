@@ -27,6 +27,8 @@ export const scans: Texts<typeof english> = {
     noVerdict: 'Forma en torno al eje ajustado, en el radio. Sin medida: ni límites ni dictamen.',
     localSaid: 'Lo que destaca de la forma suave, en el radio. Aquí no hay límites.',
     sized: 'El doble del radio en torno al eje ajustado; las lecturas le dan su medida.',
+    pastEnd: (scanned, length) =>
+      `El barrido llega hasta ${scanned}, más allá de los ${length} que se dan como longitud del cilindro.`,
     picture: 'El cilindro como lo barrió un palpador radial, en tres dimensiones',
     nothing: 'Señale la pared para leerla.',
     at: (depth, angle) => `${depth} · ${angle}`,

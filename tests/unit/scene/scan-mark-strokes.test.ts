@@ -31,6 +31,11 @@ describe('the outline of a mark of a scan on the drawn wall', () => {
     expect(strokes[1]?.places[0]).toEqual(strokes[1]?.places.at(-1))
   })
 
+  it('is none past the end of the wall', () => {
+    const past = { ...mark, fromDepthMm: grid.lengthMm + 5, toDepthMm: grid.lengthMm + 60 }
+    expect(scanMarkStrokes(grid, [past, { ...past, within: 0 }], [])).toEqual([])
+  })
+
   it('is stronger while it is pointed at', () => {
     const [, plain] = scanMarkStrokes(grid, [mark], [])
     const [, lit] = scanMarkStrokes(grid, [mark], [mark])

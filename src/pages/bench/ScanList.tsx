@@ -1,17 +1,17 @@
 import './scan-list.css'
 import { useStore } from 'zustand'
-import { type Scan, scanCleanings } from '../../core/measured'
+import { type Bore, type Scan, scanCleanings } from '../../core/measured'
 import { removeScan, setScan } from '../../job/scan-commands'
 import { lookAtScan, scanView } from '../../session/scan-view'
 import { dayText } from '../../words/day-text'
-import { plusMinusMicrons } from '../../words/numbers'
+import { depth, plusMinusMicrons } from '../../words/numbers'
 import { scanFormNotes, scanFormRows } from '../../words/scan-form'
 import { scanFormWords } from '../../words/scan-form-words'
 import { scanTableWords } from '../../words/scan-table-words'
 import { scanName } from '../../words/scans'
 import { words } from '../../words/words'
 import { perform } from './perform'
-import { useDrawnScan } from './use-drawn-scan'
+import { type ScanWall, useDrawnScan } from './use-drawn-scan'
 import type { OnBench } from './use-job'
 
 const none = 'none'
@@ -78,10 +78,26 @@ function ScanEntry({ bench, scan, name }: EntryProps) {
         <CleaningField bench={bench} scan={scan} name={name} />
         <TieField bench={bench} scan={scan} name={name} />
       </div>
+      {drawn?.scan.id === scan.id && drawn.wall ? <LengthSaid bore={bore} wall={drawn.wall} /> : null}
       <TiesSaid scan={scan} />
       {drawn?.scan.id === scan.id ? <FormSaid scan={scan} /> : null}
     </li>
   )
+}
+
+/** Where the wall is drawn longer than the bore is known to be. */
+function LengthSaid({
+  bore: { lengthMm },
+  wall: { grid, scan },
+}: {
+  readonly bore: Bore
+  readonly wall: ScanWall
+}) {
+  if (lengthMm === undefined)
+    return <p className="aside">{words.notes.lengthNotKnown(depth(grid.lengthMm))}</p>
+  const deepest = scan.depthsMm[scan.depthsMm.length - 1] ?? 0
+  if (deepest <= lengthMm) return null
+  return <p className="aside">{words.scans.pastEnd(depth(deepest), depth(lengthMm))}</p>
 }
 
 function CleaningField({ bench, scan, name }: EntryProps) {

@@ -1,12 +1,10 @@
 import './scan-row.css'
-import type { Bore } from '../../core/measured'
 import { lookAtScan, takeOffForm } from '../../session/scan-view'
-import { depth } from '../../words/numbers'
 import { scanReadOut } from '../../words/scan-read-out'
 import { scanName } from '../../words/scans'
 import { words } from '../../words/words'
 import { scanAt } from './scan-place'
-import { type DrawnScan, isUnderWay, type ScanWall } from './use-drawn-scan'
+import { type DrawnScan, isUnderWay } from './use-drawn-scan'
 import type { OnBench } from './use-job'
 import { useSession } from './use-job'
 
@@ -77,23 +75,10 @@ export function ScanReadOut({ bench, drawn }: { readonly bench: OnBench; readonl
   const kind = drawn.figures?.kind ?? 'fetching'
   const here = pointed && drawn.wall && scanReadOut(scanAt(drawn.wall, bench.bore.ports, pointed))
   // What keeps a scan from being drawn stands in the place of the picture.
-  const more = drawn.wall && lengthText(bench.bore, drawn.wall)
-  const text =
-    isUnderWay(drawn) && kind !== 'fitted'
-      ? said.status[kind]
-      : drawn.wall
-        ? (here ?? (more === undefined ? about : `${about} ${more}`))
-        : ''
+  const text = isUnderWay(drawn) && kind !== 'fitted' ? said.status[kind] : drawn.wall ? (here ?? about) : ''
   return (
     <div className="read-out">
       <p aria-live="polite">{marking ? words.surface.marking : text}</p>
     </div>
   )
-}
-
-/** Where the wall is drawn longer than the bore is known to be. */
-function lengthText({ lengthMm }: Bore, { grid, scan }: ScanWall): string | undefined {
-  if (lengthMm === undefined) return words.notes.lengthNotKnown(depth(grid.lengthMm))
-  const deepest = scan.depthsMm[scan.depthsMm.length - 1] ?? 0
-  return deepest > lengthMm ? words.scans.pastEnd(depth(deepest), depth(lengthMm)) : undefined
 }

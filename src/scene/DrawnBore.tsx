@@ -35,8 +35,8 @@ export interface DrawnBoreProps extends PaintedBore {
   /** Where the next reading is taken, by one of its contacts. */
   readonly next?: PointedPlace | undefined
   /**
-   * The picture has so many nodes that the wall is drawn from every second one while the eye moves, and when it is new;
-   * from all of them as soon as it rests.
+   * The picture has so many nodes that the wall is drawn from every second one or fewer while the eye moves, and when it is
+   * new; from all of them as soon as it rests.
    */
   readonly isCoarseFirst: boolean
   /** The unit grids that the bores of the picture share. */

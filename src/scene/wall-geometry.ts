@@ -13,8 +13,8 @@ interface Strides {
 /** For the glass wall, which carries no colour: its silhouette is all that could tell the difference. */
 const glassStrides: Strides = { columns: 2, rows: 4 }
 
-/** For a wall of many nodes while the eye moves: a quarter of the triangles. */
-const coarseStrides: Strides = { columns: 2, rows: 2 }
+/** For a wall of many nodes while the eye moves: a quarter of the triangles, and no more than so many columns and rows. */
+const coarse = { columns: 256, rows: 128 }
 
 /**
  * The unit grid that the wall's shader displaces: a vertex for each node of the wall's grid and one more
@@ -24,9 +24,13 @@ export function wallGeometry(columns: number, rows: number): BufferGeometry {
   return geometryOf(columns, rows, { columns: 1, rows: 1 })
 }
 
-/** The same from every second node. */
+/** The same from every second node or fewer. */
 export function coarseGeometry(columns: number, rows: number): BufferGeometry {
-  return geometryOf(columns, rows, coarseStrides)
+  const stride = (of: number, most: number) => Math.max(2, Math.ceil(of / most))
+  return geometryOf(columns, rows, {
+    columns: stride(columns, coarse.columns),
+    rows: stride(rows, coarse.rows),
+  })
 }
 
 /** The same with fewer vertices. */

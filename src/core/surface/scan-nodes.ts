@@ -46,11 +46,12 @@ export function scanNodes(
   }
 }
 
+/** Neighbours in as many groups as there may be, none more than one larger than another. */
 function groupsOf(lines: readonly number[], most: number) {
-  const size = Math.ceil(lines.length / most)
-  return Array.from({ length: Math.ceil(lines.length / size) }, (_, group) => {
-    const from = group * size
-    const to = Math.min(lines.length, from + size)
+  const count = Math.min(lines.length, most)
+  return Array.from({ length: count }, (_, group) => {
+    const from = Math.floor((group * lines.length) / count)
+    const to = Math.floor(((group + 1) * lines.length) / count)
     return { from, to, middle: ((lines[from] ?? 0) + (lines[to - 1] ?? 0)) / 2 }
   })
 }

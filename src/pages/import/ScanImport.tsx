@@ -92,14 +92,13 @@ function Held(props: ScanImportProps & { readonly table: ReadScanTable; readonly
   const isReady = table.open.length === 0 && !isBusy && !isTaking
   const take = async (by: ScanImportProps['onTake']) => {
     const trimmed = typedName.trim()
+    const saidOfIt = { ...(trimmed === '' ? {} : { name: trimmed }), ...(cleaning ? { cleaning } : {}) }
     setTaking(true)
-    setWhy(
-      await by(table.scan, {
-        ...(trimmed === '' ? {} : { name: trimmed }),
-        ...(cleaning ? { cleaning } : {}),
-      }),
-    )
-    setTaking(false)
+    try {
+      setWhy(await by(table.scan, saidOfIt))
+    } finally {
+      setTaking(false)
+    }
   }
   const { problemCount } = table
   return (

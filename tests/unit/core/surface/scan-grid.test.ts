@@ -132,6 +132,15 @@ describe('the wall of a scan', () => {
     expect(grid.deviationsUm.reduce((most, value) => Math.max(most, value))).toBe(11)
   })
 
+  it('of 512 levels, more by two than there is room for, has nearly every one of them as a row', () => {
+    const depths = Array.from({ length: 512 }, (_, i) => 4 + i / 6)
+    const scan = scanOf(depths, every(2), (depth, angle) => depth / 10 + (angle === 40 ? 3 : 0))
+    const grid = scanGridOf(scan, centred(scan), options)
+    expect(grid.depthsMm).toHaveLength(mostGridRows)
+    const rows = new Set(Array.from(grid.depthsMm, (depth) => depth.toFixed(6)))
+    expect(depths.filter((depth) => !rows.has(depth.toFixed(6))).length).toBeLessThanOrEqual(4)
+  })
+
   it('tied to a size shows twice the radius, as limits are drawn', () => {
     const scan = scanOf(levels, every(5), () => 3)
     const grid = scanGridOf(scan, centred(scan), { ...options, tied: { byUm: 30_000, stations: [] } })

@@ -132,36 +132,46 @@ function spread(lines: readonly number[], leastIntervals: number, mostLines: num
   return Float64Array.from(lines)
 }
 
-/** Along the depth at each angle of the nodes, then around at each row. */
+/**
+ * Along the depth at each angle of the nodes, then around at each row. Rows and columns that are the scan's own need no
+ * curve between them.
+ */
 function sampled(
   nodes: ScanNodes,
   values: Float64Array,
   depthsMm: Float64Array,
   angles: Float64Array,
 ): Float32Array {
-  const along = nodes.angles.map((_, column) =>
+  const count = nodes.angles.length
+  const curveAt = (column: number) =>
     pchip(
       nodes.depthsMm,
-      nodes.depthsMm.map((_, row) => values[row * nodes.angles.length + column] ?? 0),
-    ),
-  )
-  const [any] = along
-  if (!any) throw new RangeError('scanGridOf: expected an angle, got none')
-  const around = periodicPchip(nodes.angles, new Float64Array(nodes.angles.length), 2 * Math.PI)
+      nodes.depthsMm.map((_, row) => values[row * count + column] ?? 0),
+    )
+  const any = curveAt(0)
+  const rows = Array.from(depthsMm, (depthMm) => placeOn(any, depthMm))
+  const along = rows.some(isBetween) ? nodes.angles.map((_, column) => curveAt(column)) : undefined
+  const around = periodicPchip(nodes.angles, new Float64Array(count), 2 * Math.PI)
   const first = around.knots[0] ?? 0
   const places = Array.from(angles, (angle) => placeOn(around, angle < first ? angle + 2 * Math.PI : angle))
+  const isCurved = places.some(isBetween)
   const deviations = new Float32Array(depthsMm.length * angles.length)
-  depthsMm.forEach((depthMm, row) => {
-    const { interval, share } = placeOn(any, depthMm)
-    along.forEach((curve, column) => {
-      around.values[column] = valueBetween(curve, interval, share)
-    })
-    periodicSlopes(around)
-    places.forEach((place, column) => {
+  for (const [row, { interval, share }] of rows.entries()) {
+    const level = (share === 1 ? interval + 1 : interval) * count
+    for (let column = 0; column < count; column++) {
+      const curve = along?.[column]
+      around.values[column] = curve ? valueBetween(curve, interval, share) : (values[level + column] ?? 0)
+    }
+    if (isCurved) periodicSlopes(around)
+    for (const [column, place] of places.entries()) {
       deviations[row * angles.length + column] = valueIn(around, place.interval, place.share)
-    })
-  })
+    }
+  }
   return deviations
+}
+
+function isBetween({ share }: { readonly share: number }): boolean {
+  return share > 0 && share < 1
 }
 
 /** A curve of one point has no interval. */

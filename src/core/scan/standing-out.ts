@@ -11,7 +11,7 @@ const widestShare = 1 / 6
 /** Windows of one size stand this share of their size apart, so that one of them lies well on any mark. */
 const stepShare = 1 / 4
 
-/** Smaller deviations than so many σ are not worked out: a threshold for a single look is above it, as falseAlarm has it. */
+/** Deviations of fewer σ are not worked out: by `falseAlarm` even the threshold of a single look, 2.33, lies above. */
 const leastDeviation = 2
 
 /**

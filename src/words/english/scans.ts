@@ -42,7 +42,7 @@ export const scans = {
     oneWall: 'A probe reads one wall: what is opposite is read by itself.',
     list: {
       levels: (levels: string, angles: string) => `${levels} levels × ${angles} angles`,
-      missing: (count: string) => `${count} places empty`,
+      missing: (count: string) => (count === '1' ? '1 place empty' : `${count} places empty`),
       look: (name: string) => `Look at ${name}`,
       remove: (name: string) => `Remove ${name}`,
       cleaning: (name: string) => `${name}: before or after cleaning`,

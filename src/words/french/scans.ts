@@ -45,7 +45,7 @@ export const scans: Texts<typeof english> = {
     oneWall: 'Un palpeur lit une seule paroi : ce qui est en face se lit à part.',
     list: {
       levels: (levels, angles) => `${levels} niveaux × ${angles} angles`,
-      missing: (count) => `${count} endroits vides`,
+      missing: (count) => (count === '1' ? '1 endroit vide' : `${count} endroits vides`),
       look: (name) => `Regarder ${name}`,
       remove: (name) => `Retirer ${name}`,
       cleaning: (name) => `${name} : avant ou après nettoyage`,

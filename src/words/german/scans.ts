@@ -45,7 +45,7 @@ export const scans: Texts<typeof english> = {
     oneWall: 'Ein Taster liest eine Wand: Was gegenüberliegt, wird für sich gelesen.',
     list: {
       levels: (levels, angles) => `${levels} Ebenen × ${angles} Winkel`,
-      missing: (count) => `${count} Stellen leer`,
+      missing: (count) => (count === '1' ? '1 Stelle leer' : `${count} Stellen leer`),
       look: (name) => `${name} ansehen`,
       remove: (name) => `${name} entfernen`,
       cleaning: (name) => `${name}: vor oder nach dem Reinigen`,

@@ -43,7 +43,7 @@ export const scans: Texts<typeof english> = {
     oneWall: 'Un palpador radial lee una sola pared: lo de enfrente se lee aparte.',
     list: {
       levels: (levels, angles) => `${levels} niveles × ${angles} ángulos`,
-      missing: (count) => `${count} lugares vacíos`,
+      missing: (count) => (count === '1' ? '1 lugar vacío' : `${count} lugares vacíos`),
       look: (name) => `Ver ${name}`,
       remove: (name) => `Quitar ${name}`,
       cleaning: (name) => `${name}: antes o después de limpiar`,
